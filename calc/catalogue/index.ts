@@ -1,0 +1,13 @@
+export { criteria } from './criteria.ts';
+export { densities, findDensity } from './densities.ts';
+export { fasteners, findFastener } from './fasteners.ts';
+export { findFramingWood, framingWoods } from './framing-woods.ts';
+export { findCombination, findGradedLumber, combinations, gradedLumber } from './graded-lumber.ts';
+export { catalogueListing } from './listing.ts';
+export { findMetal, metals } from './metals.ts';
+export { nearest } from './nearest.ts';
+export { findPanel, panels } from './panels.ts';
+export { searchBoards } from './search.ts';
+export { findSpecies, notSure, species } from './species.ts';
+export { findThing, things } from './things.ts';
+export type * from './types.ts';

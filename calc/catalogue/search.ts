@@ -1,0 +1,43 @@
+import { combinationIndex } from './graded-lumber.ts';
+import type { NameIndex, Named } from './name-index.ts';
+import { panelIndex } from './panels.ts';
+import { speciesIndex } from './species.ts';
+import type { BoardMatch } from './types.ts';
+
+const most = 12;
+const near = 0.45;
+
+/**
+ * Boards for a picker: whatever common name is typed, whole or in part, in any word order.
+ *
+ * @param text what was typed
+ * @returns up to 12 species, lumber combinations and panels, best first; for no text, the likely species
+ */
+export function searchBoards(text: string): BoardMatch[] {
+  if (text.trim() === '') return speciesIndex.rows.slice(0, most).map((row) => match('species', row));
+  return [
+    ...ranked('species', speciesIndex, text),
+    ...ranked('lumber', combinationIndex, text),
+    ...ranked('panel', panelIndex, text),
+  ]
+    .filter(({ distance }) => distance < near)
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, most)
+    .map((found) => found.board);
+}
+
+function ranked<T extends Named>(
+  kind: BoardMatch['kind'],
+  index: NameIndex<T>,
+  text: string,
+): { board: BoardMatch; distance: number }[] {
+  const exact = index.find(text);
+  return index.ranked(text).map(({ row, distance }) => ({
+    board: match(kind, row),
+    distance: row === exact ? -1 : distance,
+  }));
+}
+
+function match(kind: BoardMatch['kind'], row: Named): BoardMatch {
+  return Object.freeze({ kind, id: row.id, name: row.name });
+}

@@ -1,0 +1,94 @@
+import { formula } from '../formula/formula.ts';
+
+const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
+const practice = { document: 'common practice, no source', edition: '', clause: 'rating of a bracket' };
+
+/** Rating from a test to failure. */
+export const ratingFromTest = formula({
+  symbol: 'P_r',
+  caption: 'rating of one bracket',
+  expression: 'P_u / Omega',
+  symbols: { P_u: 'N', Omega: '1' },
+  unit: 'N',
+  source: practice,
+});
+
+/** The couple a rated bracket was rated for. */
+export const ratedCouple = formula({
+  symbol: 'C_r',
+  caption: 'couple one bracket is rated for',
+  expression: 'P_r * e_r',
+  symbols: { P_r: 'N', e_r: 'm' },
+  unit: 'N.m',
+  source: practice,
+});
+
+/** Couple about the wall finish, with the mean lever of everything that rests on the bracket. */
+export const couple = formula({
+  symbol: 'C',
+  caption: 'couple on the bracket about the wall finish',
+  expression: 'R * e_R',
+  symbols: { R: 'N', e_R: 'm' },
+  unit: 'N.m',
+  source: mechanics('couple'),
+});
+
+/** Moment in an arm on a strut, the load between wall and strut. */
+export const armBetween = formula({
+  symbol: 'M',
+  caption: 'moment in the arm between wall and strut',
+  expression: 'R * e_R * (s - e_R) / s',
+  symbols: { R: 'N', e_R: 'm', s: 'm' },
+  unit: 'N.m',
+  source: { document: 'AISC Manual', edition: '', clause: 'Table 3-23, case 8' },
+});
+
+/** Pull along the arm from a strut. */
+export const armPull = formula({
+  symbol: 'N',
+  caption: 'pull along the arm',
+  expression: 'C / h',
+  symbols: { C: 'N.m', h: 'm' },
+  unit: 'N',
+  source: mechanics('moments about the foot of the strut'),
+});
+
+/** Pull on the back screw of an arm from what stands in front of its tip, and from lift. */
+export const boardScrewPull = formula({
+  symbol: 'T',
+  caption: 'pull on the screws of one arm',
+  expression: 'U + C_f / (a - x_s)',
+  symbols: { U: 'N', C_f: 'N.m', a: 'm', x_s: 'm' },
+  unit: 'N',
+  source: mechanics('couple about the tip of the arm; the two largest pulls are added though they need not meet'),
+});
+
+/** Tipping about the tips of the arms. */
+export const restoring = formula({
+  symbol: 'C_rest',
+  caption: 'what holds the board down, counted at 0.6',
+  expression: '0.6 * D * (a - x_D)',
+  symbols: { D: 'N', a: 'm', x_D: 'm' },
+  unit: 'N.m',
+  source: { document: 'ASCE 7', edition: '', clause: '2.4.1, 0.6 D by analogy' },
+});
+
+/** Cross-grain moment of the board in front of an arm. */
+export const noseMoment = formula({
+  symbol: 'M_n',
+  caption: 'moment across the grain at the tip of the arm',
+  expression: 'P * l_P + R * l_R',
+  symbols: { P: 'N', l_P: 'm', R: 'N', l_R: 'm' },
+  unit: 'N.m',
+  source: mechanics('cantilever in front of the arm'),
+});
+
+/** Stress across the grain there. */
+export const noseStress = formula({
+  symbol: 'f_t_perp',
+  caption: 'stress across the grain at the tip of the arm',
+  expression: '6 * M_n / ((b_a + 2 * c) * t^2)',
+  symbols: { M_n: 'N.m', b_a: 'm', c: 'm', t: 'm' },
+  unit: 'Pa',
+  source: { document: 'common practice, no source', edition: '', clause: 'width of the arm and 45° on either side' },
+});

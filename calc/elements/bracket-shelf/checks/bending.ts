@@ -1,0 +1,93 @@
+import { show } from '../../../../shared/quantity/index.ts';
+import { work, type Worked } from '../../../formula/step.ts';
+import { cornerStress, layerStress, sectionModulus } from '../../../mechanics/section-formulas.ts';
+import { stressPerMoment, worstCorner } from '../../../mechanics/section.ts';
+import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { BoardPart } from '../board.ts';
+import type { Context, Judged, Situation } from '../context.ts';
+import type { Peak } from '../forces.ts';
+
+interface Candidate {
+  readonly part: BoardPart;
+  readonly situation: Situation;
+  readonly peak: Peak;
+  readonly ratio: number;
+}
+
+/** Bending of every part of the board in every combination; the worst is worked out on the sheet. */
+export function bendingCheck(context: Context): Judged {
+  const { shelf, situations } = context;
+  const { parts } = shelf.board;
+  const candidates = situations.flatMap((situation) => {
+    const { sagging, hogging } = situation.forces;
+    const peak = sagging.value >= -hogging.value ? sagging : hogging;
+    return parts.map((part): Candidate => {
+      const resistance = context.resist(part.material, 'bending', situation.combination.duration);
+      const stress = Math.abs(peak.value) * stressFactor(context, part);
+      return { part, situation, peak, ratio: resistance.ok ? stress / resistance.value_Pa : Infinity };
+    });
+  });
+  const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
+  return worstCheck([judge(context, worst)]);
+}
+
+function stressFactor({ shelf }: Context, part: BoardPart): number {
+  const { board } = shelf;
+  if (!board.bonded) return (part.E_Pa * part.height_m) / (2 * board.EI_Nm2);
+  return Math.abs(stressPerMoment(board.section, part, worstCorner(board.section, part)));
+}
+
+function judge(context: Context, { part, situation, peak }: Candidate): Judged {
+  const { shelf } = context;
+  const { combination } = situation;
+  const resistance = context.resist(part.material, 'bending', combination.duration);
+  const stress = stressSteps(context, part, Math.abs(peak.value));
+  const demand = stress[stress.length - 1]?.value ?? null;
+  return {
+    check: makeCheck(
+      {
+        id: 'bending',
+        title: shelf.board.parts.length === 1 ? 'Bending of the board' : `Bending of the ${part.name}`,
+        unit: 'Pa',
+        demand,
+        capacity: resistance.ok ? resistance.value_Pa : null,
+        clause: resistance.clause,
+        where: `${peak.value < 0 ? 'over the bracket' : 'between brackets'} at ${show(peak.at_m, 'm', shelf.system)}`,
+        combination: combination.name,
+        note: resistance.ok ? '' : `Cannot say: ${resistance.why}.`,
+      },
+      shelf.system,
+    ),
+    steps: [...stress.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
+  };
+}
+
+function stressSteps({ shelf }: Context, part: BoardPart, moment_Nm: number): Worked[] {
+  const { board, system } = shelf;
+  if (board.parts.length === 1) {
+    const S = work(sectionModulus, { b: part.width_m, t: part.height_m }, system);
+    return [S, work(bendingStress, { M: moment_Nm, S: S.value }, system)];
+  }
+  if (!board.bonded) {
+    return [work(layerStress, { M: moment_Nm, E_i: part.E_Pa, t_i: part.height_m, EI_eff: board.EI_Nm2 }, system)];
+  }
+  const { section } = board;
+  const corner = worstCorner(section, part);
+  return [
+    work(
+      cornerStress,
+      {
+        M: moment_Nm,
+        E_i: part.E_Pa,
+        EI_x: section.EIx_Nm2,
+        EI_y: section.EIy_Nm2,
+        EI_xy: section.EIxy_Nm2,
+        z_i: corner.z_m,
+        y_i: corner.y_m,
+      },
+      system,
+      `bending stress at the worst corner of the ${part.name}`,
+    ),
+  ];
+}

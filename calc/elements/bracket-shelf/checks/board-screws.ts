@@ -1,0 +1,127 @@
+import type { Step } from '../../../../shared/check-result.ts';
+import { findFastener, type Fastener } from '../../../catalogue/index.ts';
+import { work } from '../../../formula/step.ts';
+import { temperatureFactor } from '../../../standards/nds-2018/2.3-adjustment.ts';
+import {
+  adjustedWithdrawal,
+  headPullThrough,
+  pullThroughConstant_Pa,
+  woodScrewConstant_Pa,
+  woodScrewWithdrawal,
+} from '../../../standards/nds-2018/12.2-withdrawal.ts';
+import { boardScrewPull } from '../../bracket-formulas.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { Context, Judged, Situation } from '../context.ts';
+import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts';
+import { atBracket, largestCouple } from './reactions.ts';
+
+/** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
+const wetWithdrawal = 0.7;
+
+interface Pull {
+  readonly situation: Situation;
+  readonly index: number;
+  readonly lift_N: number;
+  readonly couple_Nm: number;
+  readonly pull_N: number;
+}
+
+/** Pull on the screws from each arm into the board, where the arm has to hold the board down. */
+export function boardScrewsCheck(context: Context): Judged[] {
+  const { shelf } = context;
+  if (shelf.hold !== 'screwed') return [];
+  const screws = boardScrewsOf(shelf);
+  const found = findFastener(screws.fastener);
+  const pulls = context.situations.map((situation) => worstPull(context, screws, situation));
+  const [first, ...rest] = pulls.map((pull) => judge(context, screws, found.ok ? found.row : undefined, pull));
+  return first === undefined ? [] : [worstCheck([first, ...rest])];
+}
+
+/** Lever of a load about the tip of the arm; the board's own weight holds it down at 0.6 where it stands behind. */
+function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation): Pull {
+  const { solved, factor, forces } = situation;
+  const tip = shelf.bearingLength_m;
+  const arm = tip - screws.firstAt_m;
+  let worst: Pull = { situation, index: 0, lift_N: 0, couple_Nm: 0, pull_N: 0 };
+  shelf.positions_m.forEach((_, index) => {
+    const lift_N = Math.max(0, -(forces.reactionMin_N[index] ?? 0));
+    const couple_Nm = Math.max(
+      0,
+      largestCouple(solved.model, solved.lines, factor, index, (action) => {
+        const lever = (action === null ? shelf.board.weightAt_m : action.eccentricity_m) - tip;
+        return action === null && lever < 0 ? 0.6 * lever : lever;
+      }),
+    );
+    const pull_N = lift_N + couple_Nm / arm;
+    if (pull_N > worst.pull_N) worst = { situation, index, lift_N, couple_Nm, pull_N };
+  });
+  return worst;
+}
+
+function judge(context: Context, screws: BoardScrews, fastener: Fastener | undefined, pull: Pull): Judged {
+  const { shelf } = context;
+  const { system } = shelf;
+  const { combination } = pull.situation;
+  const base = {
+    id: 'board-screws',
+    title: 'Screws from the arm into the board',
+    unit: 'N',
+    where: atBracket(shelf, pull.index),
+    combination: combination.name,
+  } as const;
+  if (pull.pull_N === 0) {
+    const parts = { ...base, demand: 0, capacity: null, clause: 'NDS 12.2', note: 'Nothing lifts the board off an arm.' };
+    return { check: makeCheck(parts, system), steps: [] };
+  }
+  const demand = work(
+    boardScrewPull,
+    { U: pull.lift_N, C_f: pull.couple_Nm, a: shelf.bearingLength_m, x_s: screws.firstAt_m },
+    system,
+  );
+  const G = shelf.board.onArms.material.specificGravity;
+  if (fastener === undefined || fastener.kind !== 'wood-screw' || G === null) {
+    const why =
+      G === null
+        ? 'no withdrawal of screws is published for this board: glue a wood strip under it, or bolt through'
+        : `"${screws.fastener}" is not a wood screw of the catalogue`;
+    const parts = { ...base, demand: demand.value, capacity: null, clause: 'NDS 12.2.2', note: `Cannot say: ${why}.` };
+    return { check: makeCheck(parts, system), steps: [demand.step] };
+  }
+  const { moisture, temperature } = { moisture: 'dry', temperature: 'ordinary', ...shelf.document.conditions } as const;
+  const factors = {
+    C_D: shelf.code.connectionDuration(combination.duration),
+    C_M: moisture === 'wet' ? wetWithdrawal : 1,
+    C_t: temperatureFactor[moisture][temperature],
+  };
+  const W = work(woodScrewWithdrawal, { k_W: woodScrewConstant_Pa, G, D: fastener.diameter_m }, system);
+  const withdrawal = work(adjustedWithdrawal, { W: W.value, p_t: screws.thread_m, ...factors }, system);
+  const through = pullThrough(screws, fastener, factors, context);
+  const steps: Step[] = [demand.step, W.step, withdrawal.step];
+  if (through !== undefined) steps.push(through.step);
+  const one = Math.min(withdrawal.value, through?.value ?? Infinity);
+  const carrying = pull.couple_Nm > 0 ? screws.atFirst : screws.count;
+  const parts = {
+    ...base,
+    demand: demand.value,
+    capacity: one * carrying,
+    clause: through !== undefined && through.value < withdrawal.value ? 'NDS 12.2.5' : 'NDS 12.2.2',
+    note: screws.assumed ? `Assumes ${screws.words}.` : '',
+  };
+  return { check: makeCheck(parts, system), steps };
+}
+
+/** The head pulls through a wooden arm; on a metal arm it can't. */
+function pullThrough(
+  screws: BoardScrews,
+  fastener: Fastener,
+  factors: { readonly C_D: number; readonly C_M: number; readonly C_t: number },
+  { shelf }: Context,
+) {
+  if (screws.armMaterial === 'metal' || fastener.headDiameter_m === null) return undefined;
+  const G = woodGravity(screws.armMaterial) ?? 0;
+  return work(
+    headPullThrough,
+    { k_H: pullThroughConstant_Pa, D_H: fastener.headDiameter_m, G, t_ns: screws.armThickness_m, ...factors },
+    shelf.system,
+  );
+}

@@ -1,0 +1,104 @@
+import { work } from '../../../formula/step.ts';
+import { couple, ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { Context, Judged } from '../context.ts';
+import type { Shelf } from '../shelf.ts';
+import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
+import { steelArmCheck } from './steel-arm.ts';
+
+/** Each bracket against its rating or its steel; without either, cannot say. */
+export function bracketCheck(context: Context): Judged {
+  const { capacity } = context.shelf;
+  if (capacity.basis === 'rated') return ratedBracket(context, capacity);
+  if (capacity.basis === 'steel') return steelArmCheck(context, capacity);
+  return unknownBracket(context, capacity.what);
+}
+
+function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { basis: 'rated' }>): Judged {
+  const { shelf, service } = context;
+  const { system } = shelf;
+  const tested =
+    capacity.ultimate !== undefined && capacity.factor !== undefined
+      ? work(ratingFromTest, { P_u: capacity.ultimate, Omega: capacity.factor }, system)
+      : undefined;
+  const rating = capacity.allowable ?? tested?.value ?? 0;
+  const at_m = capacity.at ?? shelf.arm_m / 2;
+  const basis = tested === undefined ? 'rating given as allowable' : 'test load over a safety factor';
+  const clause = `${basis}${capacity.source === undefined ? '' : `: ${capacity.source}`}`;
+  const ratingSteps = tested === undefined ? [] : [tested.step];
+
+  const heaviest = largestReaction(service);
+  const reaction: Judged = {
+    check: makeCheck(
+      {
+        id: 'bracket',
+        title: 'Load on one bracket',
+        unit: 'N',
+        demand: heaviest.weighted,
+        capacity: rating,
+        clause,
+        where: atBracket(shelf, heaviest.index),
+        combination: heaviest.situation.combination.name,
+      },
+      system,
+    ),
+    steps: ratingSteps,
+  };
+  const turned = worstCouple(context);
+  const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
+  const demand = work(couple, { R: turned.reaction_N, e_R: turned.couple_Nm / turned.reaction_N }, system);
+  const byCouple: Judged = {
+    check: makeCheck(
+      {
+        id: 'bracket',
+        title: 'Couple on one bracket: load × distance from the wall',
+        unit: 'N.m',
+        demand: demand.value,
+        capacity: allowed.value,
+        clause,
+        where: atBracket(shelf, turned.index),
+        combination: turned.combination,
+      },
+      system,
+    ),
+    steps: [...ratingSteps, demand.step, allowed.step],
+  };
+  return worstCheck([reaction, byCouple]);
+}
+
+/** The largest couple any bracket carries about the wall finish, with the reaction of the same bracket. */
+export function worstCouple({ shelf, service }: Context) {
+  const lever = leverFromWall(shelf);
+  let worst = { index: 0, couple_Nm: -Infinity, reaction_N: 0, combination: service[0].combination.name };
+  for (const { solved, factor, forces, combination } of service) {
+    shelf.positions_m.forEach((_, index) => {
+      const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
+      if (couple_Nm > worst.couple_Nm) {
+        worst = { index, couple_Nm, reaction_N: forces.reactionMax_N[index] ?? 0, combination: combination.name };
+      }
+    });
+  }
+  return worst;
+}
+
+function unknownBracket({ shelf, service }: Context, what: string | undefined): Judged {
+  const heaviest = largestReaction(service);
+  const material = what === undefined ? 'The strength of the brackets is not known' : `Brackets of ${what} have no rating`;
+  return {
+    check: makeCheck(
+      {
+        id: 'bracket',
+        title: 'Load on one bracket',
+        unit: 'N',
+        demand: heaviest.weighted,
+        capacity: null,
+        clause: 'no rating, no section',
+        where: atBracket(shelf, heaviest.index),
+        combination: heaviest.situation.combination.name,
+        note: `${material}: ask the maker for an allowable load and the distance from the wall it was rated at, or test one.`,
+      },
+      shelf.system,
+    ),
+    steps: [],
+  };
+}

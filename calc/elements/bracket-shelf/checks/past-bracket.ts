@@ -1,0 +1,73 @@
+import { work } from '../../../formula/step.ts';
+import { show } from '../../../../shared/quantity/index.ts';
+import { noseMoment, noseStress } from '../../bracket-formulas.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { Context, Judged, Situation } from '../context.ts';
+import { patch_m, type Action, type Shelf } from '../shelf.ts';
+import { atBracket, largestCouple } from './reactions.ts';
+
+/** Up to this share of the derived strength across the grain the check holds; above it, it cannot say. */
+const sureAcrossGrain = 0.5;
+
+/** The board in front of the arms' tips, bent across its grain over each arm. */
+export function pastBracketCheck(context: Context): Judged[] {
+  const { shelf } = context;
+  const nose_m = shelf.depth_m - shelf.bearingLength_m;
+  if (nose_m < 1e-6) return [];
+  const [first, ...rest] = context.situations.map((situation) => judge(context, situation, nose_m));
+  return first === undefined ? [] : [worstCheck([first, ...rest])];
+}
+
+function judge(context: Context, situation: Situation, nose_m: number): Judged {
+  const { shelf } = context;
+  const { system, board } = shelf;
+  const { solved, factor, combination } = situation;
+  const standing = shelf.positions_m.map((_, index) =>
+    largestCouple(solved.model, solved.lines, factor, index, (action) =>
+      action?.load.kind === 'roaming' ? 0 : noseLever(shelf, action, nose_m),
+    ),
+  );
+  const largest = Math.max(...standing);
+  const index = standing.indexOf(largest);
+  const reaction = situation.forces.reactionMax_N[index] ?? 0;
+  const roaming = Math.max(0, ...solved.model.roaming.map(({ action, load_N }) => load_N * factor(action)));
+  const moment = work(
+    noseMoment,
+    { P: roaming, l_P: patchLever(nose_m), R: reaction, l_R: reaction > 0 ? largest / reaction : 0 },
+    system,
+  );
+  const part = board.onArms;
+  const stress = work(noseStress, { M_n: moment.value, b_a: shelf.armWidth_m, c: nose_m, t: part.height_m }, system);
+  const resistance = context.resist(part.material, 'tension-across', combination.duration);
+  const isPanel = part.material.basis === 'panel';
+  const rule = isPanel
+    ? ''
+    : 'No standard gives a design value for tension across the grain: up to half of the derived value holds, above it a longer arm is wanted.';
+  const check = makeCheck(
+    {
+      id: 'board-past-bracket',
+      title: 'Board in front of the arm, across its grain',
+      unit: 'Pa',
+      demand: stress.value,
+      capacity: resistance.ok ? resistance.value_Pa : null,
+      clause: resistance.clause,
+      where: `${atBracket(shelf, index)}, the ${show(nose_m, 'm', system)} in front of the arm`,
+      combination: combination.name,
+      note: resistance.ok ? rule : `Cannot say: ${resistance.why}. A longer arm would settle it.`,
+      sureUpTo: isPanel ? 1 : sureAcrossGrain,
+    },
+    system,
+  );
+  return { check, steps: [moment.step, stress.step, ...(resistance.ok ? [resistance.step] : [])] };
+}
+
+/** Mean lever past the tip of the arm: of a load spread over the depth, or of one that stands on a line. */
+function noseLever(shelf: Shelf, action: Action | null, nose_m: number): number {
+  if (action === null || action.spread) return nose_m ** 2 / (2 * shelf.depth_m);
+  return Math.max(0, action.eccentricity_m - shelf.bearingLength_m);
+}
+
+/** Lever of a load on a patch flush with the front edge: only what lies past the tip of the arm bends the board. */
+function patchLever(nose_m: number): number {
+  return nose_m >= patch_m ? nose_m - patch_m / 2 : nose_m ** 2 / (2 * patch_m);
+}

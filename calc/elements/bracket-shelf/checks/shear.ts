@@ -1,0 +1,148 @@
+import type { Step } from '../../../../shared/check-result.ts';
+import { show } from '../../../../shared/quantity/index.ts';
+import { work, type Worked } from '../../../formula/step.ts';
+import { layerShear, shearFlow } from '../../../mechanics/section-formulas.ts';
+import { firstMomentsOf, levelCuts, shearFlowPerForce, type FirstMoments } from '../../../mechanics/section.ts';
+import { shearStressOfCut, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
+import { makeCheck } from '../../make-check.ts';
+import { ownStiffness, type Board, type BoardPart } from '../board.ts';
+import type { Context, Judged, Situation } from '../context.ts';
+
+/** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
+interface Cut {
+  readonly id: 'shear' | 'glue-line';
+  readonly title: string;
+  readonly moments: FirstMoments;
+  readonly width_m: number;
+  /** Parts whose wood is sheared there; the weaker counts. */
+  readonly parts: readonly BoardPart[];
+  /** Only for a layer that slides on its neighbours, or a board of one piece. */
+  readonly alone: boolean;
+}
+
+/** Shear in the board, unreduced near the brackets, and along every glue line. */
+export function shearChecks(context: Context): Judged[] {
+  const cuts = cutsOf(context.shelf.board);
+  const judged: Judged[] = [];
+  for (const id of ['shear', 'glue-line'] as const) {
+    const candidates = cuts
+      .filter((cut) => cut.id === id)
+      .flatMap((cut) => context.situations.map((situation) => ({ cut, situation, ratio: ratioOf(context, cut, situation) })));
+    if (candidates.length === 0) continue;
+    const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
+    judged.push(judge(context, worst.cut, worst.situation));
+  }
+  return judged;
+}
+
+function cutsOf(board: Board): Cut[] {
+  const { parts, section, bonded, glueLines } = board;
+  const none = { EQx_Nm: 0, EQy_Nm: 0 };
+  if (parts.length === 1 || !bonded) {
+    return parts.map((part) => ({
+      id: 'shear',
+      title: parts.length === 1 ? 'Shear in the board' : `Shear in the ${part.name}`,
+      moments: none,
+      width_m: part.width_m,
+      parts: [part],
+      alone: true,
+    }));
+  }
+  const levels = levelCuts(section).map((cut): Cut => {
+    const sheared = cut.parts.flatMap((index) => parts[index] ?? []);
+    const names = sheared.map(({ name }) => name).join(' and ');
+    return { id: 'shear', title: `Shear in the ${names}`, moments: cut, width_m: cut.width_m, parts: sheared, alone: false };
+  });
+  const glued = glueLines.map(
+    (line): Cut => ({
+      id: 'glue-line',
+      title: `Glue line, ${line.name}`,
+      moments: firstMomentsOf(section, line.parts),
+      width_m: line.width_m,
+      parts: [...parts],
+      alone: false,
+    }),
+  );
+  return [...levels, ...glued];
+}
+
+function stressPerForce(board: Board, cut: Cut): number {
+  const [part] = cut.parts;
+  if (cut.alone && part !== undefined) {
+    const share = board.parts.length === 1 ? 1 : ownStiffness(part) / board.EI_Nm2;
+    return (1.5 * share) / (part.width_m * part.height_m);
+  }
+  return cut.width_m > 0 ? shearFlowPerForce(board.section, cut.moments) / cut.width_m : Infinity;
+}
+
+function ratioOf(context: Context, cut: Cut, situation: Situation): number {
+  const weakest = weakestOf(context, cut, situation);
+  if (weakest === undefined || !weakest.resistance.ok) return Infinity;
+  return (situation.forces.shear.value * stressPerForce(context.shelf.board, cut)) / weakest.resistance.value_Pa;
+}
+
+/** The part whose wood gives way first at a cut. */
+function weakestOf(context: Context, cut: Cut, { combination }: Situation) {
+  const held = cut.parts.map((part) => ({
+    part,
+    resistance: context.resist(part.material, 'shear', combination.duration),
+  }));
+  return held.reduce<(typeof held)[number] | undefined>((weakest, each) => {
+    if (weakest === undefined || !each.resistance.ok) return each;
+    return weakest.resistance.ok && each.resistance.value_Pa < weakest.resistance.value_Pa ? each : weakest;
+  }, undefined);
+}
+
+function judge(context: Context, cut: Cut, situation: Situation): Judged {
+  const { shelf } = context;
+  const { shear } = situation.forces;
+  const weakest = weakestOf(context, cut, situation);
+  const resistance = weakest?.resistance;
+  const stress = stressSteps(shelf.board, cut, shear.value, context);
+  const steps: Step[] = stress.map(({ step }) => step);
+  if (resistance?.ok) steps.push(resistance.step);
+  const advice = cut.id === 'glue-line' ? 'Structural wood glue and a close fit are needed.' : '';
+  return {
+    check: makeCheck(
+      {
+        id: cut.id,
+        title: cut.title,
+        unit: 'Pa',
+        demand: stress[stress.length - 1]?.value ?? null,
+        capacity: resistance?.ok ? resistance.value_Pa : null,
+        clause: cut.id === 'glue-line' ? `${resistance?.clause ?? ''}; VQ/I over the joint` : (resistance?.clause ?? ''),
+        where: `beside the bracket at ${show(shear.at_m, 'm', shelf.system)}`,
+        combination: situation.combination.name,
+        note: resistance?.ok ? advice : `Cannot say: ${resistance?.why ?? 'no part is sheared here'}.`,
+      },
+      shelf.system,
+    ),
+    steps,
+  };
+}
+
+function stressSteps(board: Board, cut: Cut, V: number, { shelf }: Context): Worked[] {
+  const { system } = shelf;
+  const [part] = cut.parts;
+  if (cut.alone && part !== undefined) {
+    const size = { b: part.width_m, d: part.height_m };
+    if (board.parts.length === 1) return [work(shearStressOfRectangle, { V, ...size }, system)];
+    const own = work(layerShear, { V, EI_i: ownStiffness(part), EI_eff: board.EI_Nm2 }, system);
+    return [own, work(shearStressOfRectangle, { V: own.value, ...size }, system)];
+  }
+  const { section } = board;
+  const flow = work(
+    shearFlow,
+    {
+      V,
+      EI_x: section.EIx_Nm2,
+      EI_y: section.EIy_Nm2,
+      EI_xy: section.EIxy_Nm2,
+      EQ_x: cut.moments.EQx_Nm,
+      EQ_y: cut.moments.EQy_Nm,
+    },
+    system,
+    cut.id === 'glue-line' ? 'shear flow across the joint' : undefined,
+  );
+  return [flow, work(shearStressOfCut, { q: flow.value, b: cut.width_m }, system)];
+}

@@ -1,0 +1,102 @@
+import { findMetal } from '../../../catalogue/index.ts';
+import { work, type Worked } from '../../../formula/step.ts';
+import * as steel from '../../../standards/aisc-360/steel-arm.ts';
+import { armBetween, armPull, couple } from '../../bracket-formulas.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { Context, Judged } from '../context.ts';
+import type { Shelf } from '../shelf.ts';
+import { worstCouple } from './bracket.ts';
+import { atBracket, largestCouple } from './reactions.ts';
+
+type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
+
+/** The metal of an arm; A36 where nothing is said. */
+export function metalOf(capacity: Steel) {
+  return findMetal(capacity.metal ?? 'a36');
+}
+
+/** Stiffness of an arm as a spring under the board, N/m, with its line of working; null where the metal has none. */
+export function springOf(shelf: Shelf, capacity: Steel): Worked | null {
+  const metal = metalOf(capacity);
+  const E_s = metal.ok ? metal.row.modulusOfElasticity_Pa : null;
+  if (E_s === null) return null;
+  const { width: b, thickness: t, strut } = capacity;
+  if (strut === undefined) return work(steel.armSpring, { E_s, b, t, a: shelf.bearingLength_m }, shelf.system);
+  const bars = { A_d: strut.width * strut.thickness, A_a: b * t };
+  const shape = { L_d: Math.hypot(strut.at, strut.drop), h: strut.drop, s: strut.at };
+  return work(steel.strutSpring, { E_s, ...shape, ...bars }, shelf.system);
+}
+
+/** A flat steel arm in bending, or an arm and strut as a two-bar frame. */
+export function steelArmCheck(context: Context, capacity: Steel): Judged {
+  const { shelf } = context;
+  const { system } = shelf;
+  const metal = metalOf(capacity);
+  const turned = worstCouple(context);
+  const base = {
+    id: 'bracket',
+    unit: 'Pa',
+    where: atBracket(shelf, turned.index),
+    combination: turned.combination,
+  } as const;
+  const F_y = metal.ok ? metal.row.yield_Pa : null;
+  const E_s = metal.ok ? metal.row.modulusOfElasticity_Pa : null;
+  if (!metal.ok || F_y === null || E_s === null || metal.row.kind !== 'steel') {
+    const name = metal.ok ? metal.row.name : (capacity.metal ?? '');
+    const note = `${name} is brittle or has no yield point in the tables: ask the maker for a rating, or test one.`;
+    const parts = { ...base, title: 'Steel arm', demand: null, capacity: null, clause: 'AISC 360', note };
+    return { check: makeCheck(parts, system), steps: [] };
+  }
+  const total = work(couple, { R: turned.reaction_N, e_R: turned.couple_Nm / turned.reaction_N }, system);
+  const allowed = work(steel.allowableSteelBending, { F_y }, system);
+  const { width: b, thickness: t, strut } = capacity;
+  if (strut === undefined) {
+    const stress = work(steel.armStress, { M: total.value, N: 0, b, t }, system);
+    const parts = { ...base, title: 'Bending of the steel arm', demand: stress.value, capacity: allowed.value, clause: 'AISC 360 F11' };
+    return { check: makeCheck(parts, system), steps: [total.step, stress.step, allowed.step] };
+  }
+  const arm = armOnStrut(context, turned.index, turned.reaction_N, total.value, strut.at);
+  const pull = work(armPull, { C: total.value, h: strut.drop }, system);
+  const stress = work(steel.armStress, { M: arm.value, N: pull.value, b, t }, system);
+  const armCheck: Judged = {
+    check: makeCheck(
+      { ...base, title: 'Bending and pull of the steel arm', demand: stress.value, capacity: allowed.value, clause: 'AISC 360 H1, sum of stresses' },
+      system,
+    ),
+    steps: [total.step, ...arm.steps, pull.step, stress.step, allowed.step],
+  };
+  const length = Math.hypot(strut.at, strut.drop);
+  const force = work(steel.strutForce, { C: total.value, L_d: length, s: strut.at, h: strut.drop }, system);
+  const squeezed = work(steel.strutStress, { N_d: force.value, A_d: strut.width * strut.thickness }, system);
+  const r_g = Math.min(strut.width, strut.thickness) / Math.sqrt(12);
+  const F_e = work(steel.elasticBuckling, { E_s, L_d: length, r_g }, system);
+  const held =
+    F_y / F_e.value <= 2.25
+      ? work(steel.inelasticStrut, { F_y, F_e: F_e.value }, system)
+      : work(steel.elasticStrut, { F_e: F_e.value }, system);
+  const strutCheck: Judged = {
+    check: makeCheck(
+      { ...base, title: 'Buckling of the strut', demand: squeezed.value, capacity: held.value, clause: 'AISC 360 E3' },
+      system,
+    ),
+    steps: [total.step, force.step, squeezed.step, F_e.step, held.step],
+  };
+  return worstCheck([armCheck, strutCheck]);
+}
+
+/** Moment in an arm on a strut: its whole load at its mean lever between wall and strut, or what stands out in front. */
+function armOnStrut(context: Context, index: number, R: number, total_Nm: number, s: number) {
+  const { shelf, service } = context;
+  const e_R = total_Nm / R;
+  const between = e_R < s ? work(armBetween, { R, e_R, s }, shelf.system) : undefined;
+  const inFront = Math.max(
+    ...service.map(({ solved, factor }) =>
+      largestCouple(solved.model, solved.lines, factor, index, (action) =>
+        Math.max(0, (action === null ? shelf.board.weightAt_m : action.eccentricity_m) - s),
+      ),
+    ),
+  );
+  if (between !== undefined && between.value >= inFront) return { value: between.value, steps: [between.step] };
+  const front = work(couple, { R, e_R: inFront / R }, shelf.system, 'moment in the arm from what stands in front of the strut');
+  return { value: inFront, steps: [front.step] };
+}

@@ -1,0 +1,205 @@
+import type { Combination } from '../../codes/design-code.ts';
+import { span } from '../../mechanics/beam.ts';
+import { momentIn, shearIn, type BeamField } from '../../mechanics/beam-field.ts';
+import { largestSum, shifted } from '../../mechanics/envelope.ts';
+import { momentUnderLoad, shearAtEnds, type BayInfluence } from '../../mechanics/influence.ts';
+import { largest, valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
+import type { Model, UnitCase } from './model.ts';
+import type { Action } from './shelf.ts';
+
+/** A largest value and where along the board it is. */
+export interface Peak {
+  readonly value: number;
+  readonly at_m: number;
+}
+
+/** What one combination does to the board and its brackets. Reactions are up on the board, moments sag positive. */
+export interface Forces {
+  readonly reactionMax_N: readonly number[];
+  readonly reactionMin_N: readonly number[];
+  readonly sagging: Peak;
+  readonly hogging: Peak;
+  readonly shear: Peak;
+}
+
+/** A share of each action: 0 where a combination leaves it out. */
+export type FactorOf = (action: Action | null) => number;
+
+/** The factors of a combination. */
+export function factorsOf(combination: Combination): FactorOf {
+  return (action) => (action === null ? combination.selfWeight : combination.factor(action.duration));
+}
+
+/**
+ * The extremes of one effect that is a single number in each case.
+ *
+ * @param ofCase its value in a unit case
+ * @param roamingValue its largest value (or smallest, for sense −1) under a unit roaming load of each action; 0 or worse
+ */
+export function extremeOf(
+  model: Model,
+  factor: FactorOf,
+  sense: 1 | -1,
+  ofCase: (unit: UnitCase) => number,
+  roamingValue: (action: Action) => number,
+): number {
+  let total = 0;
+  for (const unit of model.cases) {
+    const value = factor(unit.action) * ofCase(unit);
+    if (unit.always || value * sense > 0) total += value;
+  }
+  let worst = 0;
+  for (const { action, load_N } of model.roaming) {
+    const value = factor(action) * load_N * roamingValue(action);
+    if (value * sense > worst * sense) worst = value;
+  }
+  return total + worst;
+}
+
+/** Largest (sense 1) or smallest value of an influence line over the whole board; absent counts as 0. */
+export function influenceExtreme(
+  influence: readonly BayInfluence[],
+  line: (bay: BayInfluence) => Polynomial,
+  sense: 1 | -1,
+): number {
+  let worst = 0;
+  for (const bay of influence) {
+    const polynomial = Array.from(line(bay), (coefficient) => coefficient * sense);
+    worst = Math.max(worst, largest(polynomial, 0, bay.bay.to_m - bay.bay.from_m).value);
+  }
+  return worst * sense;
+}
+
+/** Extremes of the influence lines of a model, which are the same for every combination. */
+export interface Lines {
+  readonly reactionMax: readonly number[];
+  readonly reactionMin: readonly number[];
+  readonly momentMin: readonly number[];
+  readonly momentMax: readonly number[];
+  /** Left and right of each support. */
+  readonly shear: readonly { readonly left: readonly [number, number]; readonly right: readonly [number, number] }[];
+}
+
+/** Works out the influence extremes once for all combinations. */
+export function linesOf(model: Model): Lines {
+  const { influence, prepared } = model;
+  const supports = prepared.beam.supports.map((_, index) => index);
+  const last = supports.length - 1;
+  const both = (line: (bay: BayInfluence) => Polynomial): [number, number] => [
+    influenceExtreme(influence, line, 1),
+    influenceExtreme(influence, line, -1),
+  ];
+  const overhangs = (kind: 'left-overhang' | 'right-overhang'): boolean =>
+    influence.some(({ bay }) => bay.kind === kind);
+  return {
+    reactionMax: supports.map((i) => influenceExtreme(influence, (bay) => bay.reactions[i] ?? [0], 1)),
+    reactionMin: supports.map((i) => influenceExtreme(influence, (bay) => bay.reactions[i] ?? [0], -1)),
+    momentMax: supports.map((i) => influenceExtreme(influence, (bay) => bay.moments[i] ?? [0], 1)),
+    momentMin: supports.map((i) => influenceExtreme(influence, (bay) => bay.moments[i] ?? [0], -1)),
+    shear: supports.map((i) => ({
+      left:
+        i === 0
+          ? [0, overhangs('left-overhang') ? -1 : 0]
+          : both((bay) => shearAtEnds(bay, i - 1, span(prepared.beam, i - 1)).right),
+      right:
+        i === last
+          ? [overhangs('right-overhang') ? 1 : 0, 0]
+          : both((bay) => shearAtEnds(bay, i, span(prepared.beam, i)).left),
+    })),
+  };
+}
+
+/** Forces of one combination. */
+export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
+  const { supports } = model.prepared.beam;
+  const reaction = (i: number, sense: 1 | -1): number =>
+    extremeOf(
+      model,
+      factor,
+      sense,
+      ({ field }) => field.reactions_N[i] ?? 0,
+      () => (sense === 1 ? lines.reactionMax : lines.reactionMin)[i] ?? 0,
+    );
+  let hogging: Peak = { value: 0, at_m: supports[0]?.at_m ?? 0 };
+  let shear: Peak = { value: 0, at_m: 0 };
+  supports.forEach(({ at_m }, i) => {
+    const moment = extremeOf(model, factor, -1, momentOver(i), () => lines.momentMin[i] ?? 0);
+    if (moment < hogging.value) hogging = { value: moment, at_m };
+    for (const side of ['left', 'right'] as const) {
+      for (const sense of [1, -1] as const) {
+        const [most, least] = lines.shear[i]?.[side] ?? [0, 0];
+        const value = extremeOf(model, factor, sense, shearBeside(i, side), () => (sense === 1 ? most : least));
+        if (Math.abs(value) > shear.value) shear = { value: Math.abs(value), at_m };
+      }
+    }
+  });
+  return {
+    reactionMax_N: supports.map((_, i) => reaction(i, 1)),
+    reactionMin_N: supports.map((_, i) => reaction(i, -1)),
+    sagging: largestSagging(model, lines, factor),
+    hogging,
+    shear,
+  };
+}
+
+function momentOver(i: number): (unit: UnitCase) => number {
+  return ({ field }) => field.moments_Nm[i] ?? 0;
+}
+
+/** Shear just left or right of a support. */
+export function shearBeside(i: number, side: 'left' | 'right'): (unit: UnitCase) => number {
+  return ({ field }) => {
+    const { gridOfSupport, grid_m } = field.prepared;
+    const at = gridOfSupport[i] ?? 0;
+    const interval = side === 'left' ? at - 1 : at;
+    if (interval < 0 || interval >= grid_m.length - 1) return 0;
+    return valueAt(shearIn(field, interval), side === 'left' ? width(field, interval) : 0);
+  };
+}
+
+/** Length of a grid interval. */
+export function width(field: BeamField, interval: number): number {
+  const { grid_m } = field.prepared;
+  return (grid_m[interval + 1] ?? 0) - (grid_m[interval] ?? 0);
+}
+
+/**
+ * The largest sagging moment anywhere, with the roaming load standing over it or, where that is worse, in another bay.
+ */
+function largestSagging(model: Model, lines: Lines, factor: FactorOf): Peak {
+  const { bays, cases, influence, prepared } = model;
+  let worst: Peak = { value: 0, at_m: prepared.beam.supports[0]?.at_m ?? 0 };
+  bays.forEach((bay, index) => {
+    if (bay.kind !== 'span') return;
+    const under = influence[index] === undefined ? [] : momentUnderLoad(influence[index]);
+    const elsewhere = [0, 1].map((end) => lines.momentMax[bay.leftSupport + end] ?? 0);
+    const length = bay.to_m - bay.from_m;
+    const acrossBay = [elsewhere[0] ?? 0, ((elsewhere[1] ?? 0) - (elsewhere[0] ?? 0)) / length];
+    for (let i = bay.first; i < bay.end; i++) {
+      const from = prepared.grid_m[i] ?? 0;
+      const to = prepared.grid_m[i + 1] ?? 0;
+      const always = [0, 0, 0];
+      const free: number[][] = [];
+      for (const unit of cases) {
+        const share = factor(unit.action);
+        if (share === 0) continue;
+        const moment = momentIn(unit.field, i).map((coefficient) => coefficient * share);
+        if (unit.always) moment.forEach((coefficient, k) => (always[k] = (always[k] ?? 0) + coefficient));
+        else free.push(moment);
+      }
+      const loads = model.roaming.map(({ action, load_N }) => load_N * factor(action)).filter((load) => load > 0);
+      const heaviest = Math.max(0, ...loads);
+      const roaming: Polynomial[] =
+        heaviest === 0
+          ? [[0]]
+          : [under, acrossBay].map((line) =>
+              shifted(line, from - bay.from_m).map((coefficient) => coefficient * heaviest),
+            );
+      for (const line of roaming) {
+        const peak = largestSum(always, [...free, line], 0, to - from);
+        if (peak.value > worst.value) worst = { value: peak.value, at_m: from + peak.at };
+      }
+    }
+  });
+  return worst;
+}

@@ -1,0 +1,61 @@
+import type { Check, Outcome } from '../../../shared/check-result.ts';
+import { show } from '../../../shared/quantity/index.ts';
+import { whereIs } from './checks/movement.ts';
+import type { Movements } from './movements.ts';
+import type { Shelf } from './shelf.ts';
+
+const words: Readonly<Record<Outcome, string>> = {
+  holds: 'Holds',
+  'does-not-hold': 'Does not hold',
+  'cannot-say': 'Cannot say',
+};
+
+/** The verdict in one to three plain sentences: what governs, how much is used, and what will be seen. */
+export function summaryOf(
+  shelf: Shelf,
+  verdict: Outcome,
+  governing: Check,
+  checks: readonly Check[],
+  movements: Movements,
+): string {
+  return [`${words[verdict]}.`, whatGoverns(verdict, governing, checks), whatIsSeen(shelf, movements)].join(' ');
+}
+
+function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[]): string {
+  const title = lowerFirst(governing.title);
+  if (verdict === 'does-not-hold') {
+    const others = checks.filter((check) => check.outcome === 'does-not-hold').length - 1;
+    const more = others === 0 ? '' : ` ${others === 1 ? 'One more check fails' : `${others} more checks fail`} too.`;
+    const used =
+      governing.ratio === null
+        ? `Nothing resists ${title}, ${governing.where}.`
+        : `Too much is asked of ${title}: ${percent(governing.ratio)} of what it can take, ${governing.where}.`;
+    return `${used}${more}`;
+  }
+  if (verdict === 'holds') return `Most used is ${title}: ${percent(governing.ratio ?? 0)}, ${governing.where}.`;
+  const rest = checks.filter((check) => check.outcome === 'holds');
+  const open = checks.length - rest.length - 1;
+  const most = rest.reduce<Check | undefined>((a, b) => (a === undefined || (b.ratio ?? 0) > (a.ratio ?? 0) ? b : a), undefined);
+  const why = governing.note === '' ? '' : ` ${governing.note}`;
+  const more = open === 0 ? '' : ` ${open === 1 ? 'One more check' : `${open} more checks`} can't be answered either.`;
+  const others =
+    most === undefined ? '' : ` The other checks hold; most used is ${lowerFirst(most.title)}: ${percent(most.ratio ?? 0)}.`;
+  return `It hangs on ${title}.${why}${more}${others}`;
+}
+
+function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
+  const worst = bays.reduce((a, b) =>
+    b.longTerm.value + b.twistLongTerm > a.longTerm.value + a.twistLongTerm ? b : a,
+  );
+  const amount = show(worst.longTerm.value + worst.twistLongTerm, 'm', shelf.system);
+  return `Over the years the front edge moves up to ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
+}
+
+function percent(ratio: number): string {
+  const hundredths = ratio * 100;
+  return `${ratio > 1 ? Math.ceil(hundredths) : Math.round(hundredths)} %`;
+}
+
+function lowerFirst(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
+}

@@ -1,0 +1,84 @@
+import type { MathNode } from 'mathjs';
+import { math, type Unit } from '../../shared/quantity/index.ts';
+import { assertAllowed, substitution, symbolsOf, type Substitution } from './expression.ts';
+
+/** Where a formula comes from. */
+export interface Source {
+  readonly document: string;
+  readonly edition: string;
+  readonly clause: string;
+}
+
+/** What a formula is made of. */
+export interface Definition<Symbols extends string> {
+  /** The symbol of the result, as in the source: `f_b`, `F_b_prime`, `Delta`. */
+  readonly symbol: string;
+  readonly caption: string;
+  /** One mathjs expression of the symbols below and pure numbers; `sqrt min max abs exp log sin cos tan` are known. */
+  readonly expression: string;
+  /** The SI unit of every symbol, constants with a unit included. */
+  readonly symbols: Readonly<Record<Symbols, Unit | UnitExpression>>;
+  readonly unit: Unit;
+  readonly source: Source;
+  /** Where the formula is valid, in words; empty where it always is. */
+  readonly valid?: string;
+}
+
+/** A unit that no result carries, in mathjs spelling: the constants of empirical formulas need some. */
+export interface UnitExpression {
+  readonly unit: string;
+}
+
+/** A formula: one string, parsed once, executed on SI numbers, and printed from the same parse tree. */
+export interface Formula<Symbols extends string = string> extends Definition<Symbols> {
+  readonly isFormula: true;
+  readonly node: MathNode;
+  readonly names: readonly Symbols[];
+  readonly template: Substitution;
+  /** The value for SI numbers. A result that is not finite is an error: it is never a number to go on with. */
+  evaluate(values: Readonly<Record<Symbols, number>>): number;
+}
+
+/**
+ * Makes a formula from its one string.
+ *
+ * @throws Error when the string uses a symbol that isn't listed, leaves one out, or uses anything but arithmetic
+ */
+export function formula<const Symbols extends string>(definition: Definition<Symbols>): Formula<Symbols> {
+  const node = math.parse(definition.expression);
+  assertAllowed(node, definition.expression);
+  const names = Object.keys(definition.symbols) as Symbols[];
+  const used = symbolsOf(node);
+  const missing = used.filter((name) => !(names as string[]).includes(name));
+  const idle = names.filter((name) => !used.includes(name));
+  if (missing.length > 0 || idle.length > 0) {
+    throw new Error(
+      `Formula ${definition.symbol} = ${definition.expression}: not listed: ${missing.join(', ') || 'none'}; not used: ${idle.join(', ') || 'none'}`,
+    );
+  }
+  const compiled = node.compile();
+  return Object.freeze({
+    ...definition,
+    isFormula: true as const,
+    node,
+    names,
+    template: substitution(node),
+    evaluate(values: Readonly<Record<Symbols, number>>): number {
+      const result: unknown = compiled.evaluate(new Map<string, number>(Object.entries<number>(values)));
+      if (typeof result !== 'number' || !Number.isFinite(result)) {
+        throw new RangeError(`${definition.symbol} = ${definition.expression} is not a finite number`);
+      }
+      return result;
+    },
+  });
+}
+
+/** Whether a value exported by a formula file is a formula. */
+export function isFormula(value: unknown): value is Formula {
+  return typeof value === 'object' && value !== null && 'isFormula' in value;
+}
+
+/** `NDS 2018, 3.3.1`. */
+export function cite(source: Source): string {
+  return [`${source.document} ${source.edition}`.trim(), source.clause].filter((part) => part !== '').join(', ');
+}

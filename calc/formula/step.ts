@@ -1,0 +1,68 @@
+import type { Step, StepInput } from '../../shared/check-result.ts';
+import {
+  calculationUnits,
+  quantity,
+  significant,
+  type Unit,
+  type UnitSystem,
+} from '../../shared/quantity/index.ts';
+import { fill } from './expression.ts';
+import { cite, type Formula, type UnitExpression } from './formula.ts';
+
+/** A computed value and the line of working that shows how. */
+export interface Worked {
+  readonly value: number;
+  readonly step: Step;
+}
+
+/**
+ * Executes a formula on SI numbers and keeps the line of working.
+ *
+ * @param formula the formula
+ * @param values an SI number for each of its symbols
+ * @param system the units in which the line is shown
+ * @param caption what the value is here, where the formula's own caption is too general
+ */
+export function work<Symbols extends string>(
+  formula: Formula<Symbols>,
+  values: Readonly<Record<Symbols, number>>,
+  system: UnitSystem,
+  caption: string = formula.caption,
+): Worked {
+  const value = formula.evaluate(values);
+  const numbers: Record<string, string> = {};
+  const inputs = formula.names.map((symbol): StepInput => {
+    const shown = inputShown(values[symbol], formula.symbols[symbol], system);
+    numbers[symbol] = shown.number.startsWith('-') ? `(${shown.number})` : shown.number;
+    return { symbol, value: values[symbol], ...shown };
+  });
+  const display = calculationUnits[system][formula.unit];
+  const number = significant(value / display.size);
+  return {
+    value,
+    step: {
+      symbol: formula.symbol,
+      caption,
+      expression: formula.expression,
+      substituted: fill(formula.template, numbers),
+      inputs,
+      result: quantity(value, formula.unit, system),
+      shown: display.unit === '' ? number : `${number} ${display.unit}`,
+      source: cite(formula.source),
+    },
+  };
+}
+
+function inputShown(
+  value: number,
+  unit: Unit | UnitExpression,
+  system: UnitSystem,
+): { unit: string; shown: string; number: string } {
+  if (typeof unit === 'object') {
+    const number = significant(value);
+    return { unit: unit.unit, shown: `${number} ${unit.unit}`, number };
+  }
+  const display = calculationUnits[system][unit];
+  const number = significant(value / display.size);
+  return { unit, shown: display.unit === '' ? number : `${number} ${display.unit}`, number };
+}

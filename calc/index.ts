@@ -1,0 +1,18 @@
+import type { CheckResult } from '../shared/check-result.ts';
+import { DocumentError, readDocument } from '../shared/check-document/index.ts';
+import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
+
+/**
+ * Checks one document. Pure: the same document always gives the same result, and nothing else is read.
+ *
+ * @param document an untrusted check document, as parsed from JSON
+ * @returns every check with demand, capacity and ratio, the analysis, and the calculation behind them
+ * @throws DocumentError with every error of the document, each with its path and what the field takes
+ */
+export function check(document: unknown): CheckResult {
+  const reading = readDocument(document);
+  if (!reading.ok) throw new DocumentError(reading.errors);
+  return checkBracketShelf(reading.document);
+}
+
+export { DocumentError } from '../shared/check-document/index.ts';

@@ -1,0 +1,26 @@
+/** A torque that acts along part of a bay, or at one place (`from_m` = `to_m`, whole torque in `torque_Nm`). */
+export interface Torque {
+  readonly from_m: number;
+  readonly to_m: number;
+  /** Along a stretch: N·m for each m; at one place: N·m. */
+  readonly torque: number;
+}
+
+/**
+ * Largest twist of a bay whose ends are held from turning, rad: the diagram of a simple beam under the torques, over GJ.
+ *
+ * @param length_m length of the bay between two brackets
+ * @param GJ_Nm2 torsional stiffness
+ */
+export function twistOfSpan(length_m: number, GJ_Nm2: number, { from_m, to_m, torque }: Torque): number {
+  if (from_m === to_m) return (torque * from_m * (length_m - from_m)) / (length_m * GJ_Nm2);
+  const whole = torque * (to_m - from_m);
+  const left = (whole * (length_m - (from_m + to_m) / 2)) / length_m;
+  const at = from_m + left / torque;
+  return (left * at - (torque * (at - from_m) ** 2) / 2) / GJ_Nm2;
+}
+
+/** Twist at the tip of an overhang held at its root, rad; places are distances from the root. */
+export function twistOfOverhang(GJ_Nm2: number, { from_m, to_m, torque }: Torque): number {
+  return from_m === to_m ? (torque * from_m) / GJ_Nm2 : (torque * (to_m ** 2 - from_m ** 2)) / (2 * GJ_Nm2);
+}

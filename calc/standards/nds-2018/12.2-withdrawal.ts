@@ -1,0 +1,41 @@
+import { formula } from '../../formula/formula.ts';
+
+const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
+const psi = 6894.757293168;
+
+/** 2850 lbf/in² : the constant of Eq. 12.2-2, with D in inches and W in lbf for each inch of thread. */
+export const woodScrewConstant_Pa = 2850 * psi;
+
+/** Withdrawal of a wood screw from side grain, for each length of thread in the wood. */
+export const woodScrewWithdrawal = formula({
+  symbol: 'W',
+  caption: 'withdrawal value for each length of thread',
+  expression: 'k_W * G^2 * D',
+  symbols: { k_W: 'Pa', G: '1', D: 'm' },
+  unit: 'N/m',
+  source: source('12.2.2, Eq. 12.2-2'),
+  valid: 'side grain',
+});
+
+/** Adjusted withdrawal of one fastener. */
+export const adjustedWithdrawal = formula({
+  symbol: 'W_prime',
+  caption: 'allowable withdrawal of one screw',
+  expression: 'W * p_t * C_D * C_M * C_t',
+  symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1' },
+  unit: 'N',
+  source: source('Table 11.3.1'),
+});
+
+/** 690 lbf/in²: the constant of Eq. 12.2-6a. From memory. */
+export const pullThroughConstant_Pa = 690 * psi;
+
+/** Head pull-through of a round-headed fastener; the wood counts up to 2.5 head diameters. From memory. */
+export const headPullThrough = formula({
+  symbol: 'W_H_prime',
+  caption: 'allowable head pull-through of one screw',
+  expression: 'k_H * 3.141592653589793 * D_H * G^2 * min(t_ns, 2.5 * D_H) * C_D * C_M * C_t',
+  symbols: { k_H: 'Pa', D_H: 'm', G: '1', t_ns: 'm', C_D: '1', C_M: '1', C_t: '1' },
+  unit: 'N',
+  source: source('12.2.5, Eq. 12.2-6'),
+});

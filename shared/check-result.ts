@@ -1,0 +1,159 @@
+import type { Quantity } from './quantity/index.ts';
+
+/** The three words of a verdict. */
+export type Outcome = 'holds' | 'does-not-hold' | 'cannot-say';
+
+/** One check: what acts, what resists, how much of it is used. */
+export interface Check {
+  readonly id: string;
+  readonly title: string;
+  /** What acts; null where it can't be worked out. */
+  readonly demand: Quantity | null;
+  /** What resists; null where there is none or it is not known. */
+  readonly capacity: Quantity | null;
+  /** demand ÷ capacity; null where there is no capacity. */
+  readonly ratio: number | null;
+  readonly outcome: Outcome;
+  /** The clause or source it follows. */
+  readonly clause: string;
+  /** Where on the piece it happens. */
+  readonly where: string;
+  readonly combination: string;
+  /** Why it is as it is, where the numbers alone don't tell; empty otherwise. */
+  readonly note: string;
+}
+
+/** A symbol of a formula with the number put in for it. */
+export interface StepInput {
+  readonly symbol: string;
+  readonly value: number;
+  readonly unit: string;
+  /** In the calculation's own units, with the unit. */
+  readonly shown: string;
+  /** In the calculation's own units, the number alone. */
+  readonly number: string;
+}
+
+/** One line of working. */
+export interface Step {
+  readonly symbol: string;
+  readonly caption: string;
+  /** The formula as it was executed. */
+  readonly expression: string;
+  /** The formula with its numbers put in, in the calculation's own units. */
+  readonly substituted: string;
+  readonly inputs: readonly StepInput[];
+  readonly result: Quantity;
+  /** The result in the calculation's own units. */
+  readonly shown: string;
+  /** The clause or source of the formula. */
+  readonly source: string;
+}
+
+/** A stated value: something given, or read from a table. */
+export interface Statement {
+  readonly label: string;
+  readonly value: string;
+  /** Who says so: "given", "assumed", or a source. */
+  readonly source: string;
+}
+
+export interface Table {
+  readonly title: string;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+export type SectionId =
+  | 'given'
+  | 'material'
+  | 'section'
+  | 'actions'
+  | 'analysis'
+  | 'hand-check'
+  | 'checks'
+  | 'fixings'
+  | 'summary';
+
+/** One chapter of the calculation; its parts are read in order: statements, steps, tables, notes. */
+export interface Section {
+  readonly id: SectionId;
+  /** The id of the check it works out; empty for the other chapters. Every check has its own section. */
+  readonly check: string;
+  readonly title: string;
+  readonly statements: readonly Statement[];
+  readonly steps: readonly Step[];
+  readonly tables: readonly Table[];
+  readonly notes: readonly string[];
+}
+
+/** A table value that was used, and how far it can be trusted. */
+export interface ProvenanceValue {
+  readonly what: string;
+  readonly value: string;
+  readonly source: string;
+  /** Whether the row was read in a copy of the source or set down from memory. */
+  readonly provenance: string;
+}
+
+export interface BayMovement {
+  readonly from: Quantity;
+  readonly to: Quantity;
+  readonly live: Quantity;
+  readonly longTerm: Quantity;
+  readonly twist: Quantity;
+}
+
+/** Values along the board, for drawing only: SI, positions in m from the left end. */
+export interface Diagram {
+  readonly at: readonly number[];
+  readonly momentMax: readonly number[];
+  readonly momentMin: readonly number[];
+  readonly shearMax: readonly number[];
+  readonly shearMin: readonly number[];
+  /** Long-term movement, everything on in full and creep counted, down positive. */
+  readonly settled: readonly number[];
+}
+
+export interface Analysis {
+  readonly supports: readonly {
+    readonly position: Quantity;
+    readonly reaction: { readonly max: Quantity; readonly min: Quantity; readonly dead: Quantity };
+  }[];
+  readonly moment: { readonly max: Quantity; readonly min: Quantity };
+  readonly shear: { readonly max: Quantity };
+  readonly deflection: {
+    readonly live: Quantity;
+    readonly longTerm: Quantity;
+    readonly bays: readonly BayMovement[];
+  };
+  /** `GA` is null where the material's stiffness already has shear inside it. */
+  readonly stiffness: { readonly EI: Quantity; readonly GA: Quantity | null; readonly GJ: Quantity };
+  readonly diagram: Diagram;
+}
+
+/** The answer to one check document. */
+export interface CheckResult {
+  readonly schema: 1;
+  readonly element: string;
+  readonly verdict: Outcome;
+  readonly summary: string;
+  /** Id of the check that governs. */
+  readonly governing: string;
+  readonly checks: readonly Check[];
+  readonly analysis: Analysis;
+  readonly fixings: readonly never[];
+  readonly remedies: readonly never[];
+  readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
+  readonly cautions: readonly string[];
+  readonly worksheet: { readonly sections: readonly Section[] };
+  readonly provenance: { readonly values: readonly ProvenanceValue[] };
+  readonly edition: { readonly code: string; readonly tool: string };
+}
+
+/** One thing wrong with a document: where (a JSON pointer) and what the field takes. */
+export interface FieldError {
+  readonly path: string;
+  readonly message: string;
+}

@@ -1,0 +1,14 @@
+export { parseQuantity, type Parsed } from './parse.ts';
+export { showUsed } from './used.ts';
+export { calculationUnits, quantity, show, showInCalculation, significant, type Quantity } from './show.ts';
+export {
+  math,
+  mathUnit,
+  standardGravity,
+  unitAdvice,
+  unitOfKind,
+  unitsOfKind,
+  type Kind,
+  type Unit,
+  type UnitSystem,
+} from './units.ts';
