@@ -1,27 +1,5 @@
-import {
-  isConstantNode,
-  isFunctionNode,
-  isOperatorNode,
-  isParenthesisNode,
-  isSymbolNode,
-  type FunctionNode,
-  type MathNode,
-} from 'mathjs';
-
-const allowedFunctions = new Set(['sqrt', 'min', 'max', 'abs', 'exp', 'log', 'sin', 'cos', 'tan', 'pow']);
-
-/** Throws unless a parse tree is nothing but arithmetic on symbols and numbers. */
-export function assertAllowed(node: MathNode, expression: string): void {
-  node.traverse((part) => {
-    const fine =
-      isConstantNode(part) ||
-      isOperatorNode(part) ||
-      isParenthesisNode(part) ||
-      isSymbolNode(part) ||
-      (isFunctionNode(part) && allowedFunctions.has(functionName(part)));
-    if (!fine) throw new Error(`"${expression}" holds more than arithmetic: ${part.type}`);
-  });
-}
+import { isFunctionNode, isSymbolNode, type MathNode } from 'mathjs';
+import { allowedFunctions } from './evaluator.ts';
 
 /** The symbols of an expression in the order they are first met, function names left out. */
 export function symbolsOf(node: MathNode): string[] {
@@ -64,8 +42,4 @@ export function fill(template: Substitution, numbers: Readonly<Record<string, st
     text += `${numbers[slot] ?? slot}${template.pieces[index + 1] ?? ''}`;
   });
   return text;
-}
-
-function functionName(node: FunctionNode): string {
-  return 'name' in node.fn ? String(node.fn.name) : '';
 }

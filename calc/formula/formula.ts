@@ -1,6 +1,7 @@
 import type { MathNode } from 'mathjs';
 import { math, type Unit } from '../../shared/quantity/index.ts';
-import { assertAllowed, substitution, symbolsOf, type Substitution } from './expression.ts';
+import { evaluatorOf } from './evaluator.ts';
+import { substitution, symbolsOf, type Substitution } from './expression.ts';
 
 /** Where a formula comes from. */
 export interface Source {
@@ -46,7 +47,7 @@ export interface Formula<Symbols extends string = string> extends Definition<Sym
  */
 export function formula<const Symbols extends string>(definition: Definition<Symbols>): Formula<Symbols> {
   const node = math.parse(definition.expression);
-  assertAllowed(node, definition.expression);
+  const run = evaluatorOf(node);
   const names = Object.keys(definition.symbols) as Symbols[];
   const used = symbolsOf(node);
   const missing = used.filter((name) => !(names as string[]).includes(name));
@@ -56,7 +57,6 @@ export function formula<const Symbols extends string>(definition: Definition<Sym
       `Formula ${definition.symbol} = ${definition.expression}: not listed: ${missing.join(', ') || 'none'}; not used: ${idle.join(', ') || 'none'}`,
     );
   }
-  const compiled = node.compile();
   return Object.freeze({
     ...definition,
     isFormula: true as const,
@@ -64,8 +64,8 @@ export function formula<const Symbols extends string>(definition: Definition<Sym
     names,
     template: substitution(node),
     evaluate(values: Readonly<Record<Symbols, number>>): number {
-      const result: unknown = compiled.evaluate(new Map<string, number>(Object.entries<number>(values)));
-      if (typeof result !== 'number' || !Number.isFinite(result)) {
+      const result = run(values);
+      if (!Number.isFinite(result)) {
         throw new RangeError(`${definition.symbol} = ${definition.expression} is not a finite number`);
       }
       return result;

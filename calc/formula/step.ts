@@ -1,7 +1,6 @@
 import type { Step, StepInput } from '../../shared/check-result.ts';
 import {
   calculationUnits,
-  quantity,
   significant,
   type Unit,
   type UnitSystem,
@@ -31,13 +30,13 @@ export function work<Symbols extends string>(
 ): Worked {
   const value = formula.evaluate(values);
   const numbers: Record<string, string> = {};
-  const inputs = formula.names.map((symbol): StepInput => {
-    const shown = inputShown(values[symbol], formula.symbols[symbol], system);
-    numbers[symbol] = shown.number.startsWith('-') ? `(${shown.number})` : shown.number;
-    return { symbol, value: values[symbol], ...shown };
-  });
-  const display = calculationUnits[system][formula.unit];
-  const number = significant(value / display.size);
+  const inputs: StepInput[] = [];
+  for (const symbol of formula.names) {
+    const input = inputOf(symbol, values[symbol], formula.symbols[symbol], system);
+    numbers[symbol] = input.value < 0 ? `(${input.number})` : input.number;
+    inputs.push(input);
+  }
+  const shown = shownIn(value, formula.unit, system);
   return {
     value,
     step: {
@@ -46,23 +45,25 @@ export function work<Symbols extends string>(
       expression: formula.expression,
       substituted: fill(formula.template, numbers),
       inputs,
-      result: quantity(value, formula.unit, system),
-      shown: display.unit === '' ? number : `${number} ${display.unit}`,
+      result: { value, unit: formula.unit, shown },
+      shown,
       source: cite(formula.source),
     },
   };
 }
 
-function inputShown(
-  value: number,
-  unit: Unit | UnitExpression,
-  system: UnitSystem,
-): { unit: string; shown: string; number: string } {
+function shownIn(value: number, unit: Unit, system: UnitSystem): string {
+  const display = calculationUnits[system][unit];
+  const number = significant(value / display.size);
+  return display.unit === '' ? number : `${number} ${display.unit}`;
+}
+
+function inputOf(symbol: string, value: number, unit: Unit | UnitExpression, system: UnitSystem): StepInput {
   if (typeof unit === 'object') {
     const number = significant(value);
-    return { unit: unit.unit, shown: `${number} ${unit.unit}`, number };
+    return { symbol, value, unit: unit.unit, shown: `${number} ${unit.unit}`, number };
   }
   const display = calculationUnits[system][unit];
   const number = significant(value / display.size);
-  return { unit, shown: display.unit === '' ? number : `${number} ${display.unit}`, number };
+  return { symbol, value, unit, shown: display.unit === '' ? number : `${number} ${display.unit}`, number };
 }

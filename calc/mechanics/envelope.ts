@@ -1,55 +1,58 @@
-import { addScaled, derivative, rootsBetween, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
+import { addScaled, boundsOf, largest, rootsBetween, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
+
+/** A sum of things that may each be there or not, sorted out for one stretch: what surely helps is already added. */
+export interface Sorted {
+  readonly base: Polynomial;
+  /** Those that help in one place and not in another. */
+  readonly turning: readonly Polynomial[];
+  /** No more than this can come of those. */
+  readonly most: number;
+}
+
+/** Sorts out what is always there, what surely helps on `[from, to]`, what surely doesn't, and what changes. */
+export function sortedSum(always: Polynomial, free: readonly Polynomial[], from: number, to: number): Sorted {
+  const base = Array.from(always);
+  const turning: Polynomial[] = [];
+  let most = 0;
+  for (const polynomial of free) {
+    const bounds = boundsOf(polynomial, from, to);
+    if (bounds.least >= 0) addScaled(base, polynomial, 1);
+    else if (bounds.most > 0) {
+      turning.push(polynomial);
+      most += bounds.most;
+    }
+  }
+  return { base, turning, most };
+}
 
 /**
  * The largest value on `[from, to]` of something that is always there plus things that may each be there or not.
  * Wherever one of them helps it is left out; between the places where that changes, the sum is one polynomial and its
  * turning points are found exactly.
+ *
+ * @param floor a value that must be beaten: where the sum certainly can't, the answer is −Infinity
  */
 export function largestSum(
   always: Polynomial,
   free: readonly Polynomial[],
   from: number,
   to: number,
+  floor = -Infinity,
 ): Extreme {
-  const cuts: number[] = [];
-  const constant: Polynomial[] = [];
-  const turning: Polynomial[] = [];
-  for (const polynomial of free) {
-    const roots = rootsBetween(polynomial, from, to);
-    if (roots.length > 0) {
-      cuts.push(...roots);
-      turning.push(polynomial);
-    } else if (valueAt(polynomial, (from + to) / 2) > 0) {
-      constant.push(polynomial);
-    }
-  }
-  const base = Array.from(always);
-  for (const polynomial of constant) addScaled(base, polynomial, 1);
+  const { base, turning, most } = sortedSum(always, free, from, to);
+  if (floor > -Infinity && most + boundsOf(base, from, to).most <= floor) return { at: from, value: -Infinity };
+  if (turning.length === 0) return largest(base, from, to);
+  const cuts = turning.flatMap((polynomial) => rootsBetween(polynomial, from, to));
   cuts.sort((a, b) => a - b);
   let best: Extreme = { at: from, value: -Infinity };
   let left = from;
   for (const right of [...cuts, to]) {
     const middle = (left + right) / 2;
-    const sum = turning.length === 0 ? base : base.slice();
+    const sum = Array.from(base);
     for (const polynomial of turning) if (valueAt(polynomial, middle) > 0) addScaled(sum, polynomial, 1);
-    for (const at of [left, ...rootsBetween(derivative(sum), left, right), right]) {
-      const value = valueAt(sum, at);
-      if (value > best.value) best = { at, value };
-    }
+    const peak = largest(sum, left, right);
+    if (peak.value > best.value) best = peak;
     left = right;
   }
   return best;
-}
-
-/** A polynomial of s written in t, where s = t + offset. */
-export function shifted(polynomial: Polynomial, offset: number): number[] {
-  const result: number[] = [];
-  for (let power = polynomial.length - 1; power >= 0; power--) {
-    for (let k = result.length - 1; k >= 0; k--) {
-      result[k + 1] = (result[k + 1] ?? 0) + (result[k] ?? 0);
-      result[k] = (result[k] ?? 0) * offset;
-    }
-    result[0] = (result[0] ?? 0) + (polynomial[power] ?? 0);
-  }
-  return result;
 }

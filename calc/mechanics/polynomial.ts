@@ -31,20 +31,106 @@ export function product(a: Polynomial, b: Polynomial): number[] {
   return result;
 }
 
+/** A polynomial of s written in t, where s = t + offset. */
+export function shifted(polynomial: Polynomial, offset: number): number[] {
+  const result = Array.from(polynomial);
+  if (offset === 0) return result;
+  const degree = result.length - 1;
+  for (let i = 0; i < degree; i++) {
+    for (let k = degree - 1; k >= i; k--) result[k] = (result[k] ?? 0) + offset * (result[k + 1] ?? 0);
+  }
+  return result;
+}
+
+/** A polynomial of z written in x, where z = length − x. */
+export function reversed(polynomial: Polynomial, length: number): number[] {
+  const result = shifted(polynomial, length);
+  for (let power = 1; power < result.length; power += 2) result[power] = -(result[power] ?? 0);
+  return result;
+}
+
+/** Smallest and largest value a polynomial could have between two places; it may not reach them. */
+export interface Bounds {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** `binomial[i][k] / binomial[n][k]` for every degree up to 6: power basis to Bernstein basis. */
+const toBernstein: readonly (readonly (readonly number[])[])[] = Array.from({ length: 7 }, (_, n) =>
+  Array.from({ length: n + 1 }, (_unused, i) =>
+    Array.from({ length: i + 1 }, (_also, k) => choose(i, k) / choose(n, k)),
+  ),
+);
+
+function choose(n: number, k: number): number {
+  let result = 1;
+  for (let i = 0; i < k; i++) result = (result * (n - i)) / (i + 1);
+  return result;
+}
+
+/** Bounds from the Bernstein coefficients: a polynomial never leaves their range. */
+export function boundsOf(polynomial: Polynomial, from: number, to: number): Bounds {
+  if (polynomial.length > 5) return boundsOfAny(polynomial, from, to);
+  const h = to - from;
+  let a = polynomial[0] ?? 0;
+  let b = polynomial[1] ?? 0;
+  let c = polynomial[2] ?? 0;
+  let d = polynomial[3] ?? 0;
+  let e = polynomial[4] ?? 0;
+  if (from !== 0) {
+    a += from * (b + from * (c + from * (d + from * e)));
+    b += from * (2 * c + from * (3 * d + from * 4 * e));
+    c += from * (3 * d + from * 6 * e);
+    d += from * 4 * e;
+  }
+  b *= h;
+  c *= h * h;
+  d *= h * h * h;
+  e *= h * h * h * h;
+  const end = a + b + c + d + e;
+  const first = a + b / 4;
+  const second = a + b / 2 + c / 6;
+  const third = a + (3 * b) / 4 + c / 2 + d / 4;
+  return {
+    least: Math.min(a, first, second, third, end),
+    most: Math.max(a, first, second, third, end),
+  };
+}
+
+function boundsOfAny(polynomial: Polynomial, from: number, to: number): Bounds {
+  const scaled = shifted(polynomial, from);
+  const width = to - from;
+  let power = 1;
+  for (let k = 1; k < scaled.length; k++) {
+    power *= width;
+    scaled[k] = (scaled[k] ?? 0) * power;
+  }
+  let [least, most] = [Infinity, -Infinity];
+  for (const row of toBernstein[scaled.length - 1] ?? []) {
+    const value = row.reduce((sum, weight, k) => sum + weight * (scaled[k] ?? 0), 0);
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+  }
+  return { least, most };
+}
+
 /**
  * Where a polynomial changes sign inside `(from, to)`, in order. Between the turning points the polynomial is monotone,
  * so each change of sign is bracketed and found to the last digit.
  */
 export function rootsBetween(polynomial: Polynomial, from: number, to: number): number[] {
-  if (!(to > from) || keepsItsSign(polynomial, from, to)) return [];
-  const turning = polynomial.length > 2 ? rootsBetween(derivative(polynomial), from, to) : [];
+  if (!(to > from) || polynomial.length < 2) return [];
+  if (polynomial.length === 2) return linearRoot(polynomial, from, to);
+  const { least, most } = boundsOf(polynomial, from, to);
+  if (least >= 0 || most <= 0) return [];
+  const turning = rootsBetween(derivative(polynomial), from, to);
   const roots: number[] = [];
   let left = from;
   let leftValue = valueAt(polynomial, left);
   for (const right of [...turning, to]) {
     const rightValue = valueAt(polynomial, right);
     if ((leftValue < 0 && rightValue > 0) || (leftValue > 0 && rightValue < 0)) {
-      roots.push(bracketedRoot(polynomial, left, right, leftValue));
+      roots.push(bracketedRoot(polynomial, left, right, leftValue, rightValue));
     } else if (rightValue === 0 && right < to) {
       roots.push(right);
     }
@@ -54,23 +140,20 @@ export function rootsBetween(polynomial: Polynomial, from: number, to: number): 
   return roots;
 }
 
-/** A quick, safe test: the constant part at the middle outweighs everything that varies. */
-function keepsItsSign(polynomial: Polynomial, from: number, to: number): boolean {
-  const reach = Math.max(Math.abs(from), Math.abs(to));
-  let rest = 0;
-  for (let power = polynomial.length - 1; power >= 1; power--) {
-    rest = (rest + Math.abs(polynomial[power] ?? 0)) * reach;
-  }
-  return Math.abs(polynomial[0] ?? 0) > rest || (rest === 0 && (polynomial[0] ?? 0) === 0);
+function linearRoot(polynomial: Polynomial, from: number, to: number): number[] {
+  const slope = polynomial[1] ?? 0;
+  const root = -(polynomial[0] ?? 0) / slope;
+  return slope !== 0 && root > from && root < to ? [root] : [];
 }
 
 /** Illinois' variant of false position: safe as bisection, fast as the secant. */
-function bracketedRoot(polynomial: Polynomial, from: number, to: number, valueFrom: number): number {
+function bracketedRoot(polynomial: Polynomial, from: number, to: number, atFrom: number, atTo: number): number {
   let [a, b] = [from, to];
-  let [fa, fb] = [valueFrom, valueAt(polynomial, to)];
+  let [fa, fb] = [atFrom, atTo];
   for (let step = 0; step < 200; step++) {
-    const middle = (fa * b - fb * a) / (fa - fb);
-    const c = middle > Math.min(a, b) && middle < Math.max(a, b) ? middle : (a + b) / 2;
+    const secant = (fa * b - fb * a) / (fa - fb);
+    const c = secant > Math.min(a, b) && secant < Math.max(a, b) ? secant : (a + b) / 2;
+    if (c === a || c === b) return c;
     const fc = valueAt(polynomial, c);
     if (fc === 0 || Math.abs(b - a) <= 4 * Number.EPSILON * Math.max(Math.abs(a), Math.abs(b))) return c;
     if (fc > 0 === fb > 0) {
@@ -79,9 +162,9 @@ function bracketedRoot(polynomial: Polynomial, from: number, to: number, valueFr
       a = b;
       fa = fb;
     }
+    if (Math.abs(c - b) <= 2 * Number.EPSILON * Math.abs(c)) return c;
     b = c;
     fb = fc;
-    if (Math.abs(fb) < 1e-300) return b;
   }
   return (a + b) / 2;
 }
@@ -94,12 +177,21 @@ export interface Extreme {
 
 /** The largest value of a polynomial on `[from, to]`, at an end or at a turning point. */
 export function largest(polynomial: Polynomial, from: number, to: number): Extreme {
-  let best: Extreme = { at: from, value: valueAt(polynomial, from) };
-  const consider = (at: number): void => {
-    const value = valueAt(polynomial, at);
-    if (value > best.value) best = { at, value };
-  };
-  for (const at of rootsBetween(derivative(polynomial), from, to)) consider(at);
-  consider(to);
-  return best;
+  let at = from;
+  let value = valueAt(polynomial, from);
+  const atEnd = valueAt(polynomial, to);
+  if (atEnd > value) {
+    at = to;
+    value = atEnd;
+  }
+  if (polynomial.length > 2 && boundsOf(polynomial, from, to).most > value) {
+    for (const turn of rootsBetween(derivative(polynomial), from, to)) {
+      const there = valueAt(polynomial, turn);
+      if (there > value) {
+        at = turn;
+        value = there;
+      }
+    }
+  }
+  return { at, value };
 }

@@ -2,9 +2,9 @@ import { z } from 'zod';
 import { choiceField, listField, quantityField, textField, wholeNumberField } from './field.ts';
 
 /** Nothing on a shelf is thinner than a veneer, and no board is longer than a room. */
-export const lengthRange = { from: 0.3, to: 12 };
+const lengthRange = { from: 0.3, to: 12 };
 export const depthRange = { from: 0.05, to: 1.2 };
-export const thicknessRange = { from: 0.005, to: 0.15 };
+const thicknessRange = { from: 0.005, to: 0.15 };
 export const positionRange = { from: 0, to: 12 };
 
 export const bases = ['clear-wood', 'graded', 'panel'] as const;

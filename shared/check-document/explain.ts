@@ -30,7 +30,7 @@ function distinct(errors: readonly FieldError[]): FieldError[] {
 }
 
 /** A JSON pointer (RFC 6901). A name of any length can be a key of a document; the pointer keeps the start of it. */
-export function pointer(path: readonly PropertyKey[]): string {
+function pointer(path: readonly PropertyKey[]): string {
   return path
     .map((part) => `/${String(part).slice(0, 80).replaceAll('~', '~0').replaceAll('/', '~1')}`)
     .join('');

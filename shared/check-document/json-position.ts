@@ -17,7 +17,7 @@ export function firstSlip(text: string): number | undefined {
   while (at < text.length) {
     token.lastIndex = at;
     const found = token.exec(text)?.[0];
-    const next = found === undefined ? undefined : after(awaits, found, open);
+    const next: Awaits | undefined = found === undefined ? undefined : after(awaits, found, open);
     if (next === undefined) return at;
     awaits = next;
     at = pastBlanks(text, token.lastIndex);

@@ -97,7 +97,7 @@ const roamingLoad = z.strictObject({
 export const loadKinds = ['line', 'area', 'point', 'roaming'] as const;
 
 /** One load on the shelf. */
-export const loadSchema = z.discriminatedUnion('kind', [lineLoad, areaLoad, pointLoad, roamingLoad], {
+const loadSchema = z.discriminatedUnion('kind', [lineLoad, areaLoad, pointLoad, roamingLoad], {
   error: kindAdvice('kind', loadKinds),
 });
 

@@ -22,7 +22,7 @@ export function chosenSchema(schema: z.core.$ZodType, value: unknown): z.core.$Z
 }
 
 /** The schema of one part of an object or a list; undefined where there is no such part. */
-export function part(schema: z.core.$ZodType, key: PropertyKey): z.core.$ZodType | undefined {
+function part(schema: z.core.$ZodType, key: PropertyKey): z.core.$ZodType | undefined {
   if (schema instanceof z.ZodArray) return schema.element;
   if (!(schema instanceof z.ZodObject)) return undefined;
   return Object.entries<z.core.$ZodType>(schema.shape).find(([name]) => name === key)?.[1];

@@ -41,7 +41,7 @@ export function parseQuantity(text: string, kind: Kind, bare?: string): Parsed {
   if (/\d,\d/.test(written))
     return refuse(`"${text}" has a comma: write a point for decimals, and nothing between thousands.`);
 
-  if (kind === 'length') {
+  if (kind === 'length' && /[f']/.test(written)) {
     const [, feet, inches, unit] = feetAndInches.exec(written) ?? [];
     if (feet !== undefined && inches !== undefined && (unit !== undefined || bare !== undefined)) {
       // 12 in or more after the feet is a slip: 8 ft 41/2 in is meant to be 8 ft 4-1/2 in.
@@ -61,8 +61,11 @@ export function parseQuantity(text: string, kind: Kind, bare?: string): Parsed {
   return finite(readNumber(value) * factor, text, refuse);
 }
 
+const plain = /^[!-~]+(?: [!-~]+)*$/;
+
 /** One spelling for the many ways keyboards write primes, dashes, fractions and spaces. */
 function tidy(text: string): string {
+  if (plain.test(text) && !text.includes("''")) return text;
   return text
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
     .replace(/[′’]/g, "'")

@@ -77,9 +77,17 @@ export function significant(value: number, figures = 4): string {
   if (size >= 10 ** figures && size < 1e7) return String(Math.round(value));
   if (size >= 1e7 || size < 1e-4) {
     const [mantissa = '', exponent = ''] = value.toExponential(figures - 1).split('e');
-    return `${Number(mantissa)}e${Number(exponent)}`;
+    return `${withoutEndZeros(mantissa)}e${Number(exponent)}`;
   }
-  return String(Number(value.toPrecision(figures)));
+  const text = value.toPrecision(figures);
+  return text.includes('e') ? String(Number(text)) : withoutEndZeros(text);
+}
+
+function withoutEndZeros(text: string): string {
+  if (!text.includes('.')) return text;
+  let end = text.length;
+  while (text.charCodeAt(end - 1) === 48) end -= 1;
+  return text.slice(0, text.charCodeAt(end - 1) === 46 ? end - 1 : end);
 }
 
 /** A value in the calculation's own units, as in a line of working: `"183.2 lbf·in"`. */

@@ -1,5 +1,6 @@
 import type { Duration } from '../../../shared/check-document/index.ts';
-import { work } from '../../formula/step.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { work, type Worked } from '../../formula/step.ts';
 import {
   adjustedBearing,
   adjustedBending,
@@ -43,17 +44,24 @@ export function allowable(
     C_M: reference.wet ?? 1,
     C_t: temperatureFactor[moisture][temperature],
   };
-  const value = reference.value_Pa;
-  const worked = {
-    bending: () =>
-      work(
-        adjustedBending,
-        { F_b: value, ...common, C_F: reference.size ?? 1, C_fu: reference.flatUse ?? 1 },
-        system,
-      ),
-    shear: () => work(adjustedShear, { F_v: value, ...common }, system),
-    bearing: () => work(adjustedBearing, { F_c_perp: value, C_M: common.C_M, C_t: common.C_t }, system),
-    'tension-across': () => work(adjustedTensionAcross, { F_t_perp: value, ...common }, system),
-  }[property]();
+  const worked = adjusted(property, reference, common, system);
   return { ok: true, value_Pa: worked.value, step: worked.step, clause };
+}
+
+function adjusted(
+  property: Property,
+  { value_Pa, size = 1, flatUse = 1 }: Extract<Reference, { ok: true }>,
+  common: { readonly C_D: number; readonly C_M: number; readonly C_t: number },
+  system: UnitSystem,
+): Worked {
+  switch (property) {
+    case 'bending':
+      return work(adjustedBending, { F_b: value_Pa, ...common, C_F: size, C_fu: flatUse }, system);
+    case 'shear':
+      return work(adjustedShear, { F_v: value_Pa, ...common }, system);
+    case 'bearing':
+      return work(adjustedBearing, { F_c_perp: value_Pa, C_M: common.C_M, C_t: common.C_t }, system);
+    case 'tension-across':
+      return work(adjustedTensionAcross, { F_t_perp: value_Pa, ...common }, system);
+  }
 }

@@ -1,7 +1,7 @@
 import type { Analysis, Diagram } from '../../../shared/check-result.ts';
 import { quantity, type Unit } from '../../../shared/quantity/index.ts';
-import { momentIn, movementIn, shearIn } from '../../mechanics/beam-field.ts';
-import { valueAt } from '../../mechanics/polynomial.ts';
+import { movementIn } from '../../mechanics/beam-field.ts';
+import { addScaled, valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
 import type { Context, Situation } from './context.ts';
 import { longTermFactor, type Movements } from './movements.ts';
 import type { Model, UnitCase } from './model.ts';
@@ -63,19 +63,19 @@ function diagramOf({ service, shelf }: Context): Diagram {
     for (let i = bay.first; i < bay.end; i++) {
       const from = grid_m[i] ?? 0;
       const length = (grid_m[i + 1] ?? 0) - from;
+      const settled = [0, 0, 0, 0, 0];
+      for (const unit of model.cases) addScaled(settled, movementIn(unit.field, i), creep(unit.action));
       for (let k = 0; k <= pointsInInterval; k++) {
         const t = (length * k) / pointsInInterval;
-        const moment = extremes(model.cases, (unit) => valueAt(momentIn(unit.field, i), t));
-        const shear = extremes(model.cases, (unit) => valueAt(shearIn(unit.field, i), t));
+        const moment = extremes(model.cases, (unit) => valueAt(unit.moment[i] ?? [0], t));
+        const shear = extremes(model.cases, (unit) => shearAt(unit.moment[i] ?? [0], t));
         const moving = roaming(bay, from + t);
         diagram.at.push(from + t);
         diagram.momentMax.push(moment[0] + moving.momentMax);
         diagram.momentMin.push(moment[1] + moving.momentMin);
         diagram.shearMax.push(shear[0] + moving.shearMax);
         diagram.shearMin.push(shear[1] + moving.shearMin);
-        diagram.settled.push(
-          model.cases.reduce((sum, unit) => sum + creep(unit.action) * valueAt(movementIn(unit.field, i), t), 0),
-        );
+        diagram.settled.push(valueAt(settled, t));
       }
     }
   }
@@ -92,7 +92,12 @@ function extremes(cases: readonly UnitCase[], value: (unit: UnitCase) => number)
   return [most, least];
 }
 
-const standsInBay = 6;
+/** Shear is the slope of the moment. */
+function shearAt(moment: Polynomial, t: number): number {
+  return (moment[1] ?? 0) + 2 * (moment[2] ?? 0) * t;
+}
+
+const standsInBay = 4;
 
 /** Moment and shear at a place from the heaviest roaming load on a few stands in every bay, and at the place itself. */
 function standsOf({ roaming, influence }: Model) {

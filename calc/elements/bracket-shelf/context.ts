@@ -49,16 +49,16 @@ export function contextOf(shelf: Shelf, stiffnesses: readonly [Stiffness, ...Sti
   if (first === undefined) throw new RangeError('a shelf has at least one idea of its brackets');
   const solved: readonly [Solved, ...Solved[]] = [first, ...others];
   const combinations = shelf.code.combinations(shelf.actions.map(({ duration }) => duration));
-  const last = combinations[combinations.length - 1];
   const situations = combinations.flatMap((combination) => solved.map((each) => situationOf(each, combination)));
   const [head, ...tail] = situations;
+  const last = combinations[combinations.length - 1] ?? head?.combination;
   if (head === undefined || last === undefined) throw new RangeError('a code of practice has at least one combination');
   const resistances = new Map<string, Resistance>();
   return {
     shelf,
     solved,
     situations: [head, ...tail],
-    service: [serviceOf(first), ...others.map(serviceOf)],
+    service: [serviceOf(shelf, situations, first, last), ...others.map((each) => serviceOf(shelf, situations, each, last))],
     resist(material, property, duration) {
       const key = `${material.label} ${property} ${duration}`;
       const held = resistances.get(key) ?? material.resistance(property, duration);
@@ -66,15 +66,26 @@ export function contextOf(shelf: Shelf, stiffnesses: readonly [Stiffness, ...Sti
       return held;
     },
   };
-
-  function serviceOf(each: Solved): Situation {
-    const factor: FactorOf = () => 1;
-    const combination = last as Combination;
-    return { combination, factor, solved: each, forces: forcesOf(each.model, each.lines, factor) };
-  }
 }
 
 function situationOf(solved: Solved, combination: Combination): Situation {
   const factor = factorsOf(combination);
   return { combination, factor, solved, forces: forcesOf(solved.model, solved.lines, factor) };
+}
+
+/** Everything that can be there, unfactored: where a code puts no factors on loads, its last combination is just that. */
+function serviceOf(
+  shelf: Shelf,
+  situations: readonly Situation[],
+  solved: Solved,
+  last: Combination,
+): Situation {
+  const same = situations.find(
+    (situation) =>
+      situation.solved === solved &&
+      situation.combination === last &&
+      [null, ...shelf.actions].every((action) => situation.factor(action) === 1),
+  );
+  const factor: FactorOf = () => 1;
+  return same ?? { combination: last, factor, solved, forces: forcesOf(solved.model, solved.lines, factor) };
 }

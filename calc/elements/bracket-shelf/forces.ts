@@ -1,9 +1,8 @@
 import type { Combination } from '../../codes/design-code.ts';
 import { span } from '../../mechanics/beam.ts';
-import { momentIn, shearIn, type BeamField } from '../../mechanics/beam-field.ts';
-import { largestSum, shifted } from '../../mechanics/envelope.ts';
+import { largestSum } from '../../mechanics/envelope.ts';
 import { momentUnderLoad, shearAtEnds, type BayInfluence } from '../../mechanics/influence.ts';
-import { largest, valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
+import { addScaled, boundsOf, largest, shifted, type Polynomial } from '../../mechanics/polynomial.ts';
 import type { Model, UnitCase } from './model.ts';
 import type { Action } from './shelf.ts';
 
@@ -64,8 +63,12 @@ export function influenceExtreme(
 ): number {
   let worst = 0;
   for (const bay of influence) {
-    const polynomial = Array.from(line(bay), (coefficient) => coefficient * sense);
-    worst = Math.max(worst, largest(polynomial, 0, bay.bay.to_m - bay.bay.from_m).value);
+    const length = bay.bay.to_m - bay.bay.from_m;
+    const polynomial = line(bay);
+    const { least, most } = boundsOf(polynomial, 0, length);
+    if ((sense === 1 ? most : -least) <= worst) continue;
+    const turned = sense === 1 ? polynomial : Array.from(polynomial, (coefficient) => -coefficient);
+    worst = Math.max(worst, largest(turned, 0, length).value);
   }
   return worst * sense;
 }
@@ -123,12 +126,24 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
   let hogging: Peak = { value: 0, at_m: supports[0]?.at_m ?? 0 };
   let shear: Peak = { value: 0, at_m: 0 };
   supports.forEach(({ at_m }, i) => {
-    const moment = extremeOf(model, factor, -1, momentOver(i), () => lines.momentMin[i] ?? 0);
+    const moment = extremeOf(
+      model,
+      factor,
+      -1,
+      ({ field }) => field.moments_Nm[i] ?? 0,
+      () => lines.momentMin[i] ?? 0,
+    );
     if (moment < hogging.value) hogging = { value: moment, at_m };
     for (const side of ['left', 'right'] as const) {
       for (const sense of [1, -1] as const) {
         const [most, least] = lines.shear[i]?.[side] ?? [0, 0];
-        const value = extremeOf(model, factor, sense, shearBeside(i, side), () => (sense === 1 ? most : least));
+        const value = extremeOf(
+          model,
+          factor,
+          sense,
+          (unit) => (side === 'left' ? unit.shearLeft : unit.shearRight)[i] ?? 0,
+          () => (sense === 1 ? most : least),
+        );
         if (Math.abs(value) > shear.value) shear = { value: Math.abs(value), at_m };
       }
     }
@@ -142,64 +157,48 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
   };
 }
 
-function momentOver(i: number): (unit: UnitCase) => number {
-  return ({ field }) => field.moments_Nm[i] ?? 0;
-}
-
-/** Shear just left or right of a support. */
-export function shearBeside(i: number, side: 'left' | 'right'): (unit: UnitCase) => number {
-  return ({ field }) => {
-    const { gridOfSupport, grid_m } = field.prepared;
-    const at = gridOfSupport[i] ?? 0;
-    const interval = side === 'left' ? at - 1 : at;
-    if (interval < 0 || interval >= grid_m.length - 1) return 0;
-    return valueAt(shearIn(field, interval), side === 'left' ? width(field, interval) : 0);
-  };
-}
-
-/** Length of a grid interval. */
-export function width(field: BeamField, interval: number): number {
-  const { grid_m } = field.prepared;
-  return (grid_m[interval + 1] ?? 0) - (grid_m[interval] ?? 0);
-}
-
 /**
  * The largest sagging moment anywhere, with the roaming load standing over it or, where that is worse, in another bay.
  */
 function largestSagging(model: Model, lines: Lines, factor: FactorOf): Peak {
   const { bays, cases, influence, prepared } = model;
+  const shares = cases.map(({ action }) => factor(action));
+  const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
   let worst: Peak = { value: 0, at_m: prepared.beam.supports[0]?.at_m ?? 0 };
   bays.forEach((bay, index) => {
     if (bay.kind !== 'span') return;
-    const under = influence[index] === undefined ? [] : momentUnderLoad(influence[index]);
-    const elsewhere = [0, 1].map((end) => lines.momentMax[bay.leftSupport + end] ?? 0);
-    const length = bay.to_m - bay.from_m;
-    const acrossBay = [elsewhere[0] ?? 0, ((elsewhere[1] ?? 0) - (elsewhere[0] ?? 0)) / length];
+    const line = influence[index];
+    const moving = line === undefined || roaming_N === 0 ? [] : movingMoments(line, lines);
     for (let i = bay.first; i < bay.end; i++) {
       const from = prepared.grid_m[i] ?? 0;
-      const to = prepared.grid_m[i + 1] ?? 0;
+      const width = (prepared.grid_m[i + 1] ?? 0) - from;
       const always = [0, 0, 0];
-      const free: number[][] = [];
-      for (const unit of cases) {
-        const share = factor(unit.action);
-        if (share === 0) continue;
-        const moment = momentIn(unit.field, i).map((coefficient) => coefficient * share);
-        if (unit.always) moment.forEach((coefficient, k) => (always[k] = (always[k] ?? 0) + coefficient));
-        else free.push(moment);
-      }
-      const loads = model.roaming.map(({ action, load_N }) => load_N * factor(action)).filter((load) => load > 0);
-      const heaviest = Math.max(0, ...loads);
-      const roaming: Polynomial[] =
-        heaviest === 0
-          ? [[0]]
-          : [under, acrossBay].map((line) =>
-              shifted(line, from - bay.from_m).map((coefficient) => coefficient * heaviest),
-            );
-      for (const line of roaming) {
-        const peak = largestSum(always, [...free, line], 0, to - from);
+      const free: Polynomial[] = [];
+      cases.forEach((unit, k) => {
+        const share = shares[k] ?? 0;
+        const moment = unit.moment[i];
+        if (share === 0 || moment === undefined) return;
+        if (unit.always) addScaled(always, moment, share);
+        else free.push(share === 1 ? moment : Array.from(moment, (coefficient) => coefficient * share));
+      });
+      const extra = moving.map((moment) => {
+        const here = shifted(moment, from - bay.from_m);
+        return here.map((coefficient) => coefficient * roaming_N);
+      });
+      for (const each of extra.length === 0 ? [[0]] : extra) {
+        const peak = largestSum(always, [...free, each], 0, width, worst.value);
         if (peak.value > worst.value) worst = { value: peak.value, at_m: from + peak.at };
       }
     }
   });
   return worst;
+}
+
+/** Moment in a bay from a unit load standing over the place, and the most it could be from a load in another bay. */
+function movingMoments(line: BayInfluence, lines: Lines): Polynomial[] {
+  const { bay } = line;
+  const left = lines.momentMax[bay.leftSupport] ?? 0;
+  const right = lines.momentMax[bay.leftSupport + 1] ?? 0;
+  const under = momentUnderLoad(line);
+  return left === 0 && right === 0 ? [under] : [under, [left, (right - left) / (bay.to_m - bay.from_m)]];
 }

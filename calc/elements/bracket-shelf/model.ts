@@ -1,7 +1,8 @@
 import { baysOf, type Bay } from '../../mechanics/bays.ts';
 import { prepareBeam, solveBeam, type Beam, type BeamLoad, type PreparedBeam } from '../../mechanics/beam.ts';
-import type { BeamField } from '../../mechanics/beam-field.ts';
+import { momentIn, movementIn, shearIn, type BeamField } from '../../mechanics/beam-field.ts';
 import { influenceOf, type BayInfluence } from '../../mechanics/influence.ts';
+import { valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
 import type { Action, Shelf } from './shelf.ts';
 
 /** One thing that is there or not as a whole: the board itself, a fixed load, a free load in one bay. */
@@ -11,6 +12,12 @@ export interface UnitCase {
   readonly always: boolean;
   readonly load: BeamLoad;
   readonly field: BeamField;
+  /** Moment, and movement from the line between the supports of its bay, in each grid interval. */
+  readonly moment: readonly Polynomial[];
+  readonly movement: readonly Polynomial[];
+  /** Shear just left and right of each support. */
+  readonly shearLeft: readonly number[];
+  readonly shearRight: readonly number[];
 }
 
 /** A roaming load: one at a time, anywhere along the board. */
@@ -40,7 +47,7 @@ export function modelOf(shelf: Shelf, stiffness: Stiffness): Model {
   const whole = { from_m: 0, to_m: shelf.length_m };
   const cases: UnitCase[] = [];
   const add = (action: Action | null, always: boolean, load: BeamLoad): void => {
-    cases.push({ action, always, load, field: solveBeam(prepared, load) });
+    cases.push(unitCase(prepared, bays, action, always, load));
   };
   add(null, true, { lines: [{ ...whole, load_Npm: shelf.board.selfWeight_Npm }], points: [] });
   const roaming: Roaming[] = [];
@@ -59,6 +66,52 @@ export function modelOf(shelf: Shelf, stiffness: Stiffness): Model {
     }
   }
   return { stiffness, prepared, bays, cases, roaming, influence: roaming.length > 0 ? influenceOf(prepared, bays) : [] };
+}
+
+function unitCase(
+  prepared: PreparedBeam,
+  bays: readonly Bay[],
+  action: Action | null,
+  always: boolean,
+  load: BeamLoad,
+): UnitCase {
+  const field = solveBeam(prepared, load);
+  const { gridOfSupport, grid_m } = prepared;
+  const shear = (interval: number, atEnd: boolean): number => {
+    if (interval < 0 || interval > grid_m.length - 2) return 0;
+    const width = (grid_m[interval + 1] ?? 0) - (grid_m[interval] ?? 0);
+    return valueAt(shearIn(field, interval), atEnd ? width : 0);
+  };
+  const moment: Polynomial[] = [];
+  const movement: Polynomial[] = [];
+  for (const bay of bays) {
+    const [level, slope] = lineOfBay(field, bay);
+    for (let i = bay.first; i < bay.end; i++) {
+      moment.push(momentIn(field, i));
+      const from = movementIn(field, i);
+      from[0] = (from[0] ?? 0) - level - slope * ((grid_m[i] ?? 0) - bay.from_m);
+      from[1] = (from[1] ?? 0) - slope;
+      movement.push(from);
+    }
+  }
+  return {
+    action,
+    always,
+    load,
+    field,
+    moment,
+    movement,
+    shearLeft: gridOfSupport.map((at) => shear(at - 1, true)),
+    shearRight: gridOfSupport.map((at) => shear(at, false)),
+  };
+}
+
+/** Height and slope of the straight line a bay's movement is measured from; level on an overhang. */
+function lineOfBay({ sunk_m }: BeamField, bay: Bay): readonly [number, number] {
+  if (bay.kind === 'left-overhang') return [sunk_m[0] ?? 0, 0];
+  const left = sunk_m[bay.leftSupport] ?? 0;
+  if (bay.kind === 'right-overhang') return [left, 0];
+  return [left, ((sunk_m[bay.leftSupport + 1] ?? 0) - left) / (bay.to_m - bay.from_m)];
 }
 
 /** The board as a beam on its brackets. */

@@ -28,19 +28,19 @@ function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[
     const more = others === 0 ? '' : ` ${others === 1 ? 'One more check fails' : `${others} more checks fail`} too.`;
     const used =
       governing.ratio === null
-        ? `Nothing resists ${title}, ${governing.where}.`
-        : `Too much is asked of ${title}: ${percent(governing.ratio)} of what it can take, ${governing.where}.`;
+        ? `${governing.title}: nothing there resists it, ${governing.where}.`
+        : `${governing.title}: ${percent(governing.ratio)} of what is allowed, ${governing.where}.`;
     return `${used}${more}`;
   }
-  if (verdict === 'holds') return `Most used is ${title}: ${percent(governing.ratio ?? 0)}, ${governing.where}.`;
+  if (verdict === 'holds') return `Most is asked of this: ${title}, ${percent(governing.ratio ?? 0)} of what is allowed, ${governing.where}.`;
   const rest = checks.filter((check) => check.outcome === 'holds');
   const open = checks.length - rest.length - 1;
   const most = rest.reduce<Check | undefined>((a, b) => (a === undefined || (b.ratio ?? 0) > (a.ratio ?? 0) ? b : a), undefined);
   const why = governing.note === '' ? '' : ` ${governing.note}`;
   const more = open === 0 ? '' : ` ${open === 1 ? 'One more check' : `${open} more checks`} can't be answered either.`;
   const others =
-    most === undefined ? '' : ` The other checks hold; most used is ${lowerFirst(most.title)}: ${percent(most.ratio ?? 0)}.`;
-  return `It hangs on ${title}.${why}${more}${others}`;
+    most === undefined ? '' : ` The other checks hold; the nearest to its limit is ${lowerFirst(most.title)}, at ${percent(most.ratio ?? 0)}.`;
+  return `It turns on one thing: ${title}.${why}${more}${others}`;
 }
 
 function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
