@@ -1,7 +1,7 @@
 import type { Bay } from './bays.ts';
 import { span, type Beam } from './beam.ts';
 import type { BayInfluence } from './influence.ts';
-import { addScaled, largest, reversed, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
+import { addScaled, boundsOf, largest, reversed, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
 
 /** Movement along one piece of a bay; x from the bay's left end. */
 export interface Piece {
@@ -65,6 +65,7 @@ export class MovingLoad {
   worstStand(x: number, sense: 1 | -1): Extreme {
     let worst: Extreme = { at: this.bay.from_m + x, value: 0 };
     const consider = (polynomial: Polynomial, from: number, to: number, start: number): void => {
+      if (boundsOf(polynomial, from, to).most <= worst.value) return;
       const peak = largest(polynomial, from, to);
       if (peak.value > worst.value) worst = { at: start + peak.at, value: peak.value };
     };
@@ -84,6 +85,22 @@ export class MovingLoad {
       }
     });
     return worst;
+  }
+
+  /** No place of the bay is lifted more than this by a unit load, wherever it stands. */
+  mostLift(): number {
+    let most = 0;
+    this.#influence.forEach((line, index) => {
+      let lift = 0;
+      const width = line.bay.to_m - line.bay.from_m;
+      this.#shapes.forEach((shape, j) => {
+        const scale = boundsOf(this.#scales[index]?.[j] ?? [0], 0, width);
+        const reach = boundsOf(shape, 0, this.#length).most;
+        lift += Math.max(0, -scale.least) * reach;
+      });
+      most = Math.max(most, lift);
+    });
+    return most;
   }
 
   /** Movement along the bay under a unit load at a place from the beam's left end. */

@@ -121,6 +121,7 @@ function boundsOfAny(polynomial: Polynomial, from: number, to: number): Bounds {
 export function rootsBetween(polynomial: Polynomial, from: number, to: number): number[] {
   if (!(to > from) || polynomial.length < 2) return [];
   if (polynomial.length === 2) return linearRoot(polynomial, from, to);
+  if (polynomial.length === 3 && polynomial[2] !== 0) return quadraticRoots(polynomial, from, to);
   const { least, most } = boundsOf(polynomial, from, to);
   if (least >= 0 || most <= 0) return [];
   const turning = rootsBetween(derivative(polynomial), from, to);
@@ -144,6 +145,19 @@ function linearRoot(polynomial: Polynomial, from: number, to: number): number[] 
   const slope = polynomial[1] ?? 0;
   const root = -(polynomial[0] ?? 0) / slope;
   return slope !== 0 && root > from && root < to ? [root] : [];
+}
+
+/** Where a quadratic changes sign; the root that would cancel comes from the product of the two. */
+function quadraticRoots(polynomial: Polynomial, from: number, to: number): number[] {
+  const [c = 0, b = 0, a = 0] = [polynomial[0], polynomial[1], polynomial[2]];
+  const discriminant = b * b - 4 * a * c;
+  if (discriminant <= 0) return [];
+  const q = -(b + Math.sign(b || 1) * Math.sqrt(discriminant)) / 2;
+  const [one, other] = [q / a, c / q];
+  const inside = (root: number): boolean => root > from && root < to;
+  const [low, high] = one < other ? [one, other] : [other, one];
+  if (inside(low)) return inside(high) ? [low, high] : [low];
+  return inside(high) ? [high] : [];
 }
 
 /** Illinois' variant of false position: safe as bisection, fast as the secant. */

@@ -18,25 +18,41 @@ interface Stretch {
 }
 
 /**
- * The largest movement of a bay, down or up, over every arrangement of the loads; `value` is its size.
+ * The largest movement of a bay, down or up, over every arrangement of the loads, for each of several sets of factors;
+ * `value` is its size.
  *
  * A roaming load is moved to where it does most for the place that moves most, and the place is found again, until
  * neither changes: each of the two is exact, and the movement can only grow.
  */
-export function largestMovement(model: Model, bay: Bay, factor: FactorOf, datum: Datum): Peak {
+export function largestMovements(model: Model, bay: Bay, factors: readonly FactorOf[], datum: Datum): Peak[] {
   const moving =
     model.roaming.length === 0
       ? undefined
       : new MovingLoad(model.prepared.beam, bay, model.influence, datum === 'start');
-  const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
-  const [down, up] = ([1, -1] as const).map((sense): Peak => {
-    const stretches = stretchesOf(model, bay, factor, datum, sense);
-    const standing = withoutRoaming(bay, stretches);
-    const isStill = moving === undefined || roaming_N === 0;
-    return isStill ? standing : withRoaming(moving, bay, sense, roaming_N, stretches, standing);
+  return factors.map((factor) => {
+    const down = oneWay(model, bay, factor, datum, moving, 1, 0);
+    const up = oneWay(model, bay, factor, datum, moving, -1, down.value);
+    const worst = up.value > down.value ? up : down;
+    return { value: worst.value, at_m: bay.from_m + worst.at_m };
   });
-  const worst = up !== undefined && down !== undefined && up.value > down.value ? up : down;
-  return { value: worst?.value ?? 0, at_m: bay.from_m + (worst?.at_m ?? 0) };
+}
+
+/** The largest movement in one sense; where it surely can't beat `floor`, no more is said than that. */
+function oneWay(
+  model: Model,
+  bay: Bay,
+  factor: FactorOf,
+  datum: Datum,
+  moving: MovingLoad | undefined,
+  sense: 1 | -1,
+  floor: number,
+): Peak {
+  const stretches = stretchesOf(model, bay, factor, datum, sense);
+  const standing = withoutRoaming(bay, stretches);
+  const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
+  if (moving === undefined || roaming_N === 0) return standing;
+  if (sense < 0 && standing.value + roaming_N * moving.mostLift() <= floor) return standing;
+  return withRoaming(moving, bay, sense, roaming_N, stretches, standing);
 }
 
 /** Places here run from the bay's left end. */
@@ -76,7 +92,7 @@ function withRoaming(
     }
     const gained = best.value - worst.value;
     if (gained > 0) worst = best;
-    if (gained <= 1e-10 * worst.value) return worst;
+    if (gained <= 1e-9 * worst.value) return worst;
     place = best.at_m;
   }
   return worst;

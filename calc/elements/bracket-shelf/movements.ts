@@ -2,7 +2,7 @@ import type { Bay } from '../../mechanics/bays.ts';
 import type { Limit } from '../../../shared/check-document/index.ts';
 import type { Context, Solved } from './context.ts';
 import type { FactorOf, Peak } from './forces.ts';
-import { largestMovement, type Datum } from './movement.ts';
+import { largestMovements, type Datum } from './movement.ts';
 import { twistMovement } from './twist-of-bay.ts';
 
 /** How one bay moves, in m: along the board's middle line, and what twist adds at the front edge. */
@@ -35,12 +35,12 @@ export function longTermFactor(creep: number): FactorOf {
 export function movementsOf({ shelf, solved }: Context): Movements {
   const longTerm = longTermFactor(shelf.board.creep.factor);
   const bays = solved[0].model.bays.map((bay, index): BayMovements => {
-    const worst = (factor: FactorOf): Peak => worstOver(solved, index, factor, 'bay');
+    const [live, later] = worstOver(solved, index, longTerm, 'bay');
     return {
       bay,
       span_m: (bay.to_m - bay.from_m) * (bay.kind === 'span' ? 1 : 2),
-      live: worst(liveFactor),
-      longTerm: worst(longTerm),
+      live,
+      longTerm: later,
       twistLive: twistMovement(shelf, bay, liveFactor),
       twistLongTerm: twistMovement(shelf, bay, longTerm),
     };
@@ -48,22 +48,28 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   const isRigid = solved.every(({ model }) =>
     model.prepared.beam.supports.every(({ stiffness_Npm }) => stiffness_Npm === Infinity),
   );
-  const overall = (pick: (movement: BayMovements) => Peak, factor: FactorOf): Peak =>
-    largestPeak(isRigid ? bays.map(pick) : bays.map((_, index) => worstOver(solved, index, factor, 'start')));
+  const overall = isRigid
+    ? bays.map((bay) => [bay.live, bay.longTerm] as const)
+    : bays.map((_, index) => worstOver(solved, index, longTerm, 'start'));
   return {
     bays,
-    live: overall(({ live }) => live, liveFactor),
-    longTerm: overall((bay) => bay.longTerm, longTerm),
+    live: largestPeak(overall.map(([live]) => live)),
+    longTerm: largestPeak(overall.map(([, later]) => later)),
   };
 }
 
-function worstOver(solved: readonly Solved[], index: number, factor: FactorOf, datum: Datum): Peak {
-  return largestPeak(
-    solved.flatMap(({ model }) => {
-      const bay = model.bays[index];
-      return bay === undefined ? [] : [largestMovement(model, bay, factor, datum)];
-    }),
-  );
+/** Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. */
+function worstOver(
+  solved: readonly Solved[],
+  index: number,
+  longTerm: FactorOf,
+  datum: Datum,
+): readonly [Peak, Peak] {
+  const each = solved.flatMap(({ model }) => {
+    const bay = model.bays[index];
+    return bay === undefined ? [] : [largestMovements(model, bay, [liveFactor, longTerm], datum)];
+  });
+  return [largestPeak(each.flatMap(([live]) => live ?? [])), largestPeak(each.flatMap(([, later]) => later ?? []))];
 }
 
 function largestPeak(peaks: readonly Peak[]): Peak {
