@@ -1,6 +1,7 @@
 import type { CheckResult } from '../shared/check-result.ts';
 import { DocumentError, readDocument } from '../shared/check-document/index.ts';
 import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
+import { unknownNames } from './elements/bracket-shelf/names.ts';
 
 /**
  * Checks one document. Pure: the same document always gives the same result, and nothing else is read.
@@ -11,7 +12,7 @@ import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
  */
 export function check(document: unknown): CheckResult {
   const reading = readDocument(document);
-  if (!reading.ok) throw new DocumentError(reading.errors);
+  if (!reading.ok) throw new DocumentError([...reading.errors, ...unknownNames(reading.sound)]);
   return checkBracketShelf(reading.document);
 }
 

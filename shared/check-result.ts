@@ -65,15 +65,7 @@ export interface Table {
 }
 
 export type SectionId =
-  | 'given'
-  | 'material'
-  | 'section'
-  | 'actions'
-  | 'analysis'
-  | 'hand-check'
-  | 'checks'
-  | 'fixings'
-  | 'summary';
+  'given' | 'material' | 'section' | 'actions' | 'analysis' | 'hand-check' | 'checks' | 'fixings' | 'summary';
 
 /** One chapter of the calculation; its parts are read in order: statements, steps, tables, notes. */
 export interface Section {

@@ -60,7 +60,9 @@ export const boardScrewPull = formula({
   expression: 'U + C_f / (a - x_s)',
   symbols: { U: 'N', C_f: 'N.m', a: 'm', x_s: 'm' },
   unit: 'N',
-  source: mechanics('couple about the tip of the arm; the two largest pulls are added though they need not meet'),
+  source: mechanics(
+    'couple about the tip of the arm; the two largest pulls are added though they need not meet',
+  ),
 });
 
 /** Tipping about the tips of the arms. */
@@ -90,5 +92,9 @@ export const noseStress = formula({
   expression: '6 * M_n / ((b_a + 2 * c) * t^2)',
   symbols: { M_n: 'N.m', b_a: 'm', c: 'm', t: 'm' },
   unit: 'Pa',
-  source: { document: 'common practice, no source', edition: '', clause: 'width of the arm and 45° on either side' },
+  source: {
+    document: 'common practice, no source',
+    edition: '',
+    clause: 'width of the arm and 45° on either side',
+  },
 });

@@ -1,4 +1,11 @@
-import { isConstantNode, isFunctionNode, isOperatorNode, isParenthesisNode, isSymbolNode, type MathNode } from 'mathjs';
+import {
+  isConstantNode,
+  isFunctionNode,
+  isOperatorNode,
+  isParenthesisNode,
+  isSymbolNode,
+  type MathNode,
+} from 'mathjs';
 
 /** Numbers by symbol. */
 export type Values = Readonly<Record<string, number>>;
@@ -31,14 +38,14 @@ export const allowedFunctions: ReadonlySet<string> = new Set(Object.keys(functio
 export function evaluatorOf(node: MathNode): Evaluator {
   if (isParenthesisNode(node)) return evaluatorOf(node.content);
   if (isConstantNode(node)) {
-    const value = Number(node.value);
+    const { value } = node;
     return () => value;
   }
   if (isSymbolNode(node)) {
     const { name } = node;
     return (values) => values[name] ?? NaN;
   }
-  if (isOperatorNode(node)) return operator(String(node.op), node.args.map(evaluatorOf));
+  if (isOperatorNode(node)) return operator(node.op, node.args.map(evaluatorOf));
   if (isFunctionNode(node)) {
     const called = functions[functionName(node)];
     const args = node.args.map(evaluatorOf);
@@ -60,6 +67,6 @@ function operator(sign: string, [left, right]: readonly Evaluator[]): Evaluator 
 }
 
 /** Name a function is called by; empty where it is not called by name. */
-export function functionName(node: { readonly fn: MathNode | string }): string {
+function functionName(node: { readonly fn: MathNode | string }): string {
   return typeof node.fn === 'object' && 'name' in node.fn ? String(node.fn.name) : '';
 }

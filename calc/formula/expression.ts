@@ -5,7 +5,7 @@ import { allowedFunctions } from './evaluator.ts';
 export function symbolsOf(node: MathNode): string[] {
   const names = new Set<string>();
   node.traverse((part, _path, parent) => {
-    const isFunctionName = parent !== null && parent !== undefined && isFunctionNode(parent) && parent.fn === part;
+    const isFunctionName = isFunctionNode(parent) && parent.fn === part;
     if (isSymbolNode(part) && !isFunctionName) names.add(part.name);
   });
   return [...names];

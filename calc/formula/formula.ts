@@ -80,5 +80,7 @@ export function isFormula(value: unknown): value is Formula {
 
 /** `NDS 2018, 3.3.1`. */
 export function cite(source: Source): string {
-  return [`${source.document} ${source.edition}`.trim(), source.clause].filter((part) => part !== '').join(', ');
+  return [`${source.document} ${source.edition}`.trim(), source.clause]
+    .filter((part) => part !== '')
+    .join(', ');
 }

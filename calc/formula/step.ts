@@ -1,10 +1,5 @@
 import type { Step, StepInput } from '../../shared/check-result.ts';
-import {
-  calculationUnits,
-  significant,
-  type Unit,
-  type UnitSystem,
-} from '../../shared/quantity/index.ts';
+import { calculationUnits, significant, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { fill } from './expression.ts';
 import { cite, type Formula, type UnitExpression } from './formula.ts';
 

@@ -1,4 +1,4 @@
-import type { PreparedBeam } from './beam.ts';
+import type { PreparedBeam } from './beam-model.ts';
 
 /** A stretch of a beam between two supports, or an overhang. */
 export interface Bay {
@@ -16,7 +16,14 @@ export interface Bay {
 export function baysOf({ beam, grid_m, gridOfSupport }: PreparedBeam): Bay[] {
   const { supports, length_m } = beam;
   const bays: Bay[] = [];
-  const add = (from: number, to: number, kind: Bay['kind'], leftSupport: number, first: number, end: number) => {
+  const add = (
+    from: number,
+    to: number,
+    kind: Bay['kind'],
+    leftSupport: number,
+    first: number,
+    end: number,
+  ) => {
     if (to > from) bays.push({ from_m: from, to_m: to, kind, leftSupport, first, end });
   };
   add(0, supports[0]?.at_m ?? 0, 'left-overhang', -1, 0, gridOfSupport[0] ?? 0);
@@ -25,6 +32,13 @@ export function baysOf({ beam, grid_m, gridOfSupport }: PreparedBeam): Bay[] {
     add(from, to, 'span', i, gridOfSupport[i] ?? 0, gridOfSupport[i + 1] ?? 0);
   }
   const last = supports.length - 1;
-  add(supports[last]?.at_m ?? 0, length_m, 'right-overhang', last, gridOfSupport[last] ?? 0, grid_m.length - 1);
+  add(
+    supports[last]?.at_m ?? 0,
+    length_m,
+    'right-overhang',
+    last,
+    gridOfSupport[last] ?? 0,
+    grid_m.length - 1,
+  );
   return bays;
 }

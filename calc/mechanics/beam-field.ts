@@ -1,4 +1,4 @@
-import { span, type Beam, type BeamLoad, type PreparedBeam, type SupportState } from './beam.ts';
+import { span, type Beam, type BeamLoad, type PreparedBeam, type SupportState } from './beam-model.ts';
 
 /**
  * A solved load case. In every grid interval, with t from its left end: V = V0 − q t, M = M0 + V0 t − q t²/2, and the
@@ -11,7 +11,7 @@ export interface BeamField extends SupportState {
 }
 
 /** Numbers that `start` holds for each interval. */
-export const perInterval = 5;
+const perInterval = 5;
 
 /** Follows the beam from its left end to its right and keeps the state at the start of every interval. */
 export function fieldOf(
@@ -33,8 +33,7 @@ export function fieldOf(
   for (let i = 0; i < intervals; i++) {
     if (i === gridOfSupport[support]) {
       w = state.sunk_m[support] ?? 0;
-      turn =
-        support < beam.supports.length - 1 ? turnRightOf(beam, state, turnLeft, support) : turn;
+      turn = support < beam.supports.length - 1 ? turnRightOf(beam, state, turnLeft, support) : turn;
       M = state.moments_Nm[support] ?? 0;
       V += state.reactions_N[support] ?? 0;
       support += 1;
@@ -52,7 +51,13 @@ export function fieldOf(
 }
 
 /** The left overhang was followed from a tip at rest; this turns and moves it to meet its support. */
-function liftOverhang(start: Float64Array, grid: Float64Array, end: number, turn: number, move: number): void {
+function liftOverhang(
+  start: Float64Array,
+  grid: Float64Array,
+  end: number,
+  turn: number,
+  move: number,
+): void {
   const at = grid[end] ?? 0;
   for (let i = 0; i < end; i++) {
     const k = i * perInterval;
@@ -77,11 +82,7 @@ function turnRightOf(beam: Beam, state: SupportState, turnLeft: Float64Array, i:
 function advance(beam: Beam, w: number, turn: number, M: number, V: number, q: number, t: number) {
   const { EI_Nm2: EI, GA_N: GA } = beam;
   return {
-    w:
-      w +
-      turn * t -
-      ((M / 2 + (V / 6 - (q * t) / 24) * t) * t * t) / EI +
-      ((V - (q * t) / 2) * t) / GA,
+    w: w + turn * t - ((M / 2 + (V / 6 - (q * t) / 24) * t) * t * t) / EI + ((V - (q * t) / 2) * t) / GA,
     turn: turn - ((M + (V / 2 - (q * t) / 6) * t) * t) / EI,
     M: M + (V - (q * t) / 2) * t,
     V: V - q * t,
@@ -108,7 +109,7 @@ function pointOn(grid: Float64Array, load: BeamLoad): Float64Array {
 }
 
 /** First grid place at or right of `x`. */
-export function lowerBound(grid: Float64Array, x: number): number {
+function lowerBound(grid: Float64Array, x: number): number {
   let [low, high] = [0, grid.length - 1];
   while (low < high) {
     const middle = (low + high) >> 1;

@@ -1,41 +1,6 @@
-import { bandedFactor, type BandedFactor } from './banded.ts';
+import { bandedFactor } from './banded.ts';
 import { fieldOf, type BeamField } from './beam-field.ts';
-
-/** A support of a beam: rigid, or a spring. It acts up and down; who may only push is decided by the caller. */
-export interface Support {
-  readonly at_m: number;
-  /** N/m; `Infinity` where the support is rigid. */
-  readonly stiffness_Npm: number;
-}
-
-/** A straight beam of one section, with shear movement, on two supports or more. Its ends may stand out. */
-export interface Beam {
-  readonly length_m: number;
-  /** Shear-free bending stiffness. */
-  readonly EI_Nm2: number;
-  /** Shear stiffness κGA; `Infinity` where the bending stiffness already has shear inside it. */
-  readonly GA_N: number;
-  /** In order from the left end, each at its own place. */
-  readonly supports: readonly Support[];
-  /** Indices of inner supports over which the beam is in two lengths. */
-  readonly hinges: readonly number[];
-}
-
-/** Downward loads on a beam. */
-export interface BeamLoad {
-  readonly lines: readonly { readonly from_m: number; readonly to_m: number; readonly load_Npm: number }[];
-  readonly points: readonly { readonly at_m: number; readonly load_N: number }[];
-}
-
-/** A beam made ready: solving one more load costs a few multiplications for each support. */
-export interface PreparedBeam {
-  readonly beam: Beam;
-  /** Places where any field may change its polynomial: ends, supports and the caller's own, in order. */
-  readonly grid_m: Float64Array;
-  /** First grid interval of each span between supports, and of the right overhang. */
-  readonly gridOfSupport: readonly number[];
-  readonly factor: BandedFactor;
-}
+import { span, type Beam, type BeamLoad, type PreparedBeam, type SupportState } from './beam-model.ts';
 
 /**
  * Makes a beam ready to be solved. The unknowns are the moments over the inner supports (the equation of three
@@ -47,13 +12,22 @@ export interface PreparedBeam {
  */
 export function prepareBeam(beam: Beam, breaks_m: readonly number[]): PreparedBeam {
   const { supports, length_m } = beam;
-  if (supports.length < 2) throw new RangeError('nothing stops a beam on fewer than two supports from turning');
+  if (supports.length < 2)
+    throw new RangeError('nothing stops a beam on fewer than two supports from turning');
   for (let i = 1; i < supports.length; i++) {
-    if (!(span(beam, i - 1) > 0)) throw new RangeError('the supports of a beam are in order, each at its own place');
+    if (!(span(beam, i - 1) > 0))
+      throw new RangeError('the supports of a beam are in order, each at its own place');
   }
-  const places = [0, length_m, ...supports.map(({ at_m }) => at_m), ...breaks_m.filter((x) => x > 0 && x < length_m)];
+  const places = [
+    0,
+    length_m,
+    ...supports.map(({ at_m }) => at_m),
+    ...breaks_m.filter((x) => x > 0 && x < length_m),
+  ];
   places.sort((a, b) => a - b);
-  const grid_m = Float64Array.from(places.filter((place, index) => index === 0 || place !== places[index - 1]));
+  const grid_m = Float64Array.from(
+    places.filter((place, index) => index === 0 || place !== places[index - 1]),
+  );
   return {
     beam,
     grid_m,
@@ -66,14 +40,6 @@ export function prepareBeam(beam: Beam, breaks_m: readonly number[]): PreparedBe
 export function solveBeam(prepared: PreparedBeam, load: BeamLoad): BeamField {
   const { turnLeft, ...state } = solveSupports(prepared, load);
   return fieldOf(prepared, load, state, turnLeft);
-}
-
-/** What happens over the supports in one load case. */
-export interface SupportState {
-  readonly moments_Nm: Float64Array;
-  /** Up on the beam positive. */
-  readonly reactions_N: Float64Array;
-  readonly sunk_m: Float64Array;
 }
 
 /** Solves one load case over the supports only; its places may be anywhere. */
@@ -110,11 +76,6 @@ export function solveSupports(
     sunk[i] = (reactions[i] ?? 0) / (beam.supports[i]?.stiffness_Npm ?? Infinity);
   }
   return { moments_Nm: moments, reactions_N: reactions, sunk_m: sunk, turnLeft: free.turnLeft };
-}
-
-/** Length of the span right of support `i`. */
-export function span(beam: Beam, i: number): number {
-  return (beam.supports[i + 1]?.at_m ?? NaN) - (beam.supports[i]?.at_m ?? NaN);
 }
 
 /** Share of a unit moment over one end of span `s` in the turn at the other end. */
@@ -181,7 +142,8 @@ function momentsOverEnds(beam: Beam, load: BeamLoad): Float64Array {
     if (left > 0) moments[0] = (moments[0] ?? 0) - load_Npm * left * (first - from_m - left / 2);
     const begin = Math.max(from_m, last);
     const right = to_m - begin;
-    if (right > 0) moments[count - 1] = (moments[count - 1] ?? 0) - load_Npm * right * (begin - last + right / 2);
+    if (right > 0)
+      moments[count - 1] = (moments[count - 1] ?? 0) - load_Npm * right * (begin - last + right / 2);
   }
   return moments;
 }

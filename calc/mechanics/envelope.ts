@@ -1,4 +1,12 @@
-import { addScaled, boundsOf, largest, rootsBetween, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
+import {
+  addScaled,
+  boundsOf,
+  largest,
+  rootsBetween,
+  valueAt,
+  type Extreme,
+  type Polynomial,
+} from './polynomial.ts';
 
 /** A sum of things that may each be there or not, sorted out for one stretch: what surely helps is already added. */
 export interface Sorted {
@@ -40,7 +48,8 @@ export function largestSum(
   floor = -Infinity,
 ): Extreme {
   const { base, turning, most } = sortedSum(always, free, from, to);
-  if (floor > -Infinity && most + boundsOf(base, from, to).most <= floor) return { at: from, value: -Infinity };
+  if (floor > -Infinity && most + boundsOf(base, from, to).most <= floor)
+    return { at: from, value: -Infinity };
   if (turning.length === 0) return largest(base, from, to);
   const cuts = turning.flatMap((polynomial) => rootsBetween(polynomial, from, to));
   cuts.sort((a, b) => a - b);

@@ -1,5 +1,6 @@
 import type { Bay } from './bays.ts';
-import { solveSupports, type PreparedBeam } from './beam.ts';
+import { solveSupports } from './beam.ts';
+import type { PreparedBeam } from './beam-model.ts';
 import { addScaled, product, type Polynomial } from './polynomial.ts';
 
 /**
@@ -22,7 +23,10 @@ export function influenceOf(prepared: PreparedBeam, bays: readonly Bay[]): BayIn
       solveSupports(prepared, { lines: [], points: [{ at_m: bay.from_m + share * length, load_N: 1 }] }),
     );
     const through = (values: readonly Float64Array[], i: number): number[] =>
-      cubicThrough([values[0]?.[i] ?? 0, values[1]?.[i] ?? 0, values[2]?.[i] ?? 0, values[3]?.[i] ?? 0], length);
+      cubicThrough(
+        [values[0]?.[i] ?? 0, values[1]?.[i] ?? 0, values[2]?.[i] ?? 0, values[3]?.[i] ?? 0],
+        length,
+      );
     const supports = prepared.beam.supports.map((_, index) => index);
     const reactions = solved.map(({ reactions_N }) => reactions_N);
     const moments = solved.map(({ moments_Nm }) => moments_Nm);

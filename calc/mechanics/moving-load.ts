@@ -1,7 +1,15 @@
 import type { Bay } from './bays.ts';
-import { span, type Beam } from './beam.ts';
+import { span, type Beam } from './beam-model.ts';
 import type { BayInfluence } from './influence.ts';
-import { addScaled, boundsOf, largest, reversed, valueAt, type Extreme, type Polynomial } from './polynomial.ts';
+import {
+  addScaled,
+  boundsOf,
+  largest,
+  reversed,
+  valueAt,
+  type Extreme,
+  type Polynomial,
+} from './polynomial.ts';
 
 /** Movement along one piece of a bay; x from the bay's left end. */
 export interface Piece {

@@ -9,7 +9,7 @@ export function valueAt(polynomial: Polynomial, t: number): number {
 }
 
 /** The derivative of a polynomial. */
-export function derivative(polynomial: Polynomial): number[] {
+function derivative(polynomial: Polynomial): number[] {
   const result: number[] = [];
   for (let power = 1; power < polynomial.length; power++) result.push(power * (polynomial[power] ?? 0));
   return result;
@@ -161,7 +161,13 @@ function quadraticRoots(polynomial: Polynomial, from: number, to: number): numbe
 }
 
 /** Illinois' variant of false position: safe as bisection, fast as the secant. */
-function bracketedRoot(polynomial: Polynomial, from: number, to: number, atFrom: number, atTo: number): number {
+function bracketedRoot(
+  polynomial: Polynomial,
+  from: number,
+  to: number,
+  atFrom: number,
+  atTo: number,
+): number {
   let [a, b] = [from, to];
   let [fa, fb] = [atFrom, atTo];
   for (let step = 0; step < 200; step++) {

@@ -89,5 +89,9 @@ export const spanFraction = formula({
   expression: 'L_s / n_L',
   symbols: { L_s: 'm', n_L: '1' },
   unit: 'm',
-  source: { document: 'the limit set for this shelf', edition: '', clause: 'twice the length on an overhang (IBC Table 1604.3, footnote i)' },
+  source: {
+    document: 'the limit set for this shelf',
+    edition: '',
+    clause: 'twice the length on an overhang (IBC Table 1604.3, footnote i)',
+  },
 });

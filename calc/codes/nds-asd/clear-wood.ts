@@ -154,7 +154,9 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
       ...ratio.assumptions,
       ...across.assumptions,
       ...(request.material === undefined
-        ? ['The wood is not known: the weakest, softest and heaviest of the likely shelf woods is taken for each value.']
+        ? [
+            'The wood is not known: the weakest, softest and heaviest of the likely shelf woods is taken for each value.',
+          ]
         : []),
       ...(request.appearance === undefined
         ? [`Appearance not stated: ${appearanceWords[appearance]} assumed (common practice, no source).`]
@@ -174,7 +176,8 @@ interface AcrossGrain {
 /** Tension across the grain: the lower of green and dry, or those of a named stand-in. */
 function acrossGrain(species: Species, { system }: MaterialRequest): AcrossGrain {
   const own = printedAcross(species);
-  const standIn = own === null && species.tensionPerpStandIn !== null ? findSpecies(species.tensionPerpStandIn) : null;
+  const standIn =
+    own === null && species.tensionPerpStandIn !== null ? findSpecies(species.tensionPerpStandIn) : null;
   const from = own !== null ? species : standIn?.ok ? standIn.row : null;
   const mean = from === null ? null : printedAcross(from);
   if (from === null || mean === null) {
@@ -205,7 +208,9 @@ function acrossGrain(species: Species, { system }: MaterialRequest): AcrossGrain
 }
 
 function printedAcross(species: Species): number | null {
-  const values = [species.green?.tensionPerp_Pa ?? null, species.dry.tensionPerp_Pa].filter((value) => value !== null);
+  const values = [species.green?.tensionPerp_Pa ?? null, species.dry.tensionPerp_Pa].filter(
+    (value) => value !== null,
+  );
   return values.length === 0 ? null : Math.min(...values);
 }
 
@@ -216,13 +221,17 @@ function shearRatio(species: Species): {
   assumptions: readonly string[];
 } {
   const ratios = species.elastic;
-  const printed = [ratios?.GLR_over_EL ?? null, ratios?.GLT_over_EL ?? null].filter((ratio) => ratio !== null);
+  const printed = [ratios?.GLR_over_EL ?? null, ratios?.GLT_over_EL ?? null].filter(
+    (ratio) => ratio !== null,
+  );
   const what = `${species.name}: shear modulus, share of the stiffness along the grain`;
   if (ratios === null || printed.length === 0) {
     return {
       value: usualShearRatio,
       provenance: { what, value: '1/16', source: 'common ratio, kept by EN 338', provenance: 'memory' },
-      assumptions: [`No shear modulus is printed for ${species.name}: 1/16 of the stiffness along the grain is taken.`],
+      assumptions: [
+        `No shear modulus is printed for ${species.name}: 1/16 of the stiffness along the grain is taken.`,
+      ],
     };
   }
   const value = Math.min(...printed);
@@ -230,6 +239,8 @@ function shearRatio(species: Species): {
   return {
     value,
     provenance: { what, value: String(value), source: ratios.source, provenance: ratios.provenance },
-    assumptions: borrowed ? [`The shear modulus of ${species.name} follows the printed ratio of ${ratios.species}.`] : [],
+    assumptions: borrowed
+      ? [`The shear modulus of ${species.name} follows the printed ratio of ${ratios.species}.`]
+      : [],
   };
 }

@@ -24,8 +24,10 @@ export function gradedMaterial(request: MaterialRequest): MaterialReading {
   const found = findGradedLumber(material ?? '', grade ?? '', nominalWidth(width_m));
   if (!found.ok) {
     const error = {
-      'unknown-name': () => unknownName(`${path}/material`, 'a lumber combination', material ?? '', found.nearest),
-      'no-such-grade': () => unknownName(`${path}/grade`, 'a grade of that lumber', grade ?? '', found.nearest),
+      'unknown-name': () =>
+        unknownName(`${path}/material`, 'a lumber combination', material ?? '', found.nearest),
+      'no-such-grade': () =>
+        unknownName(`${path}/grade`, 'a grade of that lumber', grade ?? '', found.nearest),
       'no-such-width': () => ({
         path: `${path}/grade`,
         message: `${material ?? ''} ${grade ?? ''} has no values for a nominal width of ${nominalWidth(width_m)} in.`,

@@ -1,8 +1,5 @@
 import { durations, type Duration } from '../../../shared/check-document/index.ts';
-import {
-  durationFactor,
-  mostDurationFactorOfConnections,
-} from '../../standards/nds-2018/2.3-adjustment.ts';
+import { durationFactor, mostDurationFactorOfConnections } from '../../standards/nds-2018/2.3-adjustment.ts';
 import type { Combination, DesignCode, MaterialReading, MaterialRequest } from '../design-code.ts';
 import { clearWoodMaterial } from './clear-wood.ts';
 import { gradedMaterial } from './graded.ts';

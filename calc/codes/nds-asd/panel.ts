@@ -85,7 +85,9 @@ function panel(request: MaterialRequest, row: Panel): Material {
       value('stiffness along the panel, shear inside it', row.along.modulusOfElasticity_Pa),
       value('bending strength along the panel', row.along.bending_Pa),
       ...(row.across === null ? [] : [value('bending strength across the panel', row.across.bending_Pa)]),
-      ...(row.shear_Pa === null ? [] : [value(row.shearBasis ?? 'shear in the plane of the panel', row.shear_Pa)]),
+      ...(row.shear_Pa === null
+        ? []
+        : [value(row.shearBasis ?? 'shear in the plane of the panel', row.shear_Pa)]),
       ...(row.compressionPerp_Pa === null
         ? []
         : [value(`bearing on the face: ${row.bearingBasis ?? 'as printed'}`, row.compressionPerp_Pa)]),
@@ -94,14 +96,20 @@ function panel(request: MaterialRequest, row: Panel): Material {
       'The panel is cut with its strong direction (face grain) along the shelf.',
       'The twisting stiffness of the panel is taken as 1/16 of its stiffness along the shelf (common practice, no source).',
       ...(row.strengthKind === 'mean'
-        ? ['Only a mean strength is printed for this panel: 20 % variation is assumed (common practice, no source).']
+        ? [
+            'Only a mean strength is printed for this panel: 20 % variation is assumed (common practice, no source).',
+          ]
         : []),
       ...(row.compressionPerp_Pa === null && row.shear_Pa !== null
-        ? ['No bearing strength is published for this panel: its shear or bond strength, which bearing exceeds, is taken, divided by γ_M and the load factor.']
+        ? [
+            'No bearing strength is published for this panel: its shear or bond strength, which bearing exceeds, is taken, divided by γ_M and the load factor.',
+          ]
         : []),
       ...(row.strengthKind === 'allowable'
         ? []
-        : ['The NDS gives no strength for this panel: EN 1995-1-1 k_mod and γ_M are used, with the load factor 1.5 taken to the resistance.']),
+        : [
+            'The NDS gives no strength for this panel: EN 1995-1-1 k_mod and γ_M are used, with the load factor 1.5 taken to the resistance.',
+          ]),
     ],
     resistance: (property, duration): Resistance => {
       const held = references[property];
@@ -118,7 +126,12 @@ function panel(request: MaterialRequest, row: Panel): Material {
         },
         system,
       );
-      return { ok: true, value_Pa: worked.value, step: worked.step, clause: 'EN 1995-1-1 2.4.1 (NDS is silent)' };
+      return {
+        ok: true,
+        value_Pa: worked.value,
+        step: worked.step,
+        clause: 'EN 1995-1-1 2.4.1 (NDS is silent)',
+      };
     },
   };
 }

@@ -8,8 +8,8 @@ const inch = 0.0254;
 const poundForce = 4.4482216152605;
 
 /** Contents where nothing is said: 20 lbf/ft, and a hand that leans with 50 lbf. Common practice, no source. */
-export const usualContents_Npm = (20 * poundForce) / (12 * inch);
-export const usualHand_N = 50 * poundForce;
+const usualContents_Npm = (20 * poundForce) / (12 * inch);
+const usualHand_N = 50 * poundForce;
 
 const usualDuration: Readonly<Record<Load['kind'], Duration>> = {
   line: 'permanent',
@@ -27,7 +27,9 @@ export function actionsOf(
   const { loads, board } = document;
   if (loads !== undefined) {
     const assumptions: string[] = [];
-    const actions = loads.map((load, index) => action(load, index, board.length, depth_m, contents[index], assumptions));
+    const actions = loads.map((load, index) =>
+      action(load, index, board.length, depth_m, contents[index], assumptions),
+    );
     return { actions, assumptions };
   }
   const middle = { eccentricity_m: depth_m / 2, spread: true } as const;
@@ -89,10 +91,19 @@ function action(
   };
 }
 
-function shape(load: Load, length_m: number, depth_m: number, contents: Contents | undefined): Action['load'] {
+function shape(
+  load: Load,
+  length_m: number,
+  depth_m: number,
+  contents: Contents | undefined,
+): Action['load'] {
   if (load.kind === 'roaming') return { kind: 'roaming', load_N: load.amount };
   if (load.kind === 'point') {
-    return { kind: 'point', at_m: Math.min(load.at, length_m), load_N: load.amount ?? contents?.total_N ?? 0 };
+    return {
+      kind: 'point',
+      at_m: Math.min(load.at, length_m),
+      load_N: load.amount ?? contents?.total_N ?? 0,
+    };
   }
   const from_m = load.from ?? 0;
   const to_m = Math.min(load.to ?? length_m, length_m);

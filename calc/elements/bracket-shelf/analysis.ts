@@ -18,16 +18,33 @@ export function analysisOf(context: Context, movements: Movements): Analysis {
     supports: shelf.positions_m.map((position, i) => ({
       position: q(position, 'm'),
       reaction: {
-        max: q(over(({ forces }) => forces.reactionMax_N[i] ?? 0, 1), 'N'),
-        min: q(over(({ forces }) => forces.reactionMin_N[i] ?? 0, -1), 'N'),
+        max: q(
+          over(({ forces }) => forces.reactionMax_N[i] ?? 0, 1),
+          'N',
+        ),
+        min: q(
+          over(({ forces }) => forces.reactionMin_N[i] ?? 0, -1),
+          'N',
+        ),
         dead: q(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0, 'N'),
       },
     })),
     moment: {
-      max: q(over(({ forces }) => forces.sagging.value, 1), 'N.m'),
-      min: q(over(({ forces }) => forces.hogging.value, -1), 'N.m'),
+      max: q(
+        over(({ forces }) => forces.sagging.value, 1),
+        'N.m',
+      ),
+      min: q(
+        over(({ forces }) => forces.hogging.value, -1),
+        'N.m',
+      ),
     },
-    shear: { max: q(over(({ forces }) => forces.shear.value, 1), 'N') },
+    shear: {
+      max: q(
+        over(({ forces }) => forces.shear.value, 1),
+        'N',
+      ),
+    },
     deflection: {
       live: q(movements.live.value, 'm'),
       longTerm: q(movements.longTerm.value, 'm'),
@@ -56,8 +73,13 @@ function diagramOf({ service, shelf }: Context): Diagram {
   const { grid_m } = model.prepared;
   const creep = longTermFactor(shelf.board.creep.factor);
   const roaming = standsOf(model);
-  const diagram = { at: [], momentMax: [], momentMin: [], shearMax: [], shearMin: [], settled: [] } as {
-    [Key in keyof Diagram]: number[];
+  const diagram: { [Key in keyof Diagram]: number[] } = {
+    at: [],
+    momentMax: [],
+    momentMin: [],
+    shearMax: [],
+    shearMin: [],
+    settled: [],
   };
   for (const bay of model.bays) {
     for (let i = bay.first; i < bay.end; i++) {

@@ -31,7 +31,8 @@ export function boardScrewsOf({ document, board, bearingLength_m, system }: Shel
   const places = given?.at ?? [bearingLength_m / 4, (3 * bearingLength_m) / 4];
   const firstAt_m = Math.min(...places);
   const fastener = given?.fastener ?? 'wood-screw-8';
-  const length_m = given?.length ?? armThickness_m + Math.max(document.board.thickness - inch / 8, thickness_m / 2);
+  const length_m =
+    given?.length ?? armThickness_m + Math.max(document.board.thickness - inch / 8, thickness_m / 2);
   const found = findFastener(fastener);
   const threaded = Math.max((2 * length_m) / 3, found.ok ? 4 * found.row.diameter_m : 0);
   return {

@@ -63,7 +63,9 @@ export function readBoard(document: Document, code: DesignCode, system: UnitSyst
   for (const { request, ...geometry } of pieces(document.board)) {
     const key = JSON.stringify({ ...request, path: '' });
     const held = known.get(key);
-    const reading = held ? ({ ok: true, material: held } as const) : code.material({ ...request, ...conditions });
+    const reading = held
+      ? ({ ok: true, material: held } as const)
+      : code.material({ ...request, ...conditions });
     if (reading.ok) {
       const material = sameWood([...known.values()], reading.material) ?? reading.material;
       known.set(key, material);
@@ -82,7 +84,8 @@ function sameWood(known: readonly Material[], material: Material): Material | un
 
 function unique(errors: readonly FieldError[]): FieldError[] {
   return errors.filter(
-    (error, index) => errors.findIndex((other) => other.path === error.path && other.message === error.message) === index,
+    (error, index) =>
+      errors.findIndex((other) => other.path === error.path && other.message === error.message) === index,
   );
 }
 
@@ -97,7 +100,12 @@ function pieces(board: BoardInput): Piece[] {
     grade: board.grade,
   };
   const result: Piece[] = [];
-  const sheet = (name: string, z: number, height: number, request: Partial<Piece['request']> & { path: string }) =>
+  const sheet = (
+    name: string,
+    z: number,
+    height: number,
+    request: Partial<Piece['request']> & { path: string },
+  ) =>
     result.push({
       name,
       y_m: y,
@@ -136,7 +144,10 @@ function pieces(board: BoardInput): Piece[] {
     let top = thickness;
     board.layers.forEach((layer, index) => {
       top -= layer.thickness;
-      const named = layer.material === undefined ? own : { material: layer.material, basis: layer.basis, grade: layer.grade };
+      const named =
+        layer.material === undefined
+          ? own
+          : { material: layer.material, basis: layer.basis, grade: layer.grade };
       sheet(`layer ${index + 1}`, top, layer.thickness, {
         path: `/board/layers/${index}`,
         ...named,
@@ -153,7 +164,9 @@ function pieces(board: BoardInput): Piece[] {
   for (const { name, strip, y: at, path } of strips) {
     if (strip === undefined) continue;
     const named =
-      strip.material === undefined ? own : { material: strip.material, basis: strip.basis, grade: strip.grade };
+      strip.material === undefined
+        ? own
+        : { material: strip.material, basis: strip.basis, grade: strip.grade };
     result.push({
       name,
       y_m: at,
@@ -226,7 +239,10 @@ function torsionalStiffness(
   strips: readonly BoardPart[],
 ): number {
   const alone = (list: readonly BoardPart[]): number =>
-    list.reduce((sum, part) => sum + part.material.torsionG_Pa * torsionOfRectangle(part.width_m, part.height_m), 0);
+    list.reduce(
+      (sum, part) => sum + part.material.torsionG_Pa * torsionOfRectangle(part.width_m, part.height_m),
+      0,
+    );
   if (input.box === undefined) return alone(parts);
   const { box, depth, thickness } = input;
   const skin = body[0]?.material.torsionG_Pa ?? 0;

@@ -36,7 +36,10 @@ export function contentsOf(
       }
       const weighed = weigh(input, found.row, system);
       if (weighed === null) {
-        errors.push({ path: `${path}/wall`, message: 'It takes a wall thinner than half the diameter and than the height.' });
+        errors.push({
+          path: `${path}/wall`,
+          message: 'It takes a wall thinner than half the diameter and than the height.',
+        });
         return;
       }
       total_N += weighed.total_N;

@@ -49,16 +49,22 @@ export function contextOf(shelf: Shelf, stiffnesses: readonly [Stiffness, ...Sti
   if (first === undefined) throw new RangeError('a shelf has at least one idea of its brackets');
   const solved: readonly [Solved, ...Solved[]] = [first, ...others];
   const combinations = shelf.code.combinations(shelf.actions.map(({ duration }) => duration));
-  const situations = combinations.flatMap((combination) => solved.map((each) => situationOf(each, combination)));
+  const situations = combinations.flatMap((combination) =>
+    solved.map((each) => situationOf(each, combination)),
+  );
   const [head, ...tail] = situations;
   const last = combinations[combinations.length - 1] ?? head?.combination;
-  if (head === undefined || last === undefined) throw new RangeError('a code of practice has at least one combination');
+  if (head === undefined || last === undefined)
+    throw new RangeError('a code of practice has at least one combination');
   const resistances = new Map<string, Resistance>();
   return {
     shelf,
     solved,
     situations: [head, ...tail],
-    service: [serviceOf(shelf, situations, first, last), ...others.map((each) => serviceOf(shelf, situations, each, last))],
+    service: [
+      serviceOf(shelf, situations, first, last),
+      ...others.map((each) => serviceOf(shelf, situations, each, last)),
+    ],
     resist(material, property, duration) {
       const key = `${material.label} ${property} ${duration}`;
       const held = resistances.get(key) ?? material.resistance(property, duration);

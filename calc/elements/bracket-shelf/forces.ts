@@ -1,5 +1,5 @@
 import type { Combination } from '../../codes/design-code.ts';
-import { span } from '../../mechanics/beam.ts';
+import { span } from '../../mechanics/beam-model.ts';
 import { largestSum } from '../../mechanics/envelope.ts';
 import { momentUnderLoad, shearAtEnds, type BayInfluence } from '../../mechanics/influence.ts';
 import { addScaled, boundsOf, largest, shifted, type Polynomial } from '../../mechanics/polynomial.ts';
@@ -56,7 +56,7 @@ export function extremeOf(
 }
 
 /** Largest (sense 1) or smallest value of an influence line over the whole board; absent counts as 0. */
-export function influenceExtreme(
+function influenceExtreme(
   influence: readonly BayInfluence[],
   line: (bay: BayInfluence) => Polynomial,
   sense: 1 | -1,
@@ -80,7 +80,10 @@ export interface Lines {
   readonly momentMin: readonly number[];
   readonly momentMax: readonly number[];
   /** Left and right of each support. */
-  readonly shear: readonly { readonly left: readonly [number, number]; readonly right: readonly [number, number] }[];
+  readonly shear: readonly {
+    readonly left: readonly [number, number];
+    readonly right: readonly [number, number];
+  }[];
 }
 
 /** Works out the influence extremes once for all combinations. */

@@ -14,7 +14,10 @@ export function givenStatements(shelf: Shelf): Statement[] {
     source: isGiven ? 'given' : 'assumed',
   });
   return [
-    given('Board, length × depth × thickness', `${m(board.length)} × ${m(board.depth)} × ${m(board.thickness)}`),
+    given(
+      'Board, length × depth × thickness',
+      `${m(board.length)} × ${m(board.depth)} × ${m(board.thickness)}`,
+    ),
     ...strips(shelf),
     given('Depth in all, from the wall finish', m(shelf.depth_m)),
     ...(board.joints === undefined ? [] : [given('Joints in the board, at', board.joints.map(m).join(', '))]),
@@ -29,7 +32,12 @@ export function givenStatements(shelf: Shelf): Statement[] {
     either('Strength of a bracket', capacityWords(shelf), brackets.capacity !== undefined),
     ...(brackets.plate === undefined
       ? []
-      : [given('Plate on the wall, height × width', `${m(brackets.plate.height)} × ${m(brackets.plate.width)}`)]),
+      : [
+          given(
+            'Plate on the wall, height × width',
+            `${m(brackets.plate.height)} × ${m(brackets.plate.width)}`,
+          ),
+        ]),
     ...(brackets.screws === undefined
       ? []
       : [
@@ -43,13 +51,21 @@ export function givenStatements(shelf: Shelf): Statement[] {
       : [
           given(
             'Wall',
-            [wall.framing, wall.species, ...(wall.coverings ?? []).map((each) => `${m(each.thickness)} ${each.material}`)]
+            [
+              wall.framing,
+              wall.species,
+              ...(wall.coverings ?? []).map((each) => `${m(each.thickness)} ${each.material}`),
+            ]
               .filter((word) => word !== undefined)
               .join(', ') || 'not described',
           ),
         ]),
     either('Limit of movement under load', shelf.limits.live.written, document.limits?.live !== undefined),
-    either('Limit of movement over the years', shelf.limits.longTerm.written, document.limits?.longTerm !== undefined),
+    either(
+      'Limit of movement over the years',
+      shelf.limits.longTerm.written,
+      document.limits?.longTerm !== undefined,
+    ),
     either('Moisture', document.conditions?.moisture ?? 'dry', document.conditions?.moisture !== undefined),
     given('Code of practice', shelf.code.edition),
   ];
@@ -77,7 +93,11 @@ function strips({ document, system }: Shelf): Statement[] {
   }
   if (board.layers !== undefined) {
     const value = `${board.layers.map((layer) => m(layer.thickness)).join(' + ')}, ${board.bond === 'structural' ? 'glued to act as one' : 'sliding on each other'}`;
-    statements.push({ label: 'Layers, from the top', value, source: board.bond === undefined ? 'assumed not bonded' : 'given' });
+    statements.push({
+      label: 'Layers, from the top',
+      value,
+      source: board.bond === undefined ? 'assumed not bonded' : 'given',
+    });
   }
   return statements;
 }
@@ -89,6 +109,7 @@ function capacityWords({ capacity, system, arm_m }: Shelf): string {
     return `steel bar ${size}${capacity.strut === undefined ? '' : ' with a strut'}, ${capacity.metal ?? 'A36'}`;
   }
   const at = show(capacity.at ?? arm_m / 2, 'm', system);
-  if (capacity.allowable !== undefined) return `rated ${show(capacity.allowable, 'N', system)} at ${at} from the wall`;
+  if (capacity.allowable !== undefined)
+    return `rated ${show(capacity.allowable, 'N', system)} at ${at} from the wall`;
   return `failed on test at ${show(capacity.ultimate ?? 0, 'N', system)}, factor ${capacity.factor ?? 1}, at ${at} from the wall`;
 }

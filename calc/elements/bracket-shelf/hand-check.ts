@@ -1,5 +1,5 @@
 import type { Step, Table } from '../../../shared/check-result.ts';
-import { showInCalculation, type Unit } from '../../../shared/quantity/index.ts';
+import { showInCalculation, significant, type Unit } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import { movementIn, momentIn } from '../../mechanics/beam-field.ts';
 import { valueAt } from '../../mechanics/polynomial.ts';
@@ -29,10 +29,12 @@ export function handCheckOf(context: Context): HandCheck {
   const actions = new Set(uniform.map(({ action }) => action));
   const w = [...actions].reduce(
     (sum, action) =>
-      sum + (action === null ? shelf.board.selfWeight_Npm : action.load.kind === 'line' ? action.load.load_Npm : 0),
+      sum +
+      (action === null ? shelf.board.selfWeight_Npm : action.load.kind === 'line' ? action.load.load_Npm : 0),
     0,
   );
-  const sum = (pick: (unit: UnitCase) => number): number => uniform.reduce((total, unit) => total + pick(unit), 0);
+  const sum = (pick: (unit: UnitCase) => number): number =>
+    uniform.reduce((total, unit) => total + pick(unit), 0);
   const steps: Step[] = [];
   const compared: Compared[] = [];
   const { positions_m, length_m, system, board } = shelf;
@@ -45,7 +47,12 @@ export function handCheckOf(context: Context): HandCheck {
   const ends = overhangs.map((a, side) => {
     if (a <= 0) return 0;
     const end = side === 0 ? 'left' : 'right';
-    const moment = work(closed.overhangMoment, { w, a }, system, `moment over the bracket nearest the ${end} end`);
+    const moment = work(
+      closed.overhangMoment,
+      { w, a },
+      system,
+      `moment over the bracket nearest the ${end} end`,
+    );
     steps.push(moment.step);
     const support = side === 0 ? 0 : positions_m.length - 1;
     const bySolver = -sum(({ field }) => field.moments_Nm[support] ?? 0);
@@ -60,30 +67,69 @@ export function handCheckOf(context: Context): HandCheck {
     const moved =
       board.GA_N === null
         ? work(closed.middleMovement, { w, L: L_1, EI: board.EI_Nm2, M_A, M_B }, system)
-        : work(closed.middleMovementWithShear, { w, L: L_1, EI: board.EI_Nm2, M_A, M_B, GA: board.GA_N }, system);
+        : work(
+            closed.middleMovementWithShear,
+            { w, L: L_1, EI: board.EI_Nm2, M_A, M_B, GA: board.GA_N },
+            system,
+          );
     steps.push(middle.step, moved.step);
     const at = first + L_1 / 2;
     compared.push(
-      { what: middle.step.caption, byHand: middle.value, bySolver: sum((unit) => at_(unit, at, momentIn)), unit: 'N.m' },
-      { what: moved.step.caption, byHand: moved.value, bySolver: sum((unit) => at_(unit, at, movementIn)), unit: 'm' },
+      {
+        what: middle.step.caption,
+        byHand: middle.value,
+        bySolver: sum((unit) => at_(unit, at, momentIn)),
+        unit: 'N.m',
+      },
+      {
+        what: moved.step.caption,
+        byHand: moved.value,
+        bySolver: sum((unit) => at_(unit, at, movementIn)),
+        unit: 'm',
+      },
     );
-  } else if (!jointed && even && Math.max(...overhangs) < 1e-6 && (spans.length === 2 || spans.length === 3 || spans.length === 4)) {
+  } else if (
+    !jointed &&
+    even &&
+    Math.max(...overhangs) < 1e-6 &&
+    (spans.length === 2 || spans.length === 3 || spans.length === 4)
+  ) {
     const { moment: c_M, reaction: c_R } = closed.equalBays[spans.length];
     const moment = work(closed.equalBaysMoment, { c_M, w, L: L_1 }, system);
     const reaction = work(closed.equalBaysReaction, { c_R, w, L: L_1 }, system);
     steps.push(moment.step, reaction.step);
     compared.push(
-      { what: moment.step.caption, byHand: moment.value, bySolver: -sum(({ field }) => field.moments_Nm[1] ?? 0), unit: 'N.m' },
-      { what: reaction.step.caption, byHand: reaction.value, bySolver: sum(({ field }) => field.reactions_N[0] ?? 0), unit: 'N' },
+      {
+        what: moment.step.caption,
+        byHand: moment.value,
+        bySolver: -sum(({ field }) => field.moments_Nm[1] ?? 0),
+        unit: 'N.m',
+      },
+      {
+        what: reaction.step.caption,
+        byHand: reaction.value,
+        bySolver: sum(({ field }) => field.reactions_N[0] ?? 0),
+        unit: 'N',
+      },
     );
-  } else if (!jointed && spans.length === 3 && Math.abs(L_1 - (spans[2] ?? 0)) < 1e-6 && Math.abs(M_A - M_B) < 1e-9) {
+  } else if (
+    !jointed &&
+    spans.length === 3 &&
+    Math.abs(L_1 - (spans[2] ?? 0)) < 1e-6 &&
+    Math.abs(M_A - M_B) < 1e-9
+  ) {
     const moment = work(closed.threeBaysMoment, { w, L_1, L_2, M_A }, system);
     steps.push(moment.step);
     const bySolver = -sum(({ field }) => field.moments_Nm[1] ?? 0);
     compared.push({ what: moment.step.caption, byHand: moment.value, bySolver, unit: 'N.m' });
   }
   const total = sum(({ field }) => field.reactions_N.reduce((all, each) => all + each, 0));
-  compared.push({ what: 'all reactions against all the weight, w L', byHand: w * length_m, bySolver: total, unit: 'N' });
+  compared.push({
+    what: 'all reactions against all the weight, w L',
+    byHand: w * length_m,
+    bySolver: total,
+    unit: 'N',
+  });
   return {
     steps,
     table: {
@@ -121,5 +167,5 @@ function at_(
 function difference(byHand: number, bySolver: number): string {
   if (byHand === 0) return bySolver === 0 ? '0 %' : 'no hand value';
   const share = (bySolver / byHand - 1) * 100;
-  return `${Math.abs(share) < 0.005 ? '0' : share.toFixed(2)} %`;
+  return `${Math.abs(share) < 0.005 ? '0' : significant(share, 2)} %`;
 }

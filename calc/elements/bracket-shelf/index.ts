@@ -56,7 +56,11 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
   const assumptions = [
     ...shelf.assumptions,
     ...(shelf.hold === 'screwed' && screws.assumed ? [`Screws into the board: ${screws.words}.`] : []),
-    ...(spring === null ? [] : ['The arms bend: the board is worked out on springs as soft as the arms at their tips, and on rigid arms, and the worse counts.']),
+    ...(spring === null
+      ? []
+      : [
+          'The arms bend: the board is worked out on springs as soft as the arms at their tips, and on rigid arms, and the worse counts.',
+        ]),
     ...new Set(shelf.board.materials.flatMap((material) => material.assumptions)),
   ];
   const analysis = analysisOf(context, movements);
@@ -76,7 +80,12 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
     worksheet: {
       sections: worksheetOf({ context, contents, movements, judged, spring, hand: handCheckOf(context) }),
     },
-    provenance: { values: provenanceOf(shelf.board.materials.flatMap((material) => material.provenance), contents) },
+    provenance: {
+      values: provenanceOf(
+        shelf.board.materials.flatMap((material) => material.provenance),
+        contents,
+      ),
+    },
     edition: { code: shelf.code.edition, tool: `Shelf and overhang check ${version}` },
   });
 }

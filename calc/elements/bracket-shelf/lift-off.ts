@@ -1,5 +1,6 @@
 import { show } from '../../../shared/quantity/index.ts';
-import { prepareBeam, solveSupports, type BeamLoad } from '../../mechanics/beam.ts';
+import { prepareBeam, solveSupports } from '../../mechanics/beam.ts';
+import type { BeamLoad } from '../../mechanics/beam-model.ts';
 import { largest } from '../../mechanics/polynomial.ts';
 import { contextOf, type Context } from './context.ts';
 import { beamOf, breaksOf, type Model } from './model.ts';
@@ -11,7 +12,10 @@ const mostStates = 6;
  * A board that only rests on its brackets may lift off some of them, and then stands on the others. Every set of brackets
  * it can come to stand on is found, and the board is worked out on each of them as well as on all: the worse counts.
  */
-export function liftOff(context: Context): { readonly context: Context; readonly warnings: readonly string[] } {
+export function liftOff(context: Context): {
+  readonly context: Context;
+  readonly warnings: readonly string[];
+} {
   const { shelf, service, solved } = context;
   if (shelf.hold !== 'resting') return { context, warnings: [] };
   const [full] = service;
@@ -32,7 +36,9 @@ export function liftOff(context: Context): { readonly context: Context; readonly
     shelf.positions_m.map((_, index) => (state.includes(index) ? Infinity : soft)),
   );
   const base = solved.map(({ model }) => model.stiffness);
-  const places = lifting.map((index) => `${index + 1} (at ${show(shelf.positions_m[index] ?? 0, 'm', shelf.system)})`);
+  const places = lifting.map(
+    (index) => `${index + 1} (at ${show(shelf.positions_m[index] ?? 0, 'm', shelf.system)})`,
+  );
   return {
     context: contextOf(shelf, [base[0] ?? Infinity, ...base.slice(1), ...stiffnesses]),
     warnings: [

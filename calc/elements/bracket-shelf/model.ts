@@ -1,5 +1,6 @@
 import { baysOf, type Bay } from '../../mechanics/bays.ts';
-import { prepareBeam, solveBeam, type Beam, type BeamLoad, type PreparedBeam } from '../../mechanics/beam.ts';
+import { prepareBeam, solveBeam } from '../../mechanics/beam.ts';
+import type { Beam, BeamLoad, PreparedBeam } from '../../mechanics/beam-model.ts';
 import { momentIn, movementIn, shearIn, type BeamField } from '../../mechanics/beam-field.ts';
 import { influenceOf, type BayInfluence } from '../../mechanics/influence.ts';
 import { valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
@@ -61,11 +62,19 @@ export function modelOf(shelf: Shelf, stiffness: Stiffness): Model {
       for (const stretch of free ? bays : [whole]) {
         const from_m = Math.max(load.from_m, stretch.from_m);
         const to_m = Math.min(load.to_m, stretch.to_m);
-        if (to_m > from_m) add(action, !free, { lines: [{ from_m, to_m, load_Npm: load.load_Npm }], points: [] });
+        if (to_m > from_m)
+          add(action, !free, { lines: [{ from_m, to_m, load_Npm: load.load_Npm }], points: [] });
       }
     }
   }
-  return { stiffness, prepared, bays, cases, roaming, influence: roaming.length > 0 ? influenceOf(prepared, bays) : [] };
+  return {
+    stiffness,
+    prepared,
+    bays,
+    cases,
+    roaming,
+    influence: roaming.length > 0 ? influenceOf(prepared, bays) : [],
+  };
 }
 
 function unitCase(

@@ -24,7 +24,7 @@ export interface Movements {
 }
 
 /** Everything but the board's own weight. */
-export const liveFactor: FactorOf = (action) => (action === null ? 0 : 1);
+const liveFactor: FactorOf = (action) => (action === null ? 0 : 1);
 
 /** Creep on the weight and on what stays; the rest once. */
 export function longTermFactor(creep: number): FactorOf {
@@ -69,7 +69,10 @@ function worstOver(
     const bay = model.bays[index];
     return bay === undefined ? [] : [largestMovements(model, bay, [liveFactor, longTerm], datum)];
   });
-  return [largestPeak(each.flatMap(([live]) => live ?? [])), largestPeak(each.flatMap(([, later]) => later ?? []))];
+  return [
+    largestPeak(each.flatMap(([live]) => live ?? [])),
+    largestPeak(each.flatMap(([, later]) => later ?? [])),
+  ];
 }
 
 function largestPeak(peaks: readonly Peak[]): Peak {

@@ -1,12 +1,10 @@
 import { parseLimit, type BracketShelfDocument, type Limit } from '../../../shared/check-document/index.ts';
 import { overallDepth } from '../../../shared/check-document/bracket-shelf-conflicts.ts';
+import { unknownNames } from './names.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
 import { show } from '../../../shared/quantity/index.ts';
-import { findFastener, findMetal, findSpecies, type Found } from '../../catalogue/index.ts';
-import { unknownName } from '../../catalogue/unknown-name.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { actionsOf } from './actions.ts';
-import { woodGravity } from './board-screws.ts';
 import { readBoard } from './board.ts';
 import { contentsOf, type Contents } from './contents.ts';
 import type { Shelf } from './shelf.ts';
@@ -23,14 +21,18 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
   const { board: input, brackets } = document;
   const system = document.units ?? 'inch-pound';
   const code = ndsAsd;
+  const unknown = unknownNames(document);
+  if (unknown.length > 0) return { ok: false, errors: unknown };
   const board = readBoard(document, code, system);
   const weighed = contentsOf(document.loads ?? [], system);
-  const errors = [...(board.ok ? [] : board.errors), ...weighed.errors, ...unknownHardware(document)];
+  const errors = [...(board.ok ? [] : board.errors), ...weighed.errors];
   if (!board.ok || errors.length > 0) return { ok: false, errors };
 
   const depth_m = overallDepth(input);
   const loads = actionsOf(document, depth_m, weighed.contents);
-  const positions_m = [...brackets.positions].map((position) => Math.min(position, input.length)).sort((a, b) => a - b);
+  const positions_m = [...brackets.positions]
+    .map((position) => Math.min(position, input.length))
+    .sort((a, b) => a - b);
   const armWidth_m = brackets.armWidth ?? usualArmWidth_m;
   const hold = brackets.hold ?? 'resting';
   const capacity = brackets.capacity ?? { basis: 'unknown' as const };
@@ -64,14 +66,26 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
           brackets.armWidth !== undefined,
           `Arms ${show(usualArmWidth_m, 'm', system)} wide (common practice, no source).`,
         ),
-        ...said(brackets.hold !== undefined, 'Nothing is said of screws into the board: it is taken to rest on its brackets.'),
+        ...said(
+          brackets.hold !== undefined,
+          'Nothing is said of screws into the board: it is taken to rest on its brackets.',
+        ),
         ...said(
           capacity.basis !== 'rated' || capacity.at !== undefined,
           'The brackets are taken as rated at the middle of the arm.',
         ),
-        ...said(capacity.basis !== 'steel' || capacity.metal !== undefined, 'Steel of the arms not stated: ASTM A36 taken.'),
-        ...said(document.limits?.live !== undefined, 'Movement under load limited to L/360 (IBC Table 1604.3, floors).'),
-        ...said(document.limits?.longTerm !== undefined, 'Movement over the years limited to L/240 (IBC Table 1604.3, floors).'),
+        ...said(
+          capacity.basis !== 'steel' || capacity.metal !== undefined,
+          'Steel of the arms not stated: ASTM A36 taken.',
+        ),
+        ...said(
+          document.limits?.live !== undefined,
+          'Movement under load limited to L/360 (IBC Table 1604.3, floors).',
+        ),
+        ...said(
+          document.limits?.longTerm !== undefined,
+          'Movement over the years limited to L/240 (IBC Table 1604.3, floors).',
+        ),
         'A load that roams stands at the very front edge; the board is held from twisting at each bracket, and twists about its mid-depth between them.',
         'The pressure of the board on an arm is taken as even over the arm; friction counts for nothing.',
       ],
@@ -84,23 +98,6 @@ function limit(written: string): Limit {
   return parseLimit(written) ?? { kind: 'none', written: 'none' };
 }
 
-function unknownHardware({ brackets }: BracketShelfDocument): FieldError[] {
-  const errors: FieldError[] = [];
-  const look = (name: string | undefined, path: string, what: string, find: (name: string) => Found<unknown>): void => {
-    const found = name === undefined ? undefined : find(name);
-    if (name !== undefined && found !== undefined && !found.ok) errors.push(unknownName(path, what, name, found.nearest));
-  };
-  const { capacity, boardScrews } = brackets;
-  look(boardScrews?.fastener, '/brackets/boardScrews/fastener', 'a fastener', findFastener);
-  look(brackets.screws?.fastener, '/brackets/screws/fastener', 'a fastener', findFastener);
-  if (capacity?.basis === 'steel') look(capacity.metal, '/brackets/capacity/metal', 'a metal', findMetal);
-  const arm = boardScrews?.armMaterial;
-  if (arm !== undefined && arm !== 'metal' && woodGravity(arm) === null) {
-    look(arm, '/brackets/boardScrews/armMaterial', '"metal" or a wood', findSpecies);
-  }
-  return errors;
-}
-
 function warningsOf(document: BracketShelfDocument, depth_m: number): string[] {
   const { loads, brackets } = document;
   const warnings: string[] = [];
@@ -108,7 +105,9 @@ function warningsOf(document: BracketShelfDocument, depth_m: number): string[] {
     warnings.push('No leaning hand is counted: nothing was given that roams along the front edge.');
   }
   if (brackets.arm < depth_m / 2) {
-    warnings.push('The arms reach less than half the depth of the board: what stands in the front half pulls hard on the fixings.');
+    warnings.push(
+      'The arms reach less than half the depth of the board: what stands in the front half pulls hard on the fixings.',
+    );
   }
   if (brackets.arm > depth_m + 1e-9) {
     warnings.push('The arms reach past the front of the board; only what lies under the board counts.');

@@ -1,5 +1,5 @@
 import type { Table } from '../../../shared/check-result.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { show, showUsed } from '../../../shared/quantity/index.ts';
 import type { Context } from './context.ts';
 import { beamOf } from './model.ts';
 import { baysOf } from '../../mechanics/bays.ts';
@@ -23,13 +23,41 @@ export function readingsOf(context: Context, movements: Movements): Table {
   const underOne = movementsUnder(context, shelf.depth_m * poundPerSquareFoot);
   const live = (bay: BayMovements): number => bay.live.value + bay.twistLive;
   const later = (bay: BayMovements): number => bay.longTerm.value + bay.twistLongTerm;
-  const under = (psf: number) => (_: BayMovements, index: number): number => (underOne[index] ?? 0) * psf;
+  const under =
+    (psf: number) =>
+    (_: BayMovements, index: number): number =>
+      (underOne[index] ?? 0) * psf;
   const readings: Reading[] = [
-    { name: 'Floors, under load, L/360', source: 'IBC Table 1604.3', allowed: (span) => span / 360, moved: live },
-    { name: 'Floors, over the years, L/240', source: 'IBC Table 1604.3', allowed: (span) => span / 240, moved: later },
-    { name: 'Beams, first movement, L/300', source: 'EN 1995-1-1 Table 7.2 (memory)', allowed: (span) => span / 300, moved: live },
-    { name: 'Woodwork shelves, 40 psf, L/144', source: 'Architectural Woodwork Standards (2009)', allowed: (span) => span / 144, moved: under(40) },
-    { name: 'Book shelves, 50 psf, L/144', source: 'Architectural Woodwork Standards (2009)', allowed: (span) => span / 144, moved: under(50) },
+    {
+      name: 'Floors, under load, L/360',
+      source: 'IBC Table 1604.3',
+      allowed: (span) => span / 360,
+      moved: live,
+    },
+    {
+      name: 'Floors, over the years, L/240',
+      source: 'IBC Table 1604.3',
+      allowed: (span) => span / 240,
+      moved: later,
+    },
+    {
+      name: 'Beams, first movement, L/300',
+      source: 'EN 1995-1-1 Table 7.2 (memory)',
+      allowed: (span) => span / 300,
+      moved: live,
+    },
+    {
+      name: 'Woodwork shelves, 40 psf, L/144',
+      source: 'Architectural Woodwork Standards (2009)',
+      allowed: (span) => span / 144,
+      moved: under(40),
+    },
+    {
+      name: 'Book shelves, 50 psf, L/144',
+      source: 'Architectural Woodwork Standards (2009)',
+      allowed: (span) => span / 144,
+      moved: under(50),
+    },
     {
       name: 'Kitchen cabinet shelves, 15 psf, L/192 and 1/4 in',
       source: 'ANSI/KCMA A161.1',
@@ -41,14 +69,17 @@ export function readingsOf(context: Context, movements: Movements): Table {
     title: 'Read against other published limits of movement (not part of the verdict)',
     head: ['Limit', 'Source', 'Moves', 'Allowed', 'Used'],
     rows: readings.map(({ name, source, allowed, moved }) => {
-      const used = movements.bays.map((bay, index) => ({ moves: moved(bay, index), may: allowed(bay.span_m) }));
+      const used = movements.bays.map((bay, index) => ({
+        moves: moved(bay, index),
+        may: allowed(bay.span_m),
+      }));
       const worst = used.reduce((a, b) => (b.moves / b.may > a.moves / a.may ? b : a));
       return [
         name,
         source,
         show(worst.moves, 'm', shelf.system),
         show(worst.may, 'm', shelf.system),
-        `${Math.round((worst.moves / worst.may) * 100)} %`,
+        showUsed(worst.moves / worst.may),
       ];
     }),
   };
@@ -65,7 +96,11 @@ function movementsUnder({ shelf }: Context, load_Npm: number): number[] {
       const movement = movementIn(field, i);
       const width = (prepared.grid_m[i + 1] ?? 0) - (prepared.grid_m[i] ?? 0);
       const down = largest(movement, 0, width).value;
-      const up = largest(movement.map((coefficient) => -coefficient), 0, width).value;
+      const up = largest(
+        movement.map((coefficient) => -coefficient),
+        0,
+        width,
+      ).value;
       most = Math.max(most, down, up);
     }
     return most;

@@ -35,7 +35,8 @@ function twistFrom(shelf: Shelf, bay: Bay, { load }: Action, arm_m: number): num
     const [near, far] = [fromRoot(load.from_m), fromRoot(load.to_m)].sort((p, q) => p - q);
     return twistOfOverhang(GJ, { from_m: near ?? 0, to_m: far ?? 0, torque });
   }
-  const inBay = load.kind === 'roaming' || (load.at_m > bay.from_m && load.at_m <= bay.to_m) || load.at_m === bay.from_m;
+  const inBay =
+    load.kind === 'roaming' || (load.at_m > bay.from_m && load.at_m <= bay.to_m) || load.at_m === bay.from_m;
   if (!inBay) return 0;
   const at = load.kind === 'roaming' ? (bay.kind === 'span' ? length / 2 : length) : fromRootOrLocal();
   const torque = load.load_N * arm_m;

@@ -47,7 +47,11 @@ export function worksheetOf(parts: Parts): Section[] {
       notes: hand.notes,
     }),
     ...judged.map(({ check, steps }) =>
-      section('checks', check.title, { check: check.id, steps, notes: check.note === '' ? [] : [check.note] }),
+      section('checks', check.title, {
+        check: check.id,
+        steps,
+        notes: check.note === '' ? [] : [check.note],
+      }),
     ),
     section('summary', 'Summary', { tables: [readingsOf(context, parts.movements)] }),
   ];
@@ -65,7 +69,11 @@ function materialSection({ context }: Parts): Section {
           source: material.basis === 'panel' ? 'panel table' : 'at 12 % moisture',
         },
       ]),
-      { label: 'Creep: final over first movement of what stays', value: String(creep.factor), source: creep.source },
+      {
+        label: 'Creep: final over first movement of what stays',
+        value: String(creep.factor),
+        source: creep.source,
+      },
     ],
     steps: materials.flatMap((material) => material.steps),
   });
@@ -86,18 +94,38 @@ function sectionSection({ context, spring }: Parts): Section {
   ];
   return section('section', 'Section', {
     statements: [
-      { label: 'Centroid from the wall, and from the underside', value: `${c(s.centroidY_m, 'm')}, ${c(s.centroidZ_m, 'm')}`, source: 'weighted by stiffness' },
+      {
+        label: 'Centroid from the wall, and from the underside',
+        value: `${c(s.centroidY_m, 'm')}, ${c(s.centroidZ_m, 'm')}`,
+        source: 'weighted by stiffness',
+      },
       { label: 'EI about the level axis, EI_x', value: c(s.EIx_Nm2, 'N.m2'), source: 'sum over the parts' },
       { label: 'EI about the upright axis, EI_y', value: c(s.EIy_Nm2, 'N.m2'), source: 'sum over the parts' },
       { label: 'Product term, EI_xy', value: c(s.EIxy_Nm2, 'N.m2'), source: 'sum over the parts' },
-      ...(board.bonded ? [] : [{ label: 'EI of layers that slide on each other', value: c(board.EI_Nm2, 'N.m2'), source: 'sum of their own' }]),
+      ...(board.bonded
+        ? []
+        : [
+            {
+              label: 'EI of layers that slide on each other',
+              value: c(board.EI_Nm2, 'N.m2'),
+              source: 'sum of their own',
+            },
+          ]),
       {
         label: 'Shear stiffness κGA, κ = 5/6',
         value: board.GA_N === null ? 'none: shear is inside the stiffness of the panel' : c(board.GA_N, 'N'),
         source: 'sum over the parts that carry shear',
       },
-      { label: 'Twisting stiffness GJ', value: c(board.GJ_Nm2, 'N.m2'), source: 'Roark, solid rectangles; Bredt for a box' },
-      { label: 'Own weight of the board', value: `${show(board.selfWeight_Npm, 'N/m', system)}, ${show(board.weightAt_m, 'm', system)} from the wall`, source: 'density × area' },
+      {
+        label: 'Twisting stiffness GJ',
+        value: c(board.GJ_Nm2, 'N.m2'),
+        source: 'Roark, solid rectangles; Bredt for a box',
+      },
+      {
+        label: 'Own weight of the board',
+        value: `${show(board.selfWeight_Npm, 'N/m', system)}, ${show(board.weightAt_m, 'm', system)} from the wall`,
+        source: 'density × area',
+      },
     ],
     steps,
     tables: [
@@ -115,7 +143,9 @@ function sectionSection({ context, spring }: Parts): Section {
         ]),
       },
     ],
-    notes: plain ? [] : ['The board may move sideways, so a section that is not symmetric bends about inclined axes.'],
+    notes: plain
+      ? []
+      : ['The board may move sideways, so a section that is not symmetric bends about inclined axes.'],
   });
 }
 
@@ -131,9 +161,13 @@ function actionsSection({ context, contents }: Parts): Section {
         head: ['Load', 'Amount', 'Where', 'From the wall', 'Duration', 'Comes and goes', 'Stays for years'],
         rows: actions.map((action) => {
           const { load } = action;
-          const amount = load.kind === 'line' ? show(load.load_Npm, 'N/m', system) : show(load.load_N, 'N', system);
+          const amount =
+            load.kind === 'line' ? show(load.load_Npm, 'N/m', system) : show(load.load_N, 'N', system);
           const where = {
-            line: () => (load.kind === 'line' ? `${show(load.from_m, 'm', system)} to ${show(load.to_m, 'm', system)}` : ''),
+            line: () =>
+              load.kind === 'line'
+                ? `${show(load.from_m, 'm', system)} to ${show(load.to_m, 'm', system)}`
+                : '',
             point: () => (load.kind === 'point' ? show(load.at_m, 'm', system) : ''),
             roaming: () => 'anywhere along the front edge',
           }[load.kind]();
@@ -180,7 +214,11 @@ function analysisSection({ context, movements }: Parts): Section {
         rows: shelf.positions_m.map((position, i) => [
           String(i + 1),
           show(position, 'm', system),
-          show(most((force) => force.reactionMax_N[i] ?? 0), 'N', system),
+          show(
+            most((force) => force.reactionMax_N[i] ?? 0),
+            'N',
+            system,
+          ),
           show(-most((force) => -(force.reactionMin_N[i] ?? 0)), 'N', system),
           show(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0, 'N', system),
         ]),
@@ -200,7 +238,9 @@ function analysisSection({ context, movements }: Parts): Section {
         title: 'Largest moments and shear',
         head: ['What', 'Value', 'At'],
         rows: (['sagging', 'hogging', 'shear'] as const).map((what) => {
-          const peak = forces.map((force) => force[what]).reduce((a, b) => (Math.abs(b.value) > Math.abs(a.value) ? b : a));
+          const peak = forces
+            .map((force) => force[what])
+            .reduce((a, b) => (Math.abs(b.value) > Math.abs(a.value) ? b : a));
           const unit = what === 'shear' ? 'N' : 'N.m';
           return [
             { sagging: 'Sagging moment', hogging: 'Hogging moment', shear: 'Shear' }[what],

@@ -39,7 +39,11 @@ export const middleMovementWithShear = formula({
   expression: '5 * w * L^4 / (384 * EI) - (M_A + M_B) * L^2 / (16 * EI) + w * L^2 / (8 * GA)',
   symbols: { w: 'N/m', L: 'm', EI: 'N.m2', M_A: 'N.m', M_B: 'N.m', GA: 'N' },
   unit: 'm',
-  source: { document: 'Wood Handbook FPL-GTR-282', edition: '2021', clause: 'chapter 9, bending and shear movement' },
+  source: {
+    document: 'Wood Handbook FPL-GTR-282',
+    edition: '2021',
+    clause: 'chapter 9, bending and shear movement',
+  },
 });
 
 /** Moment over the first inner bracket of equal bays, all loaded. */
@@ -63,11 +67,12 @@ export const equalBaysReaction = formula({
 });
 
 /** Coefficients of equal spans, all loaded: moment over the first inner support, reaction of the end support. */
-export const equalBays: Readonly<Record<2 | 3 | 4, { readonly moment: number; readonly reaction: number }>> = {
-  2: { moment: 0.125, reaction: 0.375 },
-  3: { moment: 0.1, reaction: 0.4 },
-  4: { moment: 0.1071, reaction: 0.393 },
-};
+export const equalBays: Readonly<Record<2 | 3 | 4, { readonly moment: number; readonly reaction: number }>> =
+  {
+    2: { moment: 0.125, reaction: 0.375 },
+    3: { moment: 0.1, reaction: 0.4 },
+    4: { moment: 0.1071, reaction: 0.393 },
+  };
 
 /** Moment over the inner brackets of three bays that mirror each other, with overhangs. */
 export const threeBaysMoment = formula({
@@ -76,5 +81,9 @@ export const threeBaysMoment = formula({
   expression: '(w * (L_1^3 + L_2^3) / 4 - M_A * L_1) / (2 * L_1 + 3 * L_2)',
   symbols: { w: 'N/m', L_1: 'm', L_2: 'm', M_A: 'N.m' },
   unit: 'N.m',
-  source: { document: 'Timoshenko, Strength of Materials', edition: '', clause: 'equation of three moments, symmetric' },
+  source: {
+    document: 'Timoshenko, Strength of Materials',
+    edition: '',
+    clause: 'equation of three moments, symmetric',
+  },
 });

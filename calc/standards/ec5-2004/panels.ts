@@ -42,13 +42,23 @@ export const partialFactor: Readonly<Record<PanelFamily, number>> = {
 export const loadFactor = 1.5;
 
 /** Final over initial movement, 1 + k_def, EN 1995-1-1 Table 3.2, service class 1; plywood and OSB follow NDS 3.5.2. */
-export const panelCreep: Readonly<Record<PanelFamily, { readonly factor: number; readonly source: string }>> = {
-  plywood: { factor: 2.0, source: 'NDS 2018 3.5.2: wood structural panels, the higher value' },
-  osb: { factor: 2.5, source: 'EN 1995-1-1 Table 3.2, OSB/3, service class 1: 1 + k_def, higher than NDS 3.5.2' },
-  mdf: { factor: 3.25, source: 'EN 1995-1-1 Table 3.2, MDF, service class 1: 1 + k_def (NDS is silent)' },
-  particleboard: { factor: 3.25, source: 'EN 1995-1-1 Table 3.2, P4, service class 1: 1 + k_def (NDS is silent)' },
-  hardboard: { factor: 3.25, source: 'EN 1995-1-1 Table 3.2, HB.LA, service class 1: 1 + k_def (NDS is silent)' },
-};
+export const panelCreep: Readonly<Record<PanelFamily, { readonly factor: number; readonly source: string }>> =
+  {
+    plywood: { factor: 2.0, source: 'NDS 2018 3.5.2: wood structural panels, the higher value' },
+    osb: {
+      factor: 2.5,
+      source: 'EN 1995-1-1 Table 3.2, OSB/3, service class 1: 1 + k_def, higher than NDS 3.5.2',
+    },
+    mdf: { factor: 3.25, source: 'EN 1995-1-1 Table 3.2, MDF, service class 1: 1 + k_def (NDS is silent)' },
+    particleboard: {
+      factor: 3.25,
+      source: 'EN 1995-1-1 Table 3.2, P4, service class 1: 1 + k_def (NDS is silent)',
+    },
+    hardboard: {
+      factor: 3.25,
+      source: 'EN 1995-1-1 Table 3.2, HB.LA, service class 1: 1 + k_def (NDS is silent)',
+    },
+  };
 
 /** A characteristic panel strength turned into an allowable stress for unfactored loads. */
 export const allowableFromCharacteristic = formula({
@@ -57,7 +67,11 @@ export const allowableFromCharacteristic = formula({
   expression: 'f_k * k_mod / (gamma_M * gamma_Q)',
   symbols: { f_k: 'Pa', k_mod: '1', gamma_M: '1', gamma_Q: '1' },
   unit: 'Pa',
-  source: { document: 'EN 1995-1-1', edition: '2004+A1', clause: '2.4.1 Eq. 2.14; EN 1990 load factor taken to the resistance' },
+  source: {
+    document: 'EN 1995-1-1',
+    edition: '2004+A1',
+    clause: '2.4.1 Eq. 2.14; EN 1990 load factor taken to the resistance',
+  },
 });
 
 /** A characteristic strength where only a mean is printed: 20 % variation, common practice, no source. */

@@ -5,7 +5,12 @@
 const selectGrades = new Set(['SS', 'No.1&Btr', 'No.1', 'No.2', 'No.1/No.2', 'No.3']);
 
 /** Size factor C_F for bending. Table 4B has it inside its values. */
-export function sizeFactor(table: '4A' | '4B', grade: string, nominalWidth_in: number, thick: boolean): number {
+export function sizeFactor(
+  table: '4A' | '4B',
+  grade: string,
+  nominalWidth_in: number,
+  thick: boolean,
+): number {
   if (table === '4B') return 1;
   if (selectGrades.has(grade)) {
     if (nominalWidth_in <= 4) return 1.5;

@@ -10,7 +10,9 @@ export function bearingCheck(context: Context): Judged {
   const { shelf, service } = context;
   const joints = shelf.document.board.joints ?? [];
   const worst = largestReaction(service, (reaction_N, index) => {
-    const isJoint = joints.some((joint) => Math.abs(joint - (shelf.positions_m[index] ?? NaN)) <= shelf.armWidth_m / 2);
+    const isJoint = joints.some(
+      (joint) => Math.abs(joint - (shelf.positions_m[index] ?? NaN)) <= shelf.armWidth_m / 2,
+    );
     return isJoint ? 2 * reaction_N : reaction_N;
   });
   const area = shelf.armWidth_m * shelf.bearingLength_m;

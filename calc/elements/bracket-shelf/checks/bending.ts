@@ -70,7 +70,9 @@ function stressSteps({ shelf }: Context, part: BoardPart, moment_Nm: number): Wo
     return [S, work(bendingStress, { M: moment_Nm, S: S.value }, system)];
   }
   if (!board.bonded) {
-    return [work(layerStress, { M: moment_Nm, E_i: part.E_Pa, t_i: part.height_m, EI_eff: board.EI_Nm2 }, system)];
+    return [
+      work(layerStress, { M: moment_Nm, E_i: part.E_Pa, t_i: part.height_m, EI_eff: board.EI_Nm2 }, system),
+    ];
   }
   const { section } = board;
   const corner = worstCorner(section, part);

@@ -33,7 +33,9 @@ export function boardScrewsCheck(context: Context): Judged[] {
   const screws = boardScrewsOf(shelf);
   const found = findFastener(screws.fastener);
   const pulls = context.situations.map((situation) => worstPull(context, screws, situation));
-  const [first, ...rest] = pulls.map((pull) => judge(context, screws, found.ok ? found.row : undefined, pull));
+  const [first, ...rest] = pulls.map((pull) =>
+    judge(context, screws, found.ok ? found.row : undefined, pull),
+  );
   return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
@@ -70,7 +72,13 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
     combination: combination.name,
   } as const;
   if (pull.pull_N === 0) {
-    const parts = { ...base, demand: 0, capacity: null, clause: 'NDS 12.2', note: 'Nothing lifts the board off an arm.' };
+    const parts = {
+      ...base,
+      demand: 0,
+      capacity: null,
+      clause: 'NDS 12.2',
+      note: 'Nothing lifts the board off an arm.',
+    };
     return { check: makeCheck(parts, system), steps: [] };
   }
   const demand = work(
@@ -84,10 +92,20 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
       G === null
         ? 'no withdrawal of screws is published for this board: glue a wood strip under it, or bolt through'
         : `"${screws.fastener}" is not a wood screw of the catalogue`;
-    const parts = { ...base, demand: demand.value, capacity: null, clause: 'NDS 12.2.2', note: `Cannot say: ${why}.` };
+    const parts = {
+      ...base,
+      demand: demand.value,
+      capacity: null,
+      clause: 'NDS 12.2.2',
+      note: `Cannot say: ${why}.`,
+    };
     return { check: makeCheck(parts, system), steps: [demand.step] };
   }
-  const { moisture, temperature } = { moisture: 'dry', temperature: 'ordinary', ...shelf.document.conditions } as const;
+  const { moisture, temperature } = {
+    moisture: 'dry',
+    temperature: 'ordinary',
+    ...shelf.document.conditions,
+  } as const;
   const factors = {
     C_D: shelf.code.connectionDuration(combination.duration),
     C_M: moisture === 'wet' ? wetWithdrawal : 1,

@@ -3,7 +3,7 @@ import { couple, ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Context, Judged } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
+import { atBracket, largestReaction, worstCouple } from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';
 
 /** Each bracket against its rating or its steel; without either, cannot say. */
@@ -66,24 +66,10 @@ function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { b
   return worstCheck([reaction, byCouple]);
 }
 
-/** The largest couple any bracket carries about the wall finish, with the reaction of the same bracket. */
-export function worstCouple({ shelf, service }: Context) {
-  const lever = leverFromWall(shelf);
-  let worst = { index: 0, couple_Nm: -Infinity, reaction_N: 0, combination: service[0].combination.name };
-  for (const { solved, factor, forces, combination } of service) {
-    shelf.positions_m.forEach((_, index) => {
-      const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
-      if (couple_Nm > worst.couple_Nm) {
-        worst = { index, couple_Nm, reaction_N: forces.reactionMax_N[index] ?? 0, combination: combination.name };
-      }
-    });
-  }
-  return worst;
-}
-
 function unknownBracket({ shelf, service }: Context, what: string | undefined): Judged {
   const heaviest = largestReaction(service);
-  const material = what === undefined ? 'The strength of the brackets is not known' : `Brackets of ${what} have no rating`;
+  const material =
+    what === undefined ? 'The strength of the brackets is not known' : `Brackets of ${what} have no rating`;
   return {
     check: makeCheck(
       {

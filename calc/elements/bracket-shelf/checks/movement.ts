@@ -17,7 +17,10 @@ export function movementChecks(context: Context, movements: Movements): Judged[]
   const { live, longTerm } = context.shelf.limits;
   return [
     ...oneLimit(context, 'deflection-live', live, movements, (bay) => [bay.live.value, bay.twistLive]),
-    ...oneLimit(context, 'deflection-long-term', longTerm, movements, (bay) => [bay.longTerm.value, bay.twistLongTerm]),
+    ...oneLimit(context, 'deflection-long-term', longTerm, movements, (bay) => [
+      bay.longTerm.value,
+      bay.twistLongTerm,
+    ]),
   ];
 }
 

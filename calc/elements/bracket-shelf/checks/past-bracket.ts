@@ -37,7 +37,11 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
     system,
   );
   const part = board.onArms;
-  const stress = work(noseStress, { M_n: moment.value, b_a: shelf.armWidth_m, c: nose_m, t: part.height_m }, system);
+  const stress = work(
+    noseStress,
+    { M_n: moment.value, b_a: shelf.armWidth_m, c: nose_m, t: part.height_m },
+    system,
+  );
   const resistance = context.resist(part.material, 'tension-across', combination.duration);
   const isPanel = part.material.basis === 'panel';
   const rule = isPanel

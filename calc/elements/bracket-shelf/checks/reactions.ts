@@ -1,5 +1,5 @@
 import { show } from '../../../../shared/quantity/index.ts';
-import type { Situation } from '../context.ts';
+import type { Context, Situation } from '../context.ts';
 import { extremeOf, type FactorOf, type Lines } from '../forces.ts';
 import type { Model } from '../model.ts';
 import type { Action, Shelf } from '../shelf.ts';
@@ -51,8 +51,28 @@ export function largestCouple(
   );
 }
 
+/** The largest couple any bracket carries about the wall finish, with the reaction of the same bracket. */
+export function worstCouple({ shelf, service }: Context) {
+  const lever = leverFromWall(shelf);
+  let worst = { index: 0, couple_Nm: -Infinity, reaction_N: 0, combination: service[0].combination.name };
+  for (const { solved, factor, forces, combination } of service) {
+    shelf.positions_m.forEach((_, index) => {
+      const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
+      if (couple_Nm > worst.couple_Nm) {
+        worst = {
+          index,
+          couple_Nm,
+          reaction_N: forces.reactionMax_N[index] ?? 0,
+          combination: combination.name,
+        };
+      }
+    });
+  }
+  return worst;
+}
+
 /** Lever of a load about the wall finish. */
-export function leverFromWall(shelf: Shelf): (action: Action | null) => number {
+function leverFromWall(shelf: Shelf): (action: Action | null) => number {
   return (action) => (action === null ? shelf.board.weightAt_m : action.eccentricity_m);
 }
 

@@ -2,7 +2,12 @@ import type { Step } from '../../../../shared/check-result.ts';
 import { show } from '../../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { layerShear, shearFlow } from '../../../mechanics/section-formulas.ts';
-import { firstMomentsOf, levelCuts, shearFlowPerForce, type FirstMoments } from '../../../mechanics/section.ts';
+import {
+  firstMomentsOf,
+  levelCuts,
+  shearFlowPerForce,
+  type FirstMoments,
+} from '../../../mechanics/section.ts';
 import { shearStressOfCut, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
 import { ownStiffness, type Board, type BoardPart } from '../board.ts';
@@ -27,7 +32,9 @@ export function shearChecks(context: Context): Judged[] {
   for (const id of ['shear', 'glue-line'] as const) {
     const candidates = cuts
       .filter((cut) => cut.id === id)
-      .flatMap((cut) => context.situations.map((situation) => ({ cut, situation, ratio: ratioOf(context, cut, situation) })));
+      .flatMap((cut) =>
+        context.situations.map((situation) => ({ cut, situation, ratio: ratioOf(context, cut, situation) })),
+      );
     if (candidates.length === 0) continue;
     const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
     judged.push(judge(context, worst.cut, worst.situation));
@@ -51,18 +58,23 @@ function cutsOf(board: Board): Cut[] {
   const levels = levelCuts(section).map((cut): Cut => {
     const sheared = cut.parts.flatMap((index) => parts[index] ?? []);
     const names = sheared.map(({ name }) => name).join(' and ');
-    return { id: 'shear', title: `Shear in the ${names}`, moments: cut, width_m: cut.width_m, parts: sheared, alone: false };
-  });
-  const glued = glueLines.map(
-    (line): Cut => ({
-      id: 'glue-line',
-      title: `Glue line, ${line.name}`,
-      moments: firstMomentsOf(section, line.parts),
-      width_m: line.width_m,
-      parts: [...parts],
+    return {
+      id: 'shear',
+      title: `Shear in the ${names}`,
+      moments: cut,
+      width_m: cut.width_m,
+      parts: sheared,
       alone: false,
-    }),
-  );
+    };
+  });
+  const glued = glueLines.map((line): Cut => ({
+    id: 'glue-line',
+    title: `Glue line, ${line.name}`,
+    moments: firstMomentsOf(section, line.parts),
+    width_m: line.width_m,
+    parts: [...parts],
+    alone: false,
+  }));
   return [...levels, ...glued];
 }
 
@@ -78,7 +90,9 @@ function stressPerForce(board: Board, cut: Cut): number {
 function ratioOf(context: Context, cut: Cut, situation: Situation): number {
   const weakest = weakestOf(context, cut, situation);
   if (weakest === undefined || !weakest.resistance.ok) return Infinity;
-  return (situation.forces.shear.value * stressPerForce(context.shelf.board, cut)) / weakest.resistance.value_Pa;
+  return (
+    (situation.forces.shear.value * stressPerForce(context.shelf.board, cut)) / weakest.resistance.value_Pa
+  );
 }
 
 /** The part whose wood gives way first at a cut. */
@@ -110,7 +124,10 @@ function judge(context: Context, cut: Cut, situation: Situation): Judged {
         unit: 'Pa',
         demand: stress[stress.length - 1]?.value ?? null,
         capacity: resistance?.ok ? resistance.value_Pa : null,
-        clause: cut.id === 'glue-line' ? `${resistance?.clause ?? ''}; VQ/I over the joint` : (resistance?.clause ?? ''),
+        clause:
+          cut.id === 'glue-line'
+            ? `${resistance?.clause ?? ''}; VQ/I over the joint`
+            : (resistance?.clause ?? ''),
         where: `beside the bracket at ${show(shear.at_m, 'm', shelf.system)}`,
         combination: situation.combination.name,
         note: resistance?.ok ? advice : `Cannot say: ${resistance?.why ?? 'no part is sheared here'}.`,

@@ -5,13 +5,12 @@ import { armBetween, armPull, couple } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Context, Judged } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { worstCouple } from './bracket.ts';
-import { atBracket, largestCouple } from './reactions.ts';
+import { atBracket, largestCouple, worstCouple } from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
 /** The metal of an arm; A36 where nothing is said. */
-export function metalOf(capacity: Steel) {
+function metalOf(capacity: Steel) {
   return findMetal(capacity.metal ?? 'a36');
 }
 
@@ -21,7 +20,8 @@ export function springOf(shelf: Shelf, capacity: Steel): Worked | null {
   const E_s = metal.ok ? metal.row.modulusOfElasticity_Pa : null;
   if (E_s === null) return null;
   const { width: b, thickness: t, strut } = capacity;
-  if (strut === undefined) return work(steel.armSpring, { E_s, b, t, a: shelf.bearingLength_m }, shelf.system);
+  if (strut === undefined)
+    return work(steel.armSpring, { E_s, b, t, a: shelf.bearingLength_m }, shelf.system);
   const bars = { A_d: strut.width * strut.thickness, A_a: b * t };
   const shape = { L_d: Math.hypot(strut.at, strut.drop), h: strut.drop, s: strut.at };
   return work(steel.strutSpring, { E_s, ...shape, ...bars }, shelf.system);
@@ -52,7 +52,13 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
   const { width: b, thickness: t, strut } = capacity;
   if (strut === undefined) {
     const stress = work(steel.armStress, { M: total.value, N: 0, b, t }, system);
-    const parts = { ...base, title: 'Bending of the steel arm', demand: stress.value, capacity: allowed.value, clause: 'AISC 360 F11' };
+    const parts = {
+      ...base,
+      title: 'Bending of the steel arm',
+      demand: stress.value,
+      capacity: allowed.value,
+      clause: 'AISC 360 F11',
+    };
     return { check: makeCheck(parts, system), steps: [total.step, stress.step, allowed.step] };
   }
   const arm = armOnStrut(context, turned.index, turned.reaction_N, total.value, strut.at);
@@ -60,7 +66,13 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
   const stress = work(steel.armStress, { M: arm.value, N: pull.value, b, t }, system);
   const armCheck: Judged = {
     check: makeCheck(
-      { ...base, title: 'Bending and pull of the steel arm', demand: stress.value, capacity: allowed.value, clause: 'AISC 360 H1, sum of stresses' },
+      {
+        ...base,
+        title: 'Bending and pull of the steel arm',
+        demand: stress.value,
+        capacity: allowed.value,
+        clause: 'AISC 360 H1, sum of stresses',
+      },
       system,
     ),
     steps: [total.step, ...arm.steps, pull.step, stress.step, allowed.step],
@@ -76,7 +88,13 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
       : work(steel.elasticStrut, { F_e: F_e.value }, system);
   const strutCheck: Judged = {
     check: makeCheck(
-      { ...base, title: 'Buckling of the strut', demand: squeezed.value, capacity: held.value, clause: 'AISC 360 E3' },
+      {
+        ...base,
+        title: 'Buckling of the strut',
+        demand: squeezed.value,
+        capacity: held.value,
+        clause: 'AISC 360 E3',
+      },
       system,
     ),
     steps: [total.step, force.step, squeezed.step, F_e.step, held.step],
@@ -96,7 +114,13 @@ function armOnStrut(context: Context, index: number, R: number, total_Nm: number
       ),
     ),
   );
-  if (between !== undefined && between.value >= inFront) return { value: between.value, steps: [between.step] };
-  const front = work(couple, { R, e_R: inFront / R }, shelf.system, 'moment in the arm from what stands in front of the strut');
+  if (between !== undefined && between.value >= inFront)
+    return { value: between.value, steps: [between.step] };
+  const front = work(
+    couple,
+    { R, e_R: inFront / R },
+    shelf.system,
+    'moment in the arm from what stands in front of the strut',
+  );
   return { value: inFront, steps: [front.step] };
 }

@@ -55,7 +55,12 @@ export function tipEndwiseCheck({ shelf, service }: Context): Judged[] {
   const w = board.selfWeight_Npm;
   const sides = [
     { end: 'left', at: positions_m[0] ?? 0, from: 0, to: positions_m[0] ?? 0 },
-    { end: 'right', at: positions_m[positions_m.length - 1] ?? 0, from: positions_m[positions_m.length - 1] ?? 0, to: length_m },
+    {
+      end: 'right',
+      at: positions_m[positions_m.length - 1] ?? 0,
+      from: positions_m[positions_m.length - 1] ?? 0,
+      to: length_m,
+    },
   ];
   const judged = sides.map(({ end, at, from, to }): Judged => {
     const lever = (x: number): number => Math.max(0, end === 'left' ? at - x : x - at);

@@ -1,0 +1,62 @@
+import type { Check, CheckResult, FieldError, Outcome } from '../../shared/check-result.ts';
+import { showUsed } from '../../shared/quantity/index.ts';
+import { textTable } from './text-table.ts';
+
+const words: Readonly<Record<Outcome, string>> = {
+  holds: 'holds',
+  'does-not-hold': 'does not hold',
+  'cannot-say': 'cannot say',
+};
+
+const head = ['Check', 'Demand', 'Capacity', 'Used', 'Outcome', 'Clause'];
+const numberColumns = new Set([1, 2, 3]);
+
+/** The whole answer to one document as text. */
+export function fullReport(result: CheckResult): string {
+  const table = textTable([head, ...result.checks.map(row)], numberColumns);
+  const notes = result.checks.filter(({ note }) => note !== '').map(({ id, note }) => `${id}: ${note}`);
+  return [
+    oneLine(result.summary),
+    '',
+    ...table,
+    ...list('Notes', notes),
+    ...list('Warnings', result.warnings),
+    ...list('Assumptions', result.assumptions),
+    ...list('Cautions', result.cautions),
+    '',
+  ].join('\n');
+}
+
+/** The answer to one of several documents. */
+export function lineReport(source: string, result: CheckResult): string {
+  return `${oneLine(source)}: ${oneLine(result.summary)}\n`;
+}
+
+/** One line for each error: file, path, what the field takes. */
+export function errorReport(source: string, errors: readonly FieldError[]): string {
+  return errors
+    .map(
+      ({ path, message }) => `${[source, ...(path === '' ? [] : [path]), message].map(oneLine).join(': ')}\n`,
+    )
+    .join('');
+}
+
+/** Text as one line that can't steer a terminal: documents and file names may hold control characters. */
+export function oneLine(text: string): string {
+  return text.replace(/\s+/gu, ' ').replace(/\p{Cc}|\p{Bidi_Control}/gu, '\u{FFFD}');
+}
+
+function row(check: Check): string[] {
+  return [
+    `${check.title} (${check.id})`,
+    check.demand?.shown ?? '-',
+    check.capacity?.shown ?? '-',
+    check.ratio === null ? '-' : showUsed(check.ratio),
+    words[check.outcome],
+    check.clause,
+  ].map(oneLine);
+}
+
+function list(title: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : ['', title, ...lines.map((line) => `- ${oneLine(line)}`)];
+}

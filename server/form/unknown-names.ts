@@ -1,0 +1,31 @@
+import { formShape } from './read-form.ts';
+import type { Group, Shape } from './shape.ts';
+import type { Texts } from './texts.ts';
+
+/** Names that steer the form and are no fields of a check. */
+const steering = new Set(['do', 'at', 'was', 'find']);
+
+/**
+ * The names in an address that no form of ours has. A load behind a misspelt name would otherwise be lost without a
+ * word.
+ */
+export function unknownNames(texts: Texts): string[] {
+  return [...texts.keys()].filter((name) => !steering.has(name) && !isKnown(formShape, name.split('.')));
+}
+
+function isKnown(shape: Shape, path: readonly string[]): boolean {
+  const [here, ...rest] = path;
+  if (here === undefined) return !['group', 'list', 'either', 'variants'].includes(shape.is);
+  if ((here === 'by' || here === 'was') && rest.length === 0) return true;
+  if (shape.is === 'group') return inGroup(shape, here, rest);
+  if (shape.is === 'list') return /^\d{1,3}$/.test(here) && isKnown(shape.item, rest);
+  if (shape.is === 'either') return [...shape.options.values()].some((group) => inGroup(group, here, rest));
+  if (shape.is === 'variants')
+    return [...shape.variants.values()].some((group) => inGroup(group, here, rest));
+  return false;
+}
+
+function inGroup(group: Group, here: string, rest: readonly string[]): boolean {
+  const part = group.parts.get(here);
+  return part !== undefined && isKnown(part.shape, rest);
+}

@@ -1,0 +1,40 @@
+import { Router, type RequestHandler } from 'express';
+import { check, DocumentError } from '../../calc/index.ts';
+import { collectBody, readBody, requireJson } from './api-body.ts';
+import { sendCatalogue } from './api-catalogue.ts';
+import { apiFailures, nothingHere, otherMethods } from './api-failures.ts';
+import { sendProblem } from './api-problem.ts';
+import { sendSchema } from './api-schema.ts';
+
+const checkDocument: RequestHandler = (request, response) => {
+  const body = readBody(request);
+  if (!body.ok) {
+    sendProblem(response, 400, body.message);
+    return;
+  }
+  try {
+    response.json(check(body.value));
+  } catch (error) {
+    if (!(error instanceof DocumentError)) throw error;
+    sendProblem(response, 422, countOf(error.errors.length), error.errors);
+  }
+};
+
+/**
+ * The door for other programs, to be mounted at `/api`.
+ *
+ * @param report is told of a fault that is ours, which the caller only sees as a 500
+ */
+export function apiRoutes(report: (error: unknown) => void = console.error): Router {
+  const router = Router();
+  router.route('/checks').post(requireJson, collectBody, checkDocument).all(otherMethods('POST'));
+  router.route('/schema').get(sendSchema).all(otherMethods('GET', 'HEAD'));
+  router.route('/catalogue').get(sendCatalogue).all(otherMethods('GET', 'HEAD'));
+  router.use(nothingHere);
+  router.use(apiFailures(report));
+  return router;
+}
+
+function countOf(errors: number): string {
+  return `The document can't be checked: it has ${errors === 1 ? 'one error' : `${errors} errors`}.`;
+}

@@ -1,0 +1,32 @@
+import type { RequestHandler } from 'express';
+import { checkState, type CheckState } from '../check/check-state.ts';
+import { textsOf } from '../form/index.ts';
+import { bytesOf, queryOfRequest } from './page-body.ts';
+
+/** `GET /document`: the check as a file to keep, and to open again. */
+export const sendDocument: RequestHandler = (request, response) => {
+  send(response, checkState(textsOf(queryOfRequest(request))));
+};
+
+/** `POST /document`: the same for a check that is too long for an address. */
+export const sendLongDocument: RequestHandler = (request, response) => {
+  send(response, checkState(textsOf(new TextDecoder().decode(bytesOf(request)))));
+};
+
+function send(response: Parameters<RequestHandler>[1], { reading, texts }: CheckState): void {
+  const name = fileName(texts.get('title') ?? '');
+  response
+    .attachment(`${name}.json`)
+    .type('application/json')
+    .send(`${JSON.stringify(reading.document, null, 2)}\n`);
+}
+
+/** A title as the name of a file: plain letters and figures joined by hyphens. */
+function fileName(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return plain.slice(0, 60) || 'shelf-check';
+}

@@ -1,0 +1,62 @@
+import type { RequestHandler, Response } from 'express';
+import { readDocument, readJson } from '../../shared/check-document/index.ts';
+import type { FieldError } from '../../shared/check-result.ts';
+import { addressOf } from '../check/addresses.ts';
+import { checkState, longestQuery } from '../check/check-state.ts';
+import { fillForm } from '../form/index.ts';
+import type { Views } from '../views.ts';
+import { pageFrame } from '../view-models/page.ts';
+import { sendCheck } from './check.ts';
+import { fileOf } from './multipart.ts';
+import { bytesOf } from './page-body.ts';
+
+const largestDocument = 256 * 1024;
+
+/** `POST /open`: opens a check document from disk, sent as a file of a form or as it is. */
+export function openDocument(views: Views): RequestHandler {
+  return (request, response) => {
+    const file = fileOf(bytesOf(request), request.get('content-type') ?? '', 'document');
+    if (file.length === 0) {
+      refuse(views, response, 400, 'No file was chosen, or it is empty.');
+      return;
+    }
+    if (file.length > largestDocument) {
+      refuse(views, response, 413, 'The file is over 256 kB, which no check document comes near.');
+      return;
+    }
+    const json = readJson(file);
+    if (!json.ok) {
+      refuse(views, response, 400, json.message);
+      return;
+    }
+    const reading = readDocument(json.value);
+    if (!reading.ok) {
+      refuse(views, response, 422, 'The file is no check that can be opened.', reading.errors);
+      return;
+    }
+    const address = addressOf(json.value);
+    if (address.length <= longestQuery) response.redirect(303, address);
+    else sendCheck(views, request, response, checkState(fillForm(json.value)));
+  };
+}
+
+function refuse(
+  views: Views,
+  response: Response,
+  status: number,
+  message: string,
+  errors: readonly FieldError[] = [],
+): void {
+  const shown = errors.map((error) => ({
+    place: error.path === '' ? 'the whole file' : error.path,
+    message: error.message,
+  }));
+  response.status(status).send(
+    views.templates.page('not-opened', {
+      ...pageFrame('Not opened'),
+      message,
+      errors: shown,
+      hasErrors: shown.length > 0,
+    }),
+  );
+}

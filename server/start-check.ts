@@ -1,0 +1,28 @@
+import type { BracketShelfInput } from '../shared/check-document/index.ts';
+
+/** What a new check holds: a short shelf on three brackets, with every size in plain sight to be changed. */
+export const startCheck: BracketShelfInput = {
+  schema: 1,
+  element: 'bracket-shelf',
+  units: 'inch-pound',
+  board: { length: '40 in', depth: '7-1/4 in', thickness: '1-1/2 in' },
+  brackets: {
+    positions: ['4 in', '20 in', '36 in'],
+    arm: '6-1/2 in',
+    armWidth: '1 in',
+    hold: 'screwed',
+    capacity: { basis: 'unknown' },
+    plate: { height: '8 in', width: '1-1/4 in' },
+    screws: { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] },
+  },
+  wall: {
+    framing: 'wood-stud',
+    studs: { first: '4 in', spacing: '16 in' },
+    coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+  },
+  loads: [
+    { name: 'Contents', kind: 'line', amount: '20 lbf/ft', duration: 'permanent' },
+    { name: 'Hand leaning', kind: 'roaming', amount: '50 lbf', duration: 'seven-days' },
+  ],
+  limits: { live: 'L/360', longTerm: 'L/240' },
+};

@@ -1,0 +1,150 @@
+import { diagrams, elevation, section, type Drawing } from '../drawings/index.ts';
+import type { CheckState } from '../check/check-state.ts';
+import { cautions } from '../../shared/cautions.ts';
+import type { FieldError } from '../../shared/check-result.ts';
+import type { Typesetter } from '../typeset/index.ts';
+import { checkViews, type CheckView } from './checks.ts';
+import type { CheckForm } from './form/index.ts';
+import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
+
+/** The verdict, as it stands large over the checks and small in the bar that is always in sight. */
+interface VerdictView extends OutcomeWords {
+  readonly sentence: string;
+  readonly mostUsed: string;
+  readonly announcement: string;
+  readonly firstCaution: string;
+}
+
+/** Two layouts of one drawing, for a desk and for a phone; the page shows one of them. */
+interface DrawingView {
+  readonly wide: Drawing;
+  readonly narrow: Drawing;
+}
+
+interface ResultView {
+  readonly elevation: DrawingView;
+  readonly section: Drawing;
+  readonly diagrams: DrawingView;
+  readonly checks: readonly CheckView[];
+  readonly warnings: readonly string[];
+  readonly hasWarnings: boolean;
+  readonly assumptions: readonly string[];
+  readonly hasAssumptions: boolean;
+  readonly edition: string;
+}
+
+interface ErrorView {
+  readonly href: string;
+  readonly field: string;
+  readonly message: string;
+}
+
+/** What is wrong, with a link to each field; one list item, or none where all is well. */
+interface ErrorsView {
+  readonly title: string;
+  readonly errors: readonly ErrorView[];
+}
+
+export interface AnswerView {
+  readonly verdict: VerdictView;
+  readonly results: readonly ResultView[];
+  readonly problems: readonly ErrorsView[];
+  readonly cautions: readonly string[];
+  readonly links: LinksView;
+  readonly notes: CheckForm['notes'];
+}
+
+/** Where the check goes from here. */
+export interface LinksView {
+  readonly hasAddress: boolean;
+  readonly address: string;
+  readonly sheet: string;
+  readonly download: string;
+  readonly canPrint: boolean;
+}
+
+/** The answer to a check as it is shown, whether there is a result or only errors. */
+export function answerView(state: CheckState, form: CheckForm, typesetter: Typesetter): AnswerView {
+  const { answer } = state;
+  const shared = { links: linksView(state), notes: form.notes };
+  if (!answer.ok) {
+    const count = answer.errors.length;
+    const title = count === 1 ? 'One thing to put right' : `${count} things to put right`;
+    return {
+      ...shared,
+      verdict: {
+        ...outcomeWords('cannot-say'),
+        word: 'Not checked',
+        sentence: 'There is no answer until this is put right.',
+        mostUsed: title,
+        announcement: `Not checked. ${title}.`,
+        firstCaution: cautions[0] ?? '',
+      },
+      results: [],
+      problems: [{ title, errors: answer.errors.map((error) => errorView(error, state, form)) }],
+      cautions,
+    };
+  }
+  const { result, document } = answer;
+  const checks = checkViews(result, typesetter);
+  const most = checks.find(({ hasRatio }) => hasRatio);
+  const mostUsed = most === undefined ? '' : `${most.used} ${most.title}`;
+  const outcome = outcomeWords(result.verdict);
+  return {
+    ...shared,
+    verdict: {
+      ...outcome,
+      sentence: summaryAfterWord(result),
+      mostUsed,
+      announcement: `${outcome.word}. ${mostUsed}.`,
+      firstCaution: result.cautions[0] ?? '',
+    },
+    results: [
+      {
+        elevation: {
+          wide: elevation(document, result, 'wide'),
+          narrow: elevation(document, result, 'narrow'),
+        },
+        section: section(document),
+        diagrams: {
+          wide: diagrams(document, result, 'wide'),
+          narrow: diagrams(document, result, 'narrow'),
+        },
+        checks,
+        warnings: result.warnings,
+        hasWarnings: result.warnings.length > 0,
+        assumptions: result.assumptions,
+        hasAssumptions: result.assumptions.length > 0,
+        edition: `${result.edition.code}; ${result.edition.tool}`,
+      },
+    ],
+    problems: [],
+    cautions: result.cautions,
+  };
+}
+
+function linksView({ query, isTooLong, answer }: CheckState): LinksView {
+  return {
+    hasAddress: !isTooLong,
+    address: `/check?${query}`,
+    sheet: `/sheet?${query}`,
+    download: `/document?${query}`,
+    canPrint: answer.ok && !isTooLong,
+  };
+}
+
+function errorView({ path, message }: FieldError, state: CheckState, form: CheckForm): ErrorView {
+  const name = state.reading.nameAt.get(path) ?? '';
+  const place = placeOf(name, form);
+  return { href: `#${place.id}`, field: place.label, message };
+}
+
+/** The field behind an error; else the rows or the section it is about. */
+function placeOf(name: string, form: CheckForm): { readonly id: string; readonly label: string } {
+  const label = form.labels.get(name);
+  if (label !== undefined) return { id: name, label };
+  const section = form.sections.find(({ id }) => name === id || name.startsWith(`${id}.`));
+  return section === undefined
+    ? { id: 'form', label: 'This check' }
+    : { id: `section:${section.id}`, label: section.title };
+}

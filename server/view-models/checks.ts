@@ -1,0 +1,98 @@
+import type { Check, CheckResult, Section } from '../../shared/check-result.ts';
+import type { Typesetter } from '../typeset/index.ts';
+import { outcomeWords, type OutcomeWords } from './verdict.ts';
+
+/** One line of working; symbol, formula, numbers and result are MathML. */
+interface StepView {
+  readonly caption: string;
+  readonly symbol: string;
+  readonly formula: string;
+  readonly numbers: string;
+  readonly hasNumbers: boolean;
+  readonly result: string;
+  readonly source: string;
+}
+
+/** One check: a bar, and what is behind it. */
+export interface CheckView extends OutcomeWords {
+  readonly id: string;
+  readonly title: string;
+  /** "43 %"; the outcome where there is no ratio. */
+  readonly used: string;
+  readonly hasRatio: boolean;
+  /** Length of the bar in per cent of its box, in which the whole capacity is two thirds. */
+  readonly length: string;
+  readonly governs: boolean;
+  readonly demand: string;
+  readonly hasDemand: boolean;
+  readonly capacity: string;
+  readonly hasCapacity: boolean;
+  readonly clause: string;
+  readonly where: string;
+  readonly hasWhere: boolean;
+  readonly combination: string;
+  readonly hasCombination: boolean;
+  readonly note: string;
+  readonly hasNote: boolean;
+  readonly steps: readonly StepView[];
+  readonly hasSteps: boolean;
+}
+
+const fullBar = 1.5;
+
+/** The checks by how much is used, most first; a failure without a ratio comes before all, and what can't be said before what holds. */
+export function checkViews(result: CheckResult, typesetter: Typesetter): CheckView[] {
+  return [...result.checks]
+    .sort((a, b) => urgency(b) - urgency(a))
+    .map((check) => checkView(check, result, typesetter));
+}
+
+function urgency({ ratio, outcome }: Check): number {
+  if (ratio !== null && outcome !== 'cannot-say') return ratio;
+  return outcome === 'does-not-hold' ? Infinity : outcome === 'cannot-say' ? 1 : -1;
+}
+
+function checkView(check: Check, result: CheckResult, typesetter: Typesetter): CheckView {
+  const outcome = outcomeWords(check.outcome);
+  const steps = stepsOf(check, result.worksheet.sections, typesetter);
+  return {
+    ...outcome,
+    id: `check:${check.id}`,
+    title: check.title,
+    used: check.ratio === null ? outcome.word : percent(check.ratio),
+    hasRatio: check.ratio !== null,
+    length: check.ratio === null ? '0' : ((Math.min(check.ratio, fullBar) / fullBar) * 100).toFixed(1),
+    governs: check.id === result.governing,
+    demand: check.demand?.shown ?? '',
+    hasDemand: check.demand !== null,
+    capacity: check.capacity?.shown ?? '',
+    hasCapacity: check.capacity !== null,
+    clause: check.clause,
+    where: check.where,
+    hasWhere: check.where !== '',
+    combination: check.combination,
+    hasCombination: check.combination !== '',
+    note: check.note,
+    hasNote: check.note !== '',
+    steps,
+    hasSteps: steps.length > 0,
+  };
+}
+
+/** How much is used, so that a value over the whole never reads as the whole, nor one under it. */
+export function percent(ratio: number): string {
+  const rounded = Math.round(ratio * 100);
+  if (rounded === 100 && ratio !== 1)
+    return `${(ratio > 1 ? Math.ceil(ratio * 1e4) : Math.floor(ratio * 1e4)) / 100}\u00a0%`;
+  return ratio > 99 ? 'over 9900\u00a0%' : `${rounded}\u00a0%`;
+}
+
+function stepsOf(check: Check, sections: readonly Section[], typesetter: Typesetter): StepView[] {
+  return sections
+    .filter((section) => section.check === check.id)
+    .flatMap(({ steps }) => steps)
+    .map((step) => {
+      const set = typesetter.step(step);
+      return { ...set, caption: step.caption, hasNumbers: set.numbers !== '', source: step.source };
+    });
+}

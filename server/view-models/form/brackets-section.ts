@@ -1,0 +1,267 @@
+import { fastenerName, fastenerOptions, metalOptions } from './catalogue.ts';
+import type { FormView } from './form-view.ts';
+import { sentence } from './head-section.ts';
+import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
+import { studNote } from './stud-note.ts';
+import { capacityWords, holdWords } from './words.ts';
+
+/** The brackets: where they are, what they can carry, and how they are screwed to wall and board. */
+export function bracketsSection(form: FormView): Section {
+  const asksBoardScrews =
+    form.written('brackets.hold') === 'screwed' || isGiven(form, 'brackets.boardScrews');
+  return {
+    id: 'brackets',
+    title: 'The brackets',
+    parts: [
+      tablePart(
+        form.table('brackets.positions', {
+          title: 'Where they are',
+          hint: 'From the left end of the board to the middle of each bracket.',
+          add: 'Add a bracket',
+          isNarrow: true,
+          rowTitle: (_row, place) => `Bracket ${place + 1}`,
+          parts: (row, place) => [
+            fieldPart(form.text(`brackets.positions.${row}`, { label: `Bracket ${place + 1} at` })),
+          ],
+          note: (row) => studNote(form, `brackets.positions.${row}`),
+        }),
+      ),
+      fieldPart(form.text('brackets.arm', { label: 'Arm', hint: 'How far it reaches from the wall.' })),
+      fieldPart(form.text('brackets.armWidth', { label: 'Arm width', hint: 'Under the board.' })),
+      fieldPart(
+        form.choice('brackets.hold', {
+          label: 'The board is',
+          unsaid: 'Not said: resting on its brackets',
+          options: holdWords,
+          reshapes: true,
+        }),
+      ),
+      fieldPart(
+        form.choice('brackets.capacity.basis', {
+          label: 'What one carries',
+          unsaid: 'Not said',
+          options: capacityWords,
+          reshapes: true,
+        }),
+      ),
+      ...(capacityParts[form.written('brackets.capacity.basis')]?.(form) ?? []),
+      morePart(wallScrews(form)),
+      ...(asksBoardScrews ? [morePart(boardScrews(form))] : []),
+    ],
+  };
+}
+
+/** Whether a group that may be left out is given. */
+export function isGiven(form: FormView, group: string): boolean {
+  const by = form.written(`${group}.by`);
+  return by === 'none' ? false : by === 'given' || form.anyWritten(group);
+}
+
+const capacityParts: Readonly<Record<string, (form: FormView) => Part[]>> = {
+  rated: (form) => {
+    const way = form.way('brackets.capacity');
+    return [
+      fieldPart(
+        form.choice('brackets.capacity.by', {
+          label: 'Rated as',
+          options: { allowable: 'A load it may carry', test: 'A load at which it failed on test' },
+          chosen: way,
+          reshapes: true,
+        }),
+      ),
+      ...(way === 'test'
+        ? [
+            fieldPart(form.text('brackets.capacity.ultimate', { label: 'Failed at' })),
+            fieldPart(
+              form.text('brackets.capacity.factor', { label: 'Safety factor', hint: 'From 1 to 10.' }),
+            ),
+          ]
+        : [
+            fieldPart(form.text('brackets.capacity.allowable', { label: 'Rating', hint: 'Of one bracket.' })),
+          ]),
+      morePart(aboutRating(form)),
+    ];
+  },
+  steel: (form) => {
+    const hasStrut = isGiven(form, 'brackets.capacity.strut');
+    return [
+      fieldPart(form.text('brackets.capacity.width', { label: 'Bar width', hint: 'Along the board.' })),
+      fieldPart(form.text('brackets.capacity.thickness', { label: 'Bar thickness', hint: 'Up and down.' })),
+      fieldPart(
+        form.choice('brackets.capacity.metal', {
+          label: 'Steel',
+          unsaid: 'Not said: ordinary structural steel',
+          options: metalOptions(),
+        }),
+      ),
+      fieldPart(
+        form.choice('brackets.capacity.strut.by', {
+          label: 'Strut below',
+          options: { none: 'None', given: 'From the arm down to the wall' },
+          chosen: hasStrut ? 'given' : 'none',
+          reshapes: true,
+        }),
+      ),
+      ...(hasStrut
+        ? [
+            fieldPart(
+              form.text('brackets.capacity.strut.at', { label: 'Strut meets arm', hint: 'From the wall.' }),
+            ),
+            fieldPart(
+              form.text('brackets.capacity.strut.drop', {
+                label: 'Strut meets wall',
+                hint: 'Below the arm.',
+              }),
+            ),
+            fieldPart(form.text('brackets.capacity.strut.width', { label: 'Strut width' })),
+            fieldPart(form.text('brackets.capacity.strut.thickness', { label: 'Strut thickness' })),
+          ]
+        : []),
+    ];
+  },
+  unknown: (form) => [
+    fieldPart(form.text('brackets.capacity.what', { label: 'Made of', hint: 'Cast iron, wood, not known…' })),
+  ],
+};
+
+function aboutRating(form: FormView): More {
+  const [at, source] = [form.written('brackets.capacity.at'), form.written('brackets.capacity.source')];
+  const said = `${at === '' ? 'at mid-arm' : `${at} from the wall`}${source === '' ? '' : `, by ${source}`}`;
+  return form.more(
+    'rating',
+    'Where it was rated',
+    sentence(said),
+    ['brackets.capacity.at', 'brackets.capacity.source'],
+    [
+      fieldPart(
+        form.text('brackets.capacity.at', {
+          label: 'Rated at',
+          hint: 'Distance of that load from the wall. Left empty: the middle of the arm.',
+        }),
+      ),
+      fieldPart(form.text('brackets.capacity.source', { label: 'Who says so' })),
+    ],
+  );
+}
+
+function wallScrews(form: FormView): More {
+  const hasPlate = isGiven(form, 'brackets.plate');
+  const hasScrews = isGiven(form, 'brackets.screws');
+  const heights = form.rows('brackets.screws.heights');
+  const name = fastenerName(form.written('brackets.screws.fastener')).toLowerCase();
+  const said = hasScrews
+    ? `${name}, ${form.written('brackets.screws.length')} long, at ${heights.length} ${heights.length === 1 ? 'height' : 'heights'}`
+    : 'screws not described';
+  const plate = hasPlate ? `plate ${form.written('brackets.plate.height')} high` : 'plate not described';
+  return form.more(
+    'wall-screws',
+    'Wall plate and screws',
+    sentence(`${plate}, ${said}`),
+    [
+      'brackets.plate',
+      'brackets.screws',
+      'brackets.plate.by',
+      'brackets.screws.by',
+      'add:brackets.screws.heights',
+    ],
+    [
+      given(form, 'brackets.plate', 'Wall plate', hasPlate),
+      ...(hasPlate
+        ? [
+            fieldPart(form.text('brackets.plate.height', { label: 'Plate height' })),
+            fieldPart(form.text('brackets.plate.width', { label: 'Plate width' })),
+            fieldPart(form.text('brackets.plate.thickness', { label: 'Plate thickness' })),
+          ]
+        : []),
+      given(form, 'brackets.screws', 'Wall screws', hasScrews),
+      ...(hasScrews
+        ? [
+            fieldPart(
+              form.choice('brackets.screws.fastener', {
+                label: 'Screw',
+                unsaid: 'Choose one',
+                options: fastenerOptions(),
+              }),
+            ),
+            fieldPart(form.text('brackets.screws.length', { label: 'Screw length' })),
+            tablePart(
+              form.table('brackets.screws.heights', {
+                title: 'Heights of the screws',
+                hint: "Above the plate's lower end.",
+                add: 'Add a height',
+                isNarrow: true,
+                rowTitle: (_row, place) => `Height ${place + 1}`,
+                parts: (row, place) => [
+                  fieldPart(form.text(`brackets.screws.heights.${row}`, { label: `Height ${place + 1}` })),
+                ],
+              }),
+            ),
+            fieldPart(
+              form.text('brackets.screws.perHeight', { label: 'Screws at each', hint: 'Left empty: 1.' }),
+            ),
+          ]
+        : []),
+    ],
+  );
+}
+
+function boardScrews(form: FormView): More {
+  const group = 'brackets.boardScrews';
+  const has = isGiven(form, group);
+  return form.more(
+    'board-screws',
+    'Board screws',
+    has ? 'Described.' : 'Not described.',
+    [group, `${group}.by`, `add:${group}.at`],
+    [
+      given(form, group, 'Screws up into the board', has),
+      ...(has
+        ? [
+            fieldPart(
+              form.choice(`${group}.fastener`, {
+                label: 'Screw',
+                unsaid: 'Not said',
+                options: fastenerOptions(),
+              }),
+            ),
+            fieldPart(form.text(`${group}.length`, { label: 'Screw length' })),
+            tablePart(
+              form.table(`${group}.at`, {
+                title: 'Where they are on the arm',
+                hint: 'From the wall.',
+                add: 'Add a screw',
+                isNarrow: true,
+                rowTitle: (_row, place) => `Screw ${place + 1}`,
+                parts: (row, place) => [
+                  fieldPart(form.text(`${group}.at.${row}`, { label: `Screw ${place + 1} at` })),
+                ],
+              }),
+            ),
+            fieldPart(
+              form.text(`${group}.armThickness`, {
+                label: 'Arm thickness',
+                hint: 'What the screw goes up through first.',
+              }),
+            ),
+            fieldPart(
+              form.text(`${group}.armMaterial`, {
+                label: 'Arm of',
+                hint: '“metal”, or the wood it is made of.',
+              }),
+            ),
+          ]
+        : []),
+    ],
+  );
+}
+
+function given(form: FormView, group: string, label: string, isIt: boolean): Part {
+  return fieldPart(
+    form.choice(`${group}.by`, {
+      label,
+      options: { none: 'Not described', given: 'Described' },
+      chosen: isIt ? 'given' : 'none',
+      reshapes: true,
+    }),
+  );
+}

@@ -1,0 +1,41 @@
+import type { FormView } from './form-view.ts';
+import { fieldPart, morePart, type Section } from './model.ts';
+
+/** What the check is: its title, and who made it when. */
+export function headSection(form: FormView): Section {
+  const people = [
+    form.written('date') === '' ? 'no date' : `dated ${form.written('date')}`,
+    form.written('preparedBy') === '' ? 'nobody named' : `prepared by ${form.written('preparedBy')}`,
+    ...(form.written('checkedBy') === '' ? [] : [`checked by ${form.written('checkedBy')}`]),
+  ];
+  return {
+    id: 'what',
+    title: 'What it is',
+    parts: [
+      fieldPart(form.text('title', { label: 'Title' })),
+      morePart(
+        form.more(
+          'people',
+          'For the sheet',
+          sentence(people.join(', ')),
+          ['date', 'preparedBy', 'checkedBy'],
+          [
+            fieldPart(form.date('date', { label: 'Date' })),
+            fieldPart(form.text('preparedBy', { label: 'Prepared by' })),
+            fieldPart(form.text('checkedBy', { label: 'Checked by' })),
+          ],
+        ),
+      ),
+    ],
+  };
+}
+
+/** A list of words as a sentence: a capital and a full stop. */
+export function sentence(words: string): string {
+  return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
+
+/** What a check is called on its page. */
+export function headingOf(form: FormView): string {
+  return form.written('title') || 'A shelf on brackets';
+}

@@ -1,0 +1,97 @@
+import { boardSection } from './board-section.ts';
+import { bracketsSection } from './brackets-section.ts';
+import { proposals } from './catalogue.ts';
+import { conditionsSection } from './conditions-section.ts';
+import { FormView, type FormState } from './form-view.ts';
+import { headingOf, headSection } from './head-section.ts';
+import { limitsSection } from './limits-section.ts';
+import { loadsSection } from './loads-section.ts';
+import type { Field, ShownSection } from './model.ts';
+import { wallSection } from './wall-section.ts';
+import { unitsWords } from './words.ts';
+
+/** A field that is not shown and travels along, so that nothing is lost while a choice leaves it idle. */
+export interface Hidden {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** What changes beside a field while someone types: what was understood of it, and what is wrong. */
+export interface FieldNote {
+  readonly noteId: string;
+  readonly note: string;
+  readonly errorId: string;
+  readonly error: string;
+  readonly name: string;
+}
+
+export interface CheckForm {
+  readonly heading: string;
+  readonly units: Field;
+  readonly sections: readonly ShownSection[];
+  readonly hidden: readonly Hidden[];
+  readonly proposals: readonly { readonly id: string; readonly words: readonly string[] }[];
+  readonly notes: readonly FieldNote[];
+  /** What each field is called, with the row it is in. */
+  readonly labels: ReadonlyMap<string, string>;
+}
+
+/** The whole form of a check, in the order of the work. */
+export function checkForm(state: FormState): CheckForm {
+  const form = new FormView(state);
+  const units = form.choice('units', {
+    label: 'Units',
+    options: unitsWords,
+    reshapes: true,
+    chosen: form.system,
+  });
+  const sections = [
+    headSection,
+    boardSection,
+    bracketsSection,
+    wallSection,
+    loadsSection,
+    limitsSection,
+    conditionsSection,
+  ].map((section) => section(form));
+  const shown = sections.map((section) => ({ ...section, error: form.errorInside(section.id) }));
+  const kinds = form.rows('loads').map((row) => ({
+    name: `loads.${row}.was`,
+    value: form.written(`loads.${row}.kind`),
+  }));
+  const heading = headingOf(form);
+  form.sayings.push({ id: 'heading', text: heading });
+  return {
+    heading,
+    units,
+    sections: shown,
+    hidden: [{ name: 'was', value: form.system }, ...kinds, ...idle(form)],
+    proposals,
+    labels: form.labels(),
+    notes: [
+      ...form.fields.map(({ id, note, error }) => ({
+        noteId: `note:${id}`,
+        note,
+        errorId: `error:${id}`,
+        error,
+        name: id,
+      })),
+      ...shown.map(({ id, error }) => ({
+        noteId: '',
+        note: '',
+        errorId: `error:section:${id}`,
+        error,
+        name: '',
+      })),
+      ...form.sayings.map(({ id, text }) => ({ noteId: id, note: text, errorId: '', error: '', name: '' })),
+    ],
+  };
+}
+
+function idle(form: FormView): Hidden[] {
+  const steering = new Set(['do', 'at', 'was', 'find']);
+  return [...form.texts]
+    .filter(([name, text]) => !form.shown.has(name) && !steering.has(name) && text.trim() !== '')
+    .filter(([name]) => !name.endsWith('.by') && !name.endsWith('.was'))
+    .map(([name, value]) => ({ name, value }));
+}

@@ -1,0 +1,169 @@
+import { isGiven } from './brackets-section.ts';
+import { coveringNames } from './catalogue.ts';
+import type { FormView } from './form-view.ts';
+import { sentence } from './head-section.ts';
+import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
+import { framingWords, wordOf } from './words.ts';
+
+const woodFramings = ['', 'wood-stud', 'blocking', 'sheathing'];
+const studFramings = ['', 'wood-stud', 'metal-stud'];
+
+/** The wall: what the screws go into, where its studs are, and what covers it. */
+export function wallSection(form: FormView): Section {
+  const isIt = isGiven(form, 'wall');
+  return {
+    id: 'wall',
+    title: 'The wall',
+    parts: [
+      fieldPart(
+        form.choice('wall.by', {
+          label: 'The wall is',
+          options: { none: 'Not described (no word on the fixings)', given: 'Described here' },
+          chosen: isIt ? 'given' : 'none',
+          reshapes: true,
+        }),
+      ),
+      ...(isIt ? described(form) : []),
+    ],
+  };
+}
+
+function described(form: FormView): Part[] {
+  const framing = form.written('wall.framing');
+  const asksSpecies = woodFramings.includes(framing) || form.anyWritten('wall.species');
+  const asksStuds = studFramings.includes(framing) || form.anyWritten('wall.studs');
+  return [
+    fieldPart(
+      form.choice('wall.framing', {
+        label: 'Screws go into',
+        unsaid: 'Not said',
+        options: framingWords,
+        reshapes: true,
+      }),
+    ),
+    ...(asksSpecies
+      ? [
+          fieldPart(
+            form.text('wall.species', {
+              label: 'Wood of it',
+              hint: 'Left empty: the weakest usual framing wood.',
+              list: 'list:framing',
+            }),
+          ),
+        ]
+      : []),
+    ...(asksStuds ? [...studs(form), morePart(studSize(form))] : []),
+    morePart(coverings(form)),
+  ];
+}
+
+function studs(form: FormView): Part[] {
+  const said = form.written('wall.studs.by');
+  const inUse = form.anyWritten('wall.studs.at') ? 'at' : form.anyWritten('wall.studs') ? 'first' : 'none';
+  const way = ['none', 'first', 'at'].includes(said) ? said : inUse;
+  return [
+    fieldPart(
+      form.choice('wall.studs.by', {
+        label: 'Stud places',
+        options: { none: 'Not known', first: 'Regular', at: 'Measured, one by one' },
+        chosen: way,
+        reshapes: true,
+      }),
+    ),
+    ...(way === 'first'
+      ? [
+          fieldPart(
+            form.text('wall.studs.first', {
+              label: 'First stud at',
+              hint: 'Centre line, from the left end of the board.',
+            }),
+          ),
+          fieldPart(form.text('wall.studs.spacing', { label: 'Spacing', hint: 'Centre to centre.' })),
+        ]
+      : []),
+    ...(way === 'at'
+      ? [
+          tablePart(
+            form.table('wall.studs.at', {
+              title: 'Where the studs are',
+              hint: 'Centre lines, from the left end of the board.',
+              add: 'Add a stud',
+              isNarrow: true,
+              rowTitle: (_row, place) => `Stud ${place + 1}`,
+              parts: (row, place) => [
+                fieldPart(form.text(`wall.studs.at.${row}`, { label: `Stud ${place + 1} at` })),
+              ],
+            }),
+          ),
+        ]
+      : []),
+  ];
+}
+
+function studSize(form: FormView): More {
+  const [width, depth] = [form.written('wall.studWidth'), form.written('wall.studDepth')];
+  const said =
+    width === '' && depth === ''
+      ? 'size not said'
+      : `${width || 'width not said'} by ${depth || 'depth not said'}`;
+  return form.more(
+    'stud-size',
+    'Size of a stud',
+    sentence(said),
+    ['wall.studWidth', 'wall.studDepth'],
+    [
+      fieldPart(form.text('wall.studWidth', { label: 'Stud width', hint: 'Along the wall.' })),
+      fieldPart(form.text('wall.studDepth', { label: 'Stud depth', hint: 'Into the wall.' })),
+    ],
+  );
+}
+
+function coverings(form: FormView): More {
+  const list = 'wall.coverings';
+  const rows = form.rows(list);
+  const said = form.written(`${list}.by`);
+  const way = ['none', 'empty', 'given'].includes(said) ? said : rows.length > 0 ? 'given' : 'none';
+  const names = rows.map((row) => {
+    const material = form.written(`${list}.${row}.material`);
+    return `${form.written(`${list}.${row}.thickness`)} ${wordOf(coveringNames(), material, material).toLowerCase()}`;
+  });
+  const sentences: Readonly<Record<string, string>> = {
+    none: 'Not said.',
+    empty: 'None: the plate lies on the framing.',
+    given: sentence(names.join(', ')),
+  };
+  return form.more(
+    'coverings',
+    'What covers it',
+    sentences[way] ?? '',
+    [list, `${list}.by`, `add:${list}`],
+    [
+      fieldPart(
+        form.choice(`${list}.by`, {
+          label: 'Covering',
+          options: { none: 'Not said', empty: 'None: the plate lies on the framing', given: 'Listed here' },
+          chosen: way,
+          reshapes: true,
+        }),
+      ),
+      ...(way === 'given'
+        ? [
+            tablePart(
+              form.table(list, {
+                title: 'Coverings',
+                hint: 'From the room inwards.',
+                add: 'Add a covering',
+                rowTitle: (_row, place) => `Covering ${place + 1}`,
+                parts: (row) => [
+                  fieldPart(
+                    form.text(`${list}.${row}.material`, { label: 'Material', list: 'list:coverings' }),
+                  ),
+                  fieldPart(form.text(`${list}.${row}.thickness`, { label: 'Thickness' })),
+                ],
+              }),
+            ),
+          ]
+        : []),
+    ],
+  );
+}

@@ -1,0 +1,48 @@
+import { escaped } from '../drawings/index.ts';
+import type { Typesetter } from '../typeset/index.ts';
+
+/** A symbol inside a sentence: a letter, or two capitals, with short subscripts, as in "C_D of the shortest load". */
+const symbolInProse = /(?<![\w-])(?:[A-Za-z]|[A-Z]{2})(?:_[A-Za-z0-9]{1,5}){1,2}(?:_prime)?(?![\w-])/g;
+
+/** A sentence as markup: everything escaped, the symbols in it set as symbols. */
+export function proseMarkup(sentence: string, typesetter: Typesetter): string {
+  let markup = '';
+  let from = 0;
+  for (const match of sentence.matchAll(symbolInProse)) {
+    markup += escaped(sentence.slice(from, match.index)) + typesetter.symbol(match[0]);
+    from = match.index + match[0].length;
+  }
+  return markup + escaped(sentence.slice(from));
+}
+
+const raised: Readonly<Record<string, string>> = {
+  '-': '⁻',
+  '0': '⁰',
+  '1': '¹',
+  '2': '²',
+  '3': '³',
+  '4': '⁴',
+  '5': '⁵',
+  '6': '⁶',
+  '7': '⁷',
+  '8': '⁸',
+  '9': '⁹',
+};
+
+/** A value as it is set in a table: powers of ten written out, a true minus, and no unit parted from its number. */
+export function tableValue(text: string): string {
+  return plainPowers(text)
+    .replace(/(?<![\p{L}\d])-(?=\d)/gu, '−')
+    .replace(/(?<=\d) (?=[\p{L}%°²])/gu, '\u00a0');
+}
+
+/** `1.336e8` as people write it: 1.336 × 10⁸. */
+function plainPowers(text: string): string {
+  return text.replace(
+    /(?<![\w.])(-?\d+(?:\.\d+)?)e([+-]?\d+)(?!\w)/g,
+    (_, mantissa: string, power: string) => {
+      const digits = [...String(Number(power))].map((digit) => raised[digit] ?? '');
+      return `${mantissa} × 10${digits.join('')}`;
+    },
+  );
+}

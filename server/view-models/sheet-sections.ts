@@ -1,0 +1,126 @@
+import type { Section, SectionId, Statement, Step, Table } from '../../shared/check-result.ts';
+import type { Typesetter } from '../typeset/index.ts';
+import { proseMarkup, tableValue } from './sheet-prose.ts';
+
+/** One line of working; symbol, formula, numbers and result are MathML. */
+export interface SheetStep {
+  readonly number: string;
+  readonly caption: string;
+  readonly symbol: string;
+  readonly formula: string;
+  readonly numbers: string;
+  readonly hasNumbers: boolean;
+  /** Too long to stand beside its caption. */
+  readonly isLong: boolean;
+  readonly result: string;
+  readonly source: string;
+}
+
+/** `head` is markup. */
+export interface SheetTable {
+  readonly title: string;
+  readonly hasTitle: boolean;
+  /** Short enough to be kept on one page. */
+  readonly isShort: boolean;
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** A picture on the sheet; one that has a second layout for phones carries it too. SVG of our own making. */
+export interface SheetPicture {
+  readonly wide: string;
+  readonly narrow: string;
+  readonly hasNarrow: boolean;
+}
+
+/** A chapter of the sheet. Labels of statements and notes are markup: symbols in them are set as symbols. */
+export interface SheetSection {
+  readonly id: string;
+  readonly number: string;
+  readonly title: string;
+  readonly pictures: readonly SheetPicture[];
+  readonly statements: readonly Statement[];
+  readonly hasStatements: boolean;
+  readonly steps: readonly SheetStep[];
+  readonly hasSteps: boolean;
+  readonly tables: readonly SheetTable[];
+  readonly notes: readonly string[];
+  readonly hasNotes: boolean;
+}
+
+/** The order in which a reviewer reads. */
+const order: readonly SectionId[] = [
+  'given',
+  'material',
+  'section',
+  'actions',
+  'analysis',
+  'hand-check',
+  'checks',
+  'fixings',
+];
+
+/** The chapters of the calculation, in order and numbered; those with the same id keep their own order. */
+export function sheetSections(
+  sections: readonly Section[],
+  pictures: Readonly<Partial<Record<SectionId, readonly SheetPicture[]>>>,
+  typesetter: Typesetter,
+): SheetSection[] {
+  const sorted = order.flatMap((id) => sections.filter((section) => section.id === id));
+  return sorted.map((section, index) => {
+    const isFirst = sorted[index - 1]?.id !== section.id;
+    const drawn = (isFirst ? pictures[section.id] : undefined) ?? [];
+    return sheetSection(section, drawn, String(index + 1), typesetter);
+  });
+}
+
+function sheetSection(
+  section: Section,
+  pictures: readonly SheetPicture[],
+  number: string,
+  typesetter: Typesetter,
+): SheetSection {
+  return {
+    id: `${section.id}-${number}`,
+    number,
+    title: section.title,
+    pictures,
+    statements: section.statements.map(({ label, value, source }) => ({
+      label: proseMarkup(label, typesetter),
+      value: tableValue(value),
+      source,
+    })),
+    hasStatements: section.statements.length > 0,
+    steps: section.steps.map((step, index) => sheetStep(step, `${number}.${index + 1}`, typesetter)),
+    hasSteps: section.steps.length > 0,
+    tables: section.tables.map((table) => sheetTable(table, typesetter)),
+    notes: section.notes.map((note) => proseMarkup(note, typesetter)),
+    hasNotes: section.notes.length > 0,
+  };
+}
+
+const longLine = 60;
+
+function sheetStep(step: Step, number: string, typesetter: Typesetter): SheetStep {
+  const set = typesetter.step(step);
+  return {
+    number,
+    caption: step.caption,
+    ...set,
+    hasNumbers: set.numbers !== '' && set.numbers !== set.result,
+    isLong: step.substituted.length > longLine || step.expression.length > longLine,
+    source: step.source,
+  };
+}
+
+const shortTable = 12;
+
+export function sheetTable({ title, head, rows }: Table, typesetter: Typesetter): SheetTable {
+  return {
+    title,
+    hasTitle: title !== '',
+    isShort: rows.length <= shortTable,
+    head: head.map((words) => proseMarkup(words, typesetter)),
+    rows: rows.map((row) => row.map(tableValue)),
+  };
+}

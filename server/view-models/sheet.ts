@@ -1,0 +1,130 @@
+import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { CheckResult, ProvenanceValue } from '../../shared/check-result.ts';
+import type { UnitSystem } from '../../shared/quantity/index.ts';
+import { diagrams, elevation, section, type Drawing, type View } from '../drawings/index.ts';
+import type { Paper } from '../sheets/paper.ts';
+import type { Typesetter } from '../typeset/index.ts';
+import { sheetChecks, type SheetCheck } from './sheet-checks.ts';
+import {
+  sheetSections,
+  sheetTable,
+  type SheetPicture,
+  type SheetSection,
+  type SheetTable,
+} from './sheet-sections.ts';
+import { tableValue } from './sheet-prose.ts';
+import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
+
+/** Everything the sheet shows. Pictures and the parts of a step are markup of our own making. */
+export interface SheetModel {
+  readonly title: string;
+  readonly date: string;
+  readonly code: string;
+  readonly tool: string;
+  readonly preparedBy: string;
+  readonly checkedBy: string;
+  readonly fingerprint: string;
+  readonly isLetter: boolean;
+  readonly isA4: boolean;
+  readonly backAddress: string;
+  readonly letterAddress: string;
+  readonly a4Address: string;
+  readonly headAddress: string;
+  readonly verdict: OutcomeWords;
+  readonly summary: string;
+  readonly governing: readonly SheetCheck[];
+  readonly checks: readonly SheetCheck[];
+  readonly notes: readonly { readonly title: string; readonly note: string }[];
+  readonly hasNotes: boolean;
+  readonly elevation: SheetPicture;
+  readonly sections: readonly SheetSection[];
+  /** How to read the lines of working. */
+  readonly reading: string;
+  readonly warnings: readonly string[];
+  readonly hasWarnings: boolean;
+  readonly assumptions: readonly string[];
+  readonly assumptionsNumber: string;
+  readonly provenance: readonly ProvenanceValue[];
+  readonly provenanceNumber: string;
+  readonly summaryNumber: string;
+  readonly summaryTables: readonly SheetTable[];
+  readonly cautions: readonly string[];
+}
+
+/** What is known of a sheet besides the check itself. */
+export interface SheetContext {
+  readonly paper: Paper;
+  readonly fingerprint: string;
+  /** The check's own query, without `?`. */
+  readonly query: string;
+}
+
+/** Puts a check, its drawings and its calculation into the words of the sheet. */
+export function sheetModel(
+  document: BracketShelfDocument,
+  result: CheckResult,
+  typesetter: Typesetter,
+  { paper, fingerprint, query }: SheetContext,
+): SheetModel {
+  const title = document.title ?? 'Shelf on brackets';
+  const checks = sheetChecks(result);
+  const pictures = {
+    section: { wide: section(document).svg, narrow: '', hasNarrow: false },
+    diagrams: picture((view) => diagrams(document, result, view)),
+  };
+  const sections = sheetSections(
+    result.worksheet.sections,
+    {
+      section: [pictures.section],
+      analysis: [pictures.diagrams],
+    },
+    typesetter,
+  );
+  const count = sections.length;
+  return {
+    title,
+    date: document.date ?? '',
+    code: result.edition.code,
+    tool: result.edition.tool,
+    preparedBy: document.preparedBy ?? '',
+    checkedBy: document.checkedBy ?? '',
+    fingerprint,
+    isLetter: paper === 'letter',
+    isA4: paper === 'a4',
+    backAddress: `/check?${query}`,
+    letterAddress: `/sheet?${query}&paper=letter`,
+    a4Address: `/sheet?${query}&paper=a4`,
+    headAddress: `/sheet-head.css?${new URLSearchParams({ title, mark: fingerprint }).toString()}`,
+    verdict: outcomeWords(result.verdict),
+    summary: summaryAfterWord(result),
+    governing: checks.filter(({ governs }) => governs),
+    checks,
+    notes: checks.filter(({ hasNote }) => hasNote),
+    hasNotes: checks.some(({ hasNote }) => hasNote),
+    elevation: picture((view) => elevation(document, result, view)),
+    sections,
+    reading: readingWords[document.units ?? 'inch-pound'],
+    warnings: result.warnings,
+    hasWarnings: result.warnings.length > 0,
+    assumptions: result.assumptions,
+    assumptionsNumber: String(count + 1),
+    provenance: result.provenance.values.map((each) => ({ ...each, value: tableValue(each.value) })),
+    provenanceNumber: String(count + 2),
+    summaryNumber: String(count + 3),
+    summaryTables: result.worksheet.sections
+      .filter(({ id }) => id === 'summary')
+      .flatMap(({ tables }) => tables.map((table) => sheetTable(table, typesetter))),
+    cautions: result.cautions,
+  };
+}
+
+const rounded =
+  'Printed numbers are rounded to four figures; the check counts with all of them, and each printed formula is the one that was counted with.';
+const readingWords: Readonly<Record<UnitSystem, string>> = {
+  'inch-pound': `Lines of working give the formula, the numbers put in, and the result. Numbers without a unit are in inches, pounds-force and what follows from them (lbf·in, psi, in²); a line that needs other units prints all of its units. ${rounded}`,
+  metric: `Lines of working give the formula, the numbers put in, and the result. Numbers without a unit are in millimetres, newtons and what follows from them (N·mm, MPa, mm²); a line that needs other units prints all of its units. ${rounded}`,
+};
+
+function picture(draw: (view: View) => Drawing): SheetPicture {
+  return { wide: draw('wide').svg, narrow: draw('narrow').svg, hasNarrow: true };
+}

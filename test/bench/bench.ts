@@ -1,0 +1,43 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beamCost } from './beam-cost.ts';
+import { checkCost } from './check-cost.ts';
+import { memory } from './memory.ts';
+import { pageCost } from './page-cost.ts';
+import { page, table, type Row } from './report.ts';
+import { throughput } from './throughput.ts';
+
+/**
+ * `npm run bench` measures, prints a table and writes docs/bench.md. `--quick` measures next to nothing, to see that every
+ * part runs, and writes nothing. `--checks=N` makes the memory part shorter than its 100,000 checks.
+ */
+const isQuick = process.argv.includes('--quick');
+const counts = isQuick
+  ? { check: 2, beam: 2, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
+  : {
+      check: 60,
+      beam: 60,
+      page: 200,
+      throughput: { rounds: 7, seconds: 3 },
+      memory: asked('--checks=') ?? 100_000,
+    };
+
+const rows: Row[] = [
+  checkCost(counts.check),
+  await throughput(counts.throughput),
+  beamCost(counts.beam),
+  await pageCost(counts.page),
+  ...(await memory(counts.memory)),
+];
+console.log(table(rows));
+for (const { what, information } of rows) console.log(`- ${what}: ${information}`);
+if (!isQuick) {
+  writeFileSync(join(import.meta.dirname, '..', '..', 'docs', 'bench.md'), page(rows, process.version));
+}
+
+function asked(option: string): number | undefined {
+  const written = process.argv.find((word) => word.startsWith(option))?.slice(option.length);
+  if (written === undefined) return undefined;
+  if (!/^[1-9]\d{1,6}$/.test(written)) throw new Error(`${option}N takes a whole number from 10 to 9999999`);
+  return Number(written);
+}

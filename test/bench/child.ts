@@ -1,0 +1,41 @@
+import { fork, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { z } from 'zod';
+
+/** A program of the bench in a process of its own, which tells its parent things by message. */
+export class Child {
+  private readonly process: ChildProcess;
+
+  constructor(file: URL, words: readonly string[]) {
+    this.process = fork(file, words, {
+      execArgv: ['--expose-gc', '--import', 'tsx'],
+    });
+  }
+
+  /** The next message, checked. @throws Error where the program ends before it says anything */
+  async next<T>(schema: z.ZodType<T>): Promise<T> {
+    const told: Promise<unknown[]> = once(this.process, 'message');
+    const ended = once(this.process, 'exit').then(([code]) => {
+      throw new Error(`a program of the bench ended with ${String(code)}`);
+    });
+    const [message] = await Promise.race([told, ended]);
+    return schema.parse(message);
+  }
+
+  ask(): void {
+    this.process.send('tell');
+  }
+
+  async end(): Promise<void> {
+    const ended = once(this.process, 'exit');
+    this.process.disconnect();
+    await ended;
+  }
+}
+
+/** A server of the bench and where it listens. */
+export async function startServer(...words: readonly string[]): Promise<{ child: Child; url: string }> {
+  const child = new Child(new URL('./serve.ts', import.meta.url), words);
+  const { port } = await child.next(z.object({ port: z.number() }));
+  return { child, url: `http://127.0.0.1:${port}` };
+}

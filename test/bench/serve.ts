@@ -1,0 +1,39 @@
+import { performance } from 'node:perf_hooks';
+import type { RequestListener } from 'node:http';
+import express from 'express';
+import { makeApp } from '../../server/app.ts';
+import { listen } from '../../server/listen.ts';
+
+/*
+ * A server in a process of its own, for the bench: `app` is the whole application, `echo` gives a JSON body back.
+ * Tells its parent the port it has; when asked, the time each request took from its first line to the last byte handed
+ * over. Ends with its parent.
+ */
+
+const bodyLimit = '256kb';
+const spent_ms: number[] = [];
+
+function echo(): RequestListener {
+  const app = express();
+  app.disable('x-powered-by').post('/api/checks', express.json({ limit: bodyLimit }), (request, response) => {
+    response.json(request.body);
+  });
+  return app;
+}
+
+function timed(app: RequestListener): RequestListener {
+  return (request, response) => {
+    const start = performance.now();
+    response.once('finish', () => spent_ms.push(performance.now() - start));
+    app(request, response);
+  };
+}
+
+const app = process.argv[2] === 'echo' ? echo() : makeApp();
+const isTimed = process.argv[3] === 'timed';
+const server = await listen(isTimed ? timed(app) : app, { host: '127.0.0.1', port: 0, dataFolder: '' });
+const address = server.address();
+if (address === null || typeof address === 'string') throw new Error('no port');
+process.on('disconnect', () => process.exit());
+process.on('message', () => process.send?.({ spent_ms }));
+process.send?.({ port: address.port });

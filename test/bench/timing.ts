@@ -1,0 +1,38 @@
+/** The middle of some numbers; of an even count the mean of the two in the middle. */
+export function median(numbers: readonly number[]): number {
+  if (numbers.length === 0) throw new RangeError('no numbers have no median');
+  const sorted = [...numbers].sort((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  const upper = sorted[middle] ?? NaN;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? NaN) + upper) / 2;
+}
+
+/** Something to be timed, and how often in a row, so that the clock is fine enough. */
+export interface Task {
+  readonly run: () => void;
+  readonly times: number;
+}
+
+/**
+ * Times tasks in turns, so that what else the machine does falls on all alike, after two rounds to warm up.
+ *
+ * @param tasks what to time
+ * @param rounds how many samples of each
+ * @returns for each task its samples, ms for one run, in the order of the rounds
+ */
+export function inTurns(tasks: readonly Task[], rounds: number): number[][] {
+  const samples = tasks.map((): number[] => []);
+  for (let round = -2; round < rounds; round++) {
+    tasks.forEach(({ run, times }, index) => {
+      const start = performance.now();
+      for (let i = 0; i < times; i++) run();
+      if (round >= 0) samples[index]?.push((performance.now() - start) / times);
+    });
+  }
+  return samples;
+}
+
+/** The middle of the ratios of samples taken in the same round. */
+export function medianRatio(over: readonly number[], under: readonly number[]): number {
+  return median(over.map((sample, index) => sample / (under[index] ?? NaN)));
+}

@@ -1,0 +1,359 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { shelf, shelfAddress } from '../server/fixtures/shelf.ts';
+import { serve, type Served } from '../server/serve.ts';
+import { chromiumPath, launch, open, type Opened } from './browser.ts';
+
+let served: Served;
+let browser: Browser;
+let opened: Opened | undefined;
+
+const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
+  opened = await open(browser, options);
+  await opened.page.goto(served.home + path);
+  return opened.page;
+};
+const field = (page: Page, name: string) => page.locator(`[id="${name}"]`);
+const button = (page: Page, doing: string) => page.locator(`button[value="${doing}"]`);
+const used = (page: Page): Promise<string> => page.locator('.checks').innerText();
+const focused = (page: Page): Promise<string | null> => page.locator(':focus').getAttribute('id');
+const openAll = (page: Page): Promise<unknown> =>
+  page.evaluate('for (const details of document.querySelectorAll("details")) details.open = true');
+const setOpen = (page: Page, id: string, isOpen: boolean): Promise<unknown> =>
+  page.evaluate(`document.getElementById(${JSON.stringify(id)}).open = ${isOpen}`);
+
+/** What comes true within a time that a busy machine keeps too. */
+const eventually = <T>(get: () => T) => expect.poll(get, { timeout: 20_000 });
+
+/** Does something and waits for the answer to it. */
+async function answered(page: Page, act: () => Promise<unknown>): Promise<void> {
+  const answer = page.waitForResponse((response) => response.url().includes('/check'));
+  await act();
+  await answer;
+  await eventually(() => page.locator('.htmx-request').count()).toBe(0);
+}
+
+/** Holds back the first request for an answer until it is released; the later ones pass. */
+async function holdFirst(
+  page: Page,
+): Promise<{ readonly isHeld: Promise<void>; readonly release: () => void }> {
+  let [hold, release] = [(): void => undefined, (): void => undefined];
+  const isHeld = new Promise<void>((resolve) => (hold = resolve));
+  const isReleased = new Promise<void>((resolve) => (release = resolve));
+  let isFirst = true;
+  await page.route(/\/check\?/, async (route) => {
+    if (isFirst) {
+      isFirst = false;
+      hold();
+      await isReleased;
+    }
+    await route.continue().catch(() => undefined);
+  });
+  return { isHeld, release: () => release() };
+}
+
+/** What an automatic check of accessibility (axe) finds, by rule, with the first elements it is about. */
+async function barriers(page: Page, rules?: string[]): Promise<[string, string[]][]> {
+  const axe = new AxeBuilder({ page }).exclude('math');
+  const { violations } = await (rules === undefined ? axe : axe.withRules(rules)).analyze();
+  return violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html.slice(0, 200))]);
+}
+
+describe.skipIf(chromiumPath === undefined)('the check page in a browser', () => {
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(), launch()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+  afterEach(async () => {
+    const complaints = opened?.complaints ?? [];
+    await opened?.close();
+    opened = undefined;
+    expect(complaints).toEqual([]);
+    expect(served.faults).toEqual([]);
+  });
+
+  it('answers while someone types, and leaves the field alone', async () => {
+    const page = await visit(shelfAddress);
+    const before = await used(page);
+    const length = field(page, 'loads.0.amount');
+    await length.fill('');
+    await answered(page, () => length.pressSequentially('60 lbf/ft', { delay: 15 }));
+    await eventually(() => used(page)).not.toBe(before);
+    expect(await length.inputValue()).toBe('60 lbf/ft');
+    expect(await focused(page)).toBe('loads.0.amount');
+    expect(await page.evaluate('document.activeElement.selectionStart')).toBe(9);
+    expect(page.url()).toContain('loads.0.amount=60+lbf/ft');
+  });
+
+  it('says what was understood once the field is left, and keeps the text', async () => {
+    const page = await visit(shelfAddress);
+    const length = field(page, 'board.length');
+    await length.fill('100.5');
+    await answered(page, () => length.press('Tab'));
+    await eventually(() => page.locator('[id="note:board.length"]').innerText()).toBe('= 8 ft 4-1/2 in');
+    expect(await length.inputValue()).toBe('100.5');
+  });
+
+  it('says beside the field and over the answer what is wrong, and leads to it', async () => {
+    const page = await visit(shelfAddress);
+    await setOpen(page, 'more:nosing', true);
+    await field(page, 'board.nosing.height').fill('tall');
+    await answered(page, () => field(page, 'board.nosing.height').press('Tab'));
+    const error = page.locator('[id="error:board.nosing.height"]');
+    await eventually(() => error.innerText()).toContain('It takes a length');
+    expect(await field(page, 'board.nosing.height').getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('#used').count()).toBe(0);
+    await setOpen(page, 'more:nosing', false);
+    await page.locator('.problems a').first().click();
+    expect(await focused(page)).toBe('board.nosing.height');
+    await field(page, 'board.nosing.height').fill('2 in');
+    await answered(page, () => field(page, 'board.nosing.height').press('Tab'));
+    await eventually(() => page.locator('#used').count()).toBe(1);
+    expect(await page.locator('[id="said:nosing"]').innerText()).toBe('2 in high, 3/4 in thick.');
+    expect(await error.innerText()).toBe('');
+    expect(await field(page, 'board.nosing.height').getAttribute('aria-invalid')).toBeNull();
+  });
+
+  it('adds, moves and removes rows from the keyboard alone', async () => {
+    const page = await visit(shelfAddress);
+    await button(page, 'add:brackets.positions').focus();
+    await answered(page, () => page.keyboard.press('Enter'));
+    await eventually(() => focused(page)).toBe('brackets.positions.4');
+    expect(await field(page, 'brackets.positions.4').inputValue()).toBe('48 in');
+    await button(page, 'up:brackets.positions.4').focus();
+    await answered(page, () => page.keyboard.press('Enter'));
+    await eventually(() => field(page, 'brackets.positions.3').inputValue()).toBe('48 in');
+    expect(await focused(page)).toBe('up:brackets.positions.3');
+    await button(page, 'remove:brackets.positions.3').focus();
+    await answered(page, () => page.keyboard.press('Enter'));
+    await eventually(() => field(page, 'brackets.positions.4').count()).toBe(0);
+    expect(await focused(page)).toBe('remove:brackets.positions.3');
+  });
+
+  it('never lets an old answer win, nor a new one wait for it', async () => {
+    const page = await visit(shelfAddress);
+    const held = await holdFirst(page);
+    const amount = field(page, 'loads.2.amount');
+    await amount.fill('5000 lbf');
+    await held.isHeld;
+    await amount.fill('1 lbf');
+    await eventually(() => page.url()).toContain('loads.2.amount=1+lbf');
+    const right = await used(page);
+    held.release();
+    await page.waitForTimeout(800);
+    expect(await used(page)).toBe(right);
+    expect(page.url()).toContain('loads.2.amount=1+lbf');
+  });
+
+  it('loses nothing that is typed while a new form is on its way', async () => {
+    const page = await visit(shelfAddress);
+    const held = await holdFirst(page);
+    await field(page, 'brackets.hold').selectOption('resting');
+    await held.isHeld;
+    await field(page, 'title').fill('Typed meanwhile');
+    held.release();
+    await eventually(() => page.locator('[id="more:board-screws"]').count()).toBe(0);
+    expect(await field(page, 'title').inputValue()).toBe('Typed meanwhile');
+    expect(page.url()).toContain('title=Typed+meanwhile');
+  });
+
+  it('takes a change back, however it was typed, and again forward', async () => {
+    const page = await visit(shelfAddress);
+    const length = field(page, 'board.length');
+    await length.fill('10');
+    await eventually(() => page.url()).toContain('board.length=10&');
+    await length.fill('100');
+    await eventually(() => page.url()).toContain('board.length=100&');
+    await answered(page, () => length.press('Tab'));
+    await answered(page, () => field(page, 'brackets.hold').selectOption('resting'));
+    await eventually(() => page.url()).toContain('hold=resting');
+    await page.goBack();
+    await eventually(() => field(page, 'brackets.hold').inputValue()).toBe('screwed');
+    expect(await length.inputValue()).toBe('100');
+    await page.goBack();
+    await eventually(() => length.inputValue()).toBe('96 in');
+    expect(page.url()).toBe(served.home + shelfAddress);
+    await page.goForward();
+    await eventually(() => length.inputValue()).toBe('100');
+  });
+
+  it('says so when no answer comes, and marks the old one', async () => {
+    const page = await visit(shelfAddress);
+    await page.route(/\/check\?/, (route) => route.abort());
+    await field(page, 'board.length').fill('90 in');
+    await eventually(() => page.locator('#lost').isVisible()).toBe(true);
+    expect(await page.locator('#answer').getAttribute('class')).toContain('stale');
+    await page.unroute(/\/check\?/);
+    await answered(page, () => field(page, 'board.length').fill('91 in'));
+    await eventually(() => page.locator('#lost').isVisible()).toBe(false);
+    opened?.complaints.splice(0);
+  });
+
+  it('keeps open what was opened', async () => {
+    const page = await visit(shelfAddress);
+    await page.locator('.check').first().locator('summary').click();
+    const id = await page.locator('.check').first().getAttribute('id');
+    await answered(page, () => field(page, 'board.depth').fill('9 in'));
+    await eventually(() => page.url()).toContain('board.depth=9+in');
+    expect(await page.locator(`[id="${id}"]`).getAttribute('open')).toBe('');
+  });
+
+  it('switches the units of what is shown, never a value', async () => {
+    const page = await visit(shelfAddress);
+    await field(page, 'board.length').fill('96');
+    await answered(page, () => field(page, 'board.length').press('Tab'));
+    const before = await page.locator('.check-used').allInnerTexts();
+    await field(page, 'units').focus();
+    await answered(page, () => field(page, 'units').selectOption('metric'));
+    await eventually(() => page.locator('[id="unit:board.length"]').innerText()).toBe('mm');
+    expect(await field(page, 'board.length').inputValue()).toBe('96 in');
+    expect(await page.locator('[id="note:board.length"]').innerText()).toBe('= 2438.4 mm');
+    expect(await page.locator('.check-used').allInnerTexts()).toEqual(before);
+    expect(await focused(page)).toBe('units');
+  });
+
+  it('finds a board by a common name and takes it, or none', async () => {
+    const page = await visit(shelfAddress);
+    const material = field(page, 'board.material');
+    await material.fill('');
+    await material.pressSequentially('red oak', { delay: 10 });
+    const first = page.locator('#boards .board').first();
+    await eventually(() => first.innerText()).toMatch(/red oak[\s\S]*stiffness/i);
+    await answered(page, () => first.getByRole('button').click());
+    await eventually(() => material.inputValue()).toMatch(/red oak/i);
+    expect(await field(page, 'board.basis').inputValue()).toBe('clear-wood');
+    await setOpen(page, 'more:boards', true);
+    await answered(page, () => page.locator('button[value="board:="]').click());
+    await eventually(() => material.inputValue()).toBe('');
+    expect(await page.locator('#used').count()).toBe(1);
+  });
+
+  it('weighs what stands on the shelf in the open', async () => {
+    const page = await visit(shelfAddress);
+    await answered(page, () => field(page, 'loads.0.by').selectOption('things'));
+    await eventually(() => field(page, 'loads.0.things.0.thing').count()).toBe(1);
+    await field(page, 'loads.0.things.0.count').fill('24');
+    await answered(page, () => field(page, 'loads.0.things.0.count').press('Tab'));
+    await eventually(() => page.locator('[id="note:loads.0.things.0:row"]').innerText()).toMatch(
+      /^24 × .* lb = .* lb$/,
+    );
+    await setOpen(page, 'more:loads.0.things.0', true);
+    await answered(page, () => field(page, 'loads.0.things.0.by').selectOption('weighed'));
+    await field(page, 'loads.0.things.0.each').fill('2');
+    await answered(page, () => field(page, 'loads.0.things.0.each').press('Tab'));
+    await eventually(() => page.locator('[id="note:loads.0.things.0:row"]').innerText()).toBe(
+      '24 × 2 lb = 48 lb',
+    );
+  });
+
+  it('opens the same check from its link and from its file', async () => {
+    const page = await visit('/');
+    await page.locator('#document').setInputFiles({
+      name: 'shelf.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(shelf)),
+    });
+    await page.getByRole('button', { name: 'Open from disk' }).click();
+    await page.waitForURL('**/check?**');
+    expect(page.url()).toBe(served.home + shelfAddress);
+    const link = await page.getByRole('link', { name: 'Link to this check' }).getAttribute('href');
+    const shown = await used(page);
+    await page.goto(served.home + (link ?? ''));
+    expect(await used(page)).toBe(shown);
+  });
+
+  it('works without a script: a button sends the form, the rows come and go', async () => {
+    const page = await visit(shelfAddress, { javaScriptEnabled: false });
+    const verdict = await page.locator('.checks').innerText();
+    await field(page, 'loads.0.amount').fill('80');
+    await field(page, 'title').press('Enter');
+    await page.waitForURL(/amount=80/);
+    expect(await page.locator('.checks').innerText()).not.toBe(verdict);
+    await button(page, 'remove:loads.1').click();
+    await page.waitForURL((url) => !url.search.includes('Stock'));
+    await field(page, 'board.length').fill('long');
+    await page.getByRole('button', { name: 'Check' }).first().click();
+    await page.waitForURL(/length=long/);
+    expect(await field(page, 'board.length').inputValue()).toBe('long');
+    expect(await page.locator('.problems').innerText()).toContain('Length');
+    opened?.complaints.splice(0);
+  });
+
+  it.each([320, 360, 768, 1440])('fits a screen of %i px, whatever is open', async (width) => {
+    const things = 'loads.0.by=things&loads.0.things.0.thing=jug&loads.0.things.0.count=3';
+    const page = await visit(`${shelfAddress}&${things}`, { viewport: { width, height: 800 } });
+    const overflow = (): Promise<number> =>
+      page.evaluate('document.documentElement.scrollWidth - innerWidth');
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    await openAll(page);
+    expect(await overflow()).toBeLessThanOrEqual(0);
+    const form = await page.locator('#form').boundingBox();
+    for (const row of await page.locator('.row, .row button').all()) {
+      const box = await row.boundingBox();
+      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual((form?.x ?? 0) + (form?.width ?? 0) + 1);
+    }
+    await page.goto(`${served.home}/`);
+    expect(await overflow()).toBeLessThanOrEqual(0);
+  });
+
+  it('keeps verdict and most used check in sight on a phone', async () => {
+    const page = await visit(shelfAddress, { viewport: { width: 360, height: 740 } });
+    const glance = page.locator('.glance');
+    expect(await glance.isVisible()).toBe(true);
+    expect(await glance.innerText()).toMatch(/\d+\s?%/);
+    const word = await page.locator('#verdict h2').innerText();
+    expect(await glance.innerText()).toContain(word);
+    await glance.locator('a').click();
+    await eventually(async () => (await page.locator('#verdict').boundingBox())?.y).toBeLessThan(740);
+  });
+
+  it('has targets of 24 px and more', async () => {
+    const page = await visit(shelfAddress, { viewport: { width: 360, height: 740 } });
+    const targets = page.locator(
+      'button, input:not([type=hidden]), select, summary, .link-list a, .glance a',
+    );
+    const boxes = await Promise.all((await targets.all()).map((target) => target.boundingBox()));
+    const heights = boxes.flatMap((box) => (box === null || box.height === 0 ? [] : [box.height]));
+    expect(heights.length).toBeGreaterThan(60);
+    expect(Math.min(...heights)).toBeGreaterThanOrEqual(24);
+  });
+
+  it.each([360, 1440])(
+    'has nothing that shuts anyone out at %i px',
+    async (width) => {
+      const page = await visit(shelfAddress, { viewport: { width, height: 800 }, reducedMotion: 'reduce' });
+      await openAll(page);
+      expect(await barriers(page)).toEqual([]);
+      for (const path of ['/', `${shelfAddress}&board.length=long`]) {
+        await page.goto(served.home + path);
+        expect(await barriers(page)).toEqual([]);
+      }
+    },
+    240_000,
+  );
+
+  it.each([360, 1440])(
+    'can be read in the dark at %i px',
+    async (width) => {
+      const page = await visit(shelfAddress, { colorScheme: 'dark', viewport: { width, height: 800 } });
+      for (const path of ['/', `${shelfAddress}&board.length=long`, shelfAddress]) {
+        await page.goto(served.home + path);
+        expect(await barriers(page, ['color-contrast'])).toEqual([]);
+      }
+    },
+    240_000,
+  );
+
+  it('prints the answer without the form', async () => {
+    const page = await visit(shelfAddress);
+    await page.emulateMedia({ media: 'print' });
+    expect(await field(page, 'board.length').isVisible()).toBe(false);
+    expect(await page.locator('#verdict').isVisible()).toBe(true);
+    expect(await page.locator('.cautions').isVisible()).toBe(true);
+    expect(await page.locator('.glance').isVisible()).toBe(false);
+  });
+});

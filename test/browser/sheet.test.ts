@@ -1,0 +1,146 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { addressOf } from '../../server/check/addresses.ts';
+import { demoCheck } from '../../server/demo.ts';
+import { closeBrackets, crowdedLoads } from '../server/drawings/documents.ts';
+import { serve, type Served } from '../server/serve.ts';
+import { chromiumPath, launch, open, type Opened } from './browser.ts';
+
+let served: Served;
+let browser: Browser;
+let opened: Opened | undefined;
+
+const sheetAddress = (document: unknown): string => addressOf(document).replace('/check?', '/sheet?');
+const demoSheet = sheetAddress({ ...demoCheck, date: '2026-03-14', preparedBy: 'A. Nyone' });
+const crowdedSheet = sheetAddress({
+  ...demoCheck,
+  loads: crowdedLoads,
+  brackets: { ...demoCheck.brackets, positions: closeBrackets },
+});
+
+const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
+  opened = await open(browser, options);
+  await opened.page.goto(served.home + path);
+  await opened.page.evaluate('document.fonts.ready');
+  return opened.page;
+};
+
+/** How many pages a PDF has, by the count its own page tree states. */
+const pagesOf = (pdf: Buffer): number =>
+  Math.max(...[...pdf.toString('latin1').matchAll(/\/Count (\d+)/g)].map(([, count]) => Number(count)));
+
+describe.skipIf(chromiumPath === undefined)('the sheet in a browser', () => {
+  beforeAll(async () => {
+    [served, browser] = await Promise.all([serve(), launch()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.close();
+  });
+  afterEach(async () => {
+    const complaints = opened?.complaints ?? [];
+    await opened?.close();
+    opened = undefined;
+    expect(complaints).toEqual([]);
+    expect(served.faults).toEqual([]);
+  });
+
+  it.each([
+    ['a desk', { viewport: { width: 1440, height: 900 } }],
+    ['a phone', { viewport: { width: 360, height: 740 } }],
+  ])('has nothing that shuts people out, on %s', async (_, options) => {
+    const page = await visit(demoSheet, options);
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  });
+
+  it('has enough contrast in the dark', async () => {
+    const page = await visit(demoSheet, { colorScheme: 'dark' });
+    const { violations } = await new AxeBuilder({ page }).withRules(['color-contrast']).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  });
+
+  it.each([320, 360, 768, 1440])('fits a screen of %d pixels', async (width) => {
+    const page = await visit(demoSheet, { viewport: { width, height: 800 } });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
+    const layouts = await page.evaluate<string[]>(
+      `[...document.querySelectorAll('.sheet-answer svg.drawing')]
+        .filter((each) => each.getBoundingClientRect().width > 0)
+        .map((each) => each.getAttribute('class'))`,
+    );
+    expect(layouts).toEqual([`drawing drawing-elevation-${width <= 700 ? 'narrow' : 'wide'}`]);
+  });
+
+  it.each([
+    ['the demo', demoSheet],
+    ['a crowded shelf', crowdedSheet],
+  ])(
+    'keeps every label of its drawings inside and apart, as the browser measures them: %s',
+    async (_, address) => {
+      const page = await visit(address);
+      const faults = await page.evaluate<string[]>(`
+      [...document.querySelectorAll('svg.drawing')].filter((svg) => svg.getBoundingClientRect().width > 0).flatMap((svg) => {
+        const frame = svg.getBoundingClientRect();
+        const texts = [...svg.querySelectorAll('text')].map((each) => [each.textContent, each.getBoundingClientRect()]);
+        const out = texts.filter(([, box]) => box.left < frame.left - 1 || box.right > frame.right + 1 ||
+          box.top < frame.top - 2 || box.bottom > frame.bottom + 2).map(([words]) => 'outside: ' + words);
+        const meet = texts.flatMap(([a, p], i) => texts.slice(i + 1).filter(([, q]) =>
+          p.left < q.right - 1 && q.left < p.right - 1 && p.top < q.bottom - 5 && q.top < p.bottom - 5)
+          .map(([b]) => 'meet: ' + a + ' | ' + b));
+        return [...out, ...meet];
+      })`);
+      expect(faults).toEqual([]);
+    },
+  );
+
+  it('sets its formulas in the font that has the signs for them', async () => {
+    const page = await visit(demoSheet);
+    expect(await page.evaluate(`document.fonts.check("16px 'Noto Sans Math'")`)).toBe(true);
+    const wide = await page.evaluate<string[]>(
+      `[...document.querySelectorAll('.step-side')]
+        .filter((side) => side.scrollWidth > side.clientWidth + 1)
+        .map((side) => side.closest('.sheet-step').querySelector('.step-caption').textContent)`,
+    );
+    expect(wide).toEqual([]);
+  });
+
+  it.each(['letter', 'a4'])('prints on %s without running over an edge', async (paper) => {
+    const size = paper === 'a4' ? { width: 794, height: 1123 } : { width: 816, height: 1056 };
+    const page = await visit(`${demoSheet}&paper=${paper}`, { viewport: size });
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.sheet-bar').isVisible()).toBe(false);
+    const printable = size.width - (28 * 96) / 25.4;
+    await page.setViewportSize({ width: Math.floor(printable), height: size.height });
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(
+      Math.floor(printable),
+    );
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    expect(pagesOf(pdf)).toBeGreaterThanOrEqual(6);
+    expect(pagesOf(pdf)).toBeLessThanOrEqual(14);
+    const [, width, height] = /\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(pdf.toString('latin1')) ?? [];
+    const points = paper === 'a4' ? [595, 842] : [612, 792];
+    expect(Math.abs(Number(width) - (points[0] ?? 0))).toBeLessThan(1);
+    expect(Math.abs(Number(height) - (points[1] ?? 0))).toBeLessThan(1);
+  });
+
+  it('keeps the answer, its drawing, the checks and the cautions on the first page', async () => {
+    const page = await visit(demoSheet, {
+      viewport: { width: Math.floor(816 - (28 * 96) / 25.4), height: 1056 },
+    });
+    await page.emulateMedia({ media: 'print' });
+    const bottom = await page.evaluate<number>(
+      `document.querySelector('.sheet-cautions').getBoundingClientRect().bottom + scrollY`,
+    );
+    expect(bottom).toBeLessThanOrEqual(1056 - (34 * 96) / 25.4);
+  });
+
+  it('prints black on white, whatever the screen looks like', async () => {
+    const page = await visit(demoSheet, { colorScheme: 'dark' });
+    await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+    const colours = await page.evaluate<string[]>(
+      `['color', 'backgroundColor'].map((name) => getComputedStyle(document.documentElement)[name])`,
+    );
+    expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+  });
+});

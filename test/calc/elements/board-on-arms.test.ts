@@ -1,0 +1,188 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import { inch, judge, line, poundForce, psi, shelf, type Load } from './documents.ts';
+import { maple, mapleBoard } from './maple.ts';
+
+/* A board that tips, lifts, or breaks along its grain in front of the arms: statics by hand, lbf and inches. */
+const board = mapleBoard(10, 0.75);
+const perInch = (board.weight_Npm * inch) / poundForce;
+const weight = 48 * perInch;
+const resting = { hold: 'resting' } as const;
+
+describe('tipping forward off the arms: about their tips, 0.6 of the board (ASCE 7 2.4.1 by analogy)', () => {
+  const at = (arm: string, loads: Load[]) =>
+    judge(shelf({ brackets: { ...resting, arm }, loads }), 'tip-forward');
+  const hand: Load = { kind: 'roaming', amount: '5 lbf', duration: 'seven-days' };
+
+  it('a hand at the front edge: P (10 − 8) against 0.6 W (8 − 5)', () => {
+    const found = at('8 in', [hand]);
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(5 * 2, 6);
+    expect(found.capacity / (poundForce * inch)).toBeCloseTo(0.6 * weight * 3, 6);
+  });
+
+  it('contents behind the tips do not help', () => {
+    const found = at('8 in', [hand, line('50 lbf/ft', { eccentricity: '2 in' })]);
+    expect(found.capacity / (poundForce * inch)).toBeCloseTo(0.6 * weight * 3, 6);
+  });
+
+  it('a board whose own middle is in front of the tips falls: no ratio, does not hold', () => {
+    const found = at('4 in', []);
+    expect([found.ratio, found.outcome]).toEqual([null, 'does-not-hold']);
+    expect(check(shelf({ brackets: { ...resting, arm: '4 in' } })).verdict).toBe('does-not-hold');
+  });
+
+  it('arms to the middle exactly: nothing holds it against a hand', () => {
+    const found = at('5 in', [hand]);
+    expect([found.ratio, found.outcome]).toEqual([null, 'does-not-hold']);
+  });
+
+  it('of several loads that roam only the worst counts', () => {
+    const found = at('8 in', [hand, { ...hand, amount: '3 lbf' }]);
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(10, 6);
+  });
+
+  it('a heavy nosing moves the middle forward', () => {
+    const nosing = { height: '3 in', thickness: '1-1/2 in' };
+    const found = judge(
+      shelf({ board: { nosing }, brackets: { ...resting, arm: '8 in' }, loads: [hand] }),
+      'tip-forward',
+    );
+    const [a, n] = [10 * 0.75, 3 * 1.5];
+    const middle = (a * 5 + n * 10.75) / (a + n);
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(5 * 3.5, 6);
+    expect(found.capacity / (poundForce * inch)).toBeCloseTo(0.6 * weight * ((a + n) / a) * (8 - middle), 5);
+  });
+
+  it('a board in two lengths: each tips by itself; the short one has only its own weight', () => {
+    const document = shelf({
+      board: { length: '96 in', joints: ['16 in'] },
+      brackets: { ...resting, arm: '8 in', positions: ['2 in', '16 in', '50 in', '94 in'] },
+      loads: [
+        {
+          kind: 'point',
+          amount: '8 lbf',
+          at: '8 in',
+          eccentricity: '10 in',
+          duration: 'permanent',
+          arrangement: 'fixed',
+        },
+      ],
+    });
+    const found = judge(document, 'tip-forward');
+    expect(found.ratio ?? Infinity).toBeGreaterThanOrEqual((8 * 2) / (0.6 * 16 * perInch * 3) - 1e-6);
+  });
+});
+
+describe('turning up about an end bracket', () => {
+  const brackets = { ...resting, positions: ['12 in', '40 in'] };
+
+  it('a load on the end and the overhang itself against 0.6 of the rest', () => {
+    const found = judge(
+      shelf({ brackets, loads: [{ kind: 'point', amount: '4 lbf', at: '2 in', duration: 'permanent' }] }),
+      'lift-off',
+    );
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(4 * 10 + (perInch * 12 ** 2) / 2, 6);
+    expect(found.capacity / (poundForce * inch)).toBeCloseTo((0.6 * perInch * 36 ** 2) / 2, 6);
+  });
+
+  it('screwed boards have no such check, but pull on their screws', () => {
+    const screwed = check(
+      shelf({
+        brackets: { positions: ['12 in', '40 in'] },
+        loads: [{ kind: 'point', amount: '40 lbf', at: '2 in', duration: 'permanent' }],
+      }),
+    );
+    expect(screwed.checks.map(({ id }) => id)).not.toContain('lift-off');
+    expect(screwed.checks.find(({ id }) => id === 'board-screws')?.demand?.value).toBeGreaterThan(0);
+    expect(screwed.analysis.supports[1]?.reaction.min.value).toBeLessThan(0);
+  });
+
+  it('a board in two lengths: only the length that turns holds it down', () => {
+    const document = shelf({
+      board: { length: '96 in', joints: ['24 in'] },
+      brackets: { ...resting, positions: ['12 in', '24 in', '56 in', '92 in'] },
+      loads: [{ kind: 'point', amount: '3 lbf', at: '0 in', duration: 'permanent' }],
+      limits: { live: 'none', longTerm: 'none' },
+    });
+    const result = check(document);
+    expect(result.verdict).toBe('does-not-hold');
+    const found = judge(document, 'lift-off');
+    expect(found.ratio ?? Infinity).toBeGreaterThanOrEqual(
+      (3 * 12 + (perInch * 144) / 2) / ((0.6 * perInch * 144) / 2) - 1e-6,
+    );
+  });
+
+  it('screwed, in two lengths: the length on the end pulls its own screws, whatever the other weighs on the bracket', () => {
+    const stand = (other: string): Load[] => [
+      { kind: 'point', amount: '40 lbf', at: '0 in', duration: 'permanent', arrangement: 'fixed' },
+      line(other, { from: '24 in' }),
+    ];
+    const pull = (other: string): number =>
+      judge(
+        shelf({
+          board: { length: '96 in', joints: ['24 in'] },
+          brackets: { positions: ['12 in', '24 in', '56 in', '92 in'] },
+          loads: stand(other),
+        }),
+        'board-screws',
+      ).demand / poundForce;
+    expect(pull('60 lbf/ft')).toBeGreaterThanOrEqual(40 - 1e-6);
+  });
+
+  it('a joint over the end bracket leaves the end on one bracket: refused, or it does not hold', () => {
+    for (const hold of ['resting', 'screwed'] as const) {
+      const document = shelf({
+        board: { joints: ['12 in'] },
+        brackets: { hold, positions: ['12 in', '28 in', '44 in'] },
+        loads: [],
+        limits: { live: 'none', longTerm: 'none' },
+      });
+      expect(() => {
+        if (check(document).verdict === 'does-not-hold') throw new Error('does not hold');
+      }, hold).toThrow();
+    }
+  });
+});
+
+describe('the board in front of the arm, across its grain', () => {
+  const hand: Load = { kind: 'roaming', amount: '50 lbf', duration: 'seven-days' };
+  const at = (amount: string) =>
+    judge(shelf({ brackets: { arm: '6 in' }, loads: [{ ...hand, amount }] }), 'board-past-bracket');
+
+  it('a 4 in patch flush with the edge over arm + 2 × nose, and the share of the board: 6 M / b t²', () => {
+    const found = at('50 lbf');
+    const own = (weight / 2) * (4 / 10) * 2;
+    const M = 50 * (4 - 2) + own;
+    expect(found.demand / psi).toBeGreaterThanOrEqual((6 * M) / ((1 + 8) * 0.75 ** 2) - 1e-6);
+    expect(found.demand / psi).toBeLessThan(((6 * M) / ((1 + 8) * 0.75 ** 2)) * 1.05);
+    expect(found.capacity / psi).toBeCloseTo(maple.across_psi * 1.25, 6);
+  });
+
+  it('up to half of the derived value holds; up to all of it cannot say; above it does not hold', () => {
+    const perPound = ((at('100 lbf').ratio ?? NaN) - (at('50 lbf').ratio ?? NaN)) / 50;
+    const rest = (at('50 lbf').ratio ?? NaN) - 50 * perPound;
+    const toReach = (ratio: number): string => `${((ratio - rest) / perPound).toFixed(3)} lbf`;
+    expect(at(toReach(0.495)).outcome).toBe('holds');
+    expect(at(toReach(0.505)).outcome).toBe('cannot-say');
+    expect(at(toReach(0.995)).outcome).toBe('cannot-say');
+    expect(at(toReach(1.005)).outcome).toBe('does-not-hold');
+  });
+
+  it('arms that reach the front edge leave nothing to check', () => {
+    expect(check(shelf({ loads: [hand] })).checks.map(({ id }) => id)).not.toContain('board-past-bracket');
+  });
+
+  it('no value across the grain for graded lumber: cannot say', () => {
+    const graded = {
+      material: 'Douglas Fir-Larch',
+      basis: 'graded',
+      grade: 'No.2',
+      appearance: undefined,
+      thickness: '1-1/2 in',
+      depth: '9-1/4 in',
+    } as const;
+    expect(
+      judge(shelf({ board: graded, brackets: { arm: '6 in' }, loads: [hand] }), 'board-past-bracket').outcome,
+    ).toBe('cannot-say');
+  });
+});

@@ -1,0 +1,218 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import { inch, judge, line, poundForce, psi, shelf, type Load } from './documents.ts';
+import { mapleBoard } from './maple.ts';
+
+/*
+ * Brackets by hand: statics, AISC 360 (0.6 F_y on the elastic section; E3), NDS 12.2. Thread of a wood screw: two thirds of
+ * its length and at least 4 D (NDS Appendix L): all that is past a 1/8 in arm here. Forces in lbf, lengths in inches.
+ */
+type Capacity = NonNullable<BracketShelfInput['brackets']['capacity']>;
+
+const board = mapleBoard(10, 0.75);
+const ownWeight = (board.weight_Npm * 48 * inch) / poundForce;
+
+describe('a rated bracket', () => {
+  const on = (capacity: Capacity, loads: Load[]) =>
+    judge(shelf({ brackets: { capacity }, loads }), 'bracket');
+
+  it('the load: half of everything against the rating, where the rating was far out on the arm', () => {
+    const found = on({ basis: 'rated', allowable: '100 lbf', at: '9 in' }, [line('30 lbf/ft')]);
+    const R = (120 + ownWeight) / 2;
+    expect(found.demand / poundForce).toBeCloseTo(R, 6);
+    expect(found.ratio).toBeCloseTo(R / 100, 8);
+  });
+
+  it('the couple: load × mid-depth against rating × where it was rated', () => {
+    const found = on({ basis: 'rated', allowable: '100 lbf', at: '3 in' }, [line('30 lbf/ft')]);
+    const C = ((120 + ownWeight) / 2) * 5;
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(C, 5);
+    expect(found.ratio).toBeCloseTo(C / 300, 8);
+  });
+
+  it('not stated where: rated at the middle of the arm', () => {
+    expect(on({ basis: 'rated', allowable: '100 lbf' }, [line('30 lbf/ft')]).ratio).toBe(
+      on({ basis: 'rated', allowable: '100 lbf', at: '5 in' }, [line('30 lbf/ft')]).ratio,
+    );
+  });
+
+  it('a load counts at its own distance, a hand at the front edge: each with its own reaction', () => {
+    const loads: Load[] = [
+      line('30 lbf/ft', { eccentricity: '2 in' }),
+      { kind: 'roaming', amount: '40 lbf', duration: 'seven-days' },
+    ];
+    const found = on({ basis: 'rated', allowable: '100 lbf', at: '1 in' }, loads);
+    const fromHand = 40 * (1 + 8 / 32);
+    expect(found.demand / (poundForce * inch)).toBeCloseTo(60 * 2 + (ownWeight / 2) * 5 + fromHand * 10, 5);
+  });
+
+  it('a test load over its factor', () => {
+    const found = on({ basis: 'rated', ultimate: '400 lbf', factor: 4, at: '9 in' }, [line('30 lbf/ft')]);
+    expect(found.ratio).toBeCloseTo((120 + ownWeight) / 2 / 100, 8);
+  });
+
+  it('a rating of nothing does not hold, and has no ratio', () => {
+    const found = on({ basis: 'rated', allowable: '0 lbf' }, [line('30 lbf/ft')]);
+    expect([found.ratio, found.outcome]).toEqual([null, 'does-not-hold']);
+  });
+
+  it('no rating: cannot say, however small the load', () => {
+    const found = on({ basis: 'unknown', what: 'cast iron' }, []);
+    expect([found.ratio, found.outcome]).toEqual([null, 'cannot-say']);
+    expect(check(shelf({ brackets: { capacity: { basis: 'unknown' } } })).verdict).not.toBe('holds');
+  });
+});
+
+describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AISC Table 3-23 case 21)', () => {
+  const arm = { board: { depth: '8 in' }, brackets: { positions: ['0 in', '48 in'], arm: '8 in' } };
+  const steel = { basis: 'steel', metal: 'a36', width: '1 in', thickness: '1/4 in' } as const;
+  const tip: Load = {
+    kind: 'point',
+    amount: '50 lbf',
+    at: '0 in',
+    eccentricity: '8 in',
+    duration: 'permanent',
+    arrangement: 'fixed',
+  };
+  const document = shelf({ ...arm, brackets: { ...arm.brackets, capacity: steel }, loads: [tip] });
+  const weight = (mapleBoard(8, 0.75).weight_Npm * 24 * inch) / poundForce;
+
+  it('38.4 ksi from the load alone: 6 M / b t², against 0.6 × 36 ksi', () => {
+    const found = judge(document, 'bracket');
+    expect((6 * 50 * 8) / 0.25 ** 2).toBeCloseTo(38400, 6);
+    expect(found.demand / psi).toBeCloseTo(38400 + (6 * weight * 4) / 0.25 ** 2, 3);
+    expect(found.capacity / psi).toBeCloseTo(21600, 6);
+    expect(found.outcome).toBe('does-not-hold');
+  });
+
+  it('it moves 0.23 in: PL³/3EI', () => {
+    const I = 0.25 ** 3 / 12;
+    const moved = (50 * 8 ** 3) / (3 * 29e6 * I);
+    expect(moved).toBeCloseTo(0.226, 3);
+    expect(check(document).analysis.deflection.live.value / inch).toBeCloseTo(moved, 6);
+  });
+
+  it('a metal without a yield point in the tables: cannot say', () => {
+    const iron = shelf({
+      ...arm,
+      brackets: { ...arm.brackets, capacity: { ...steel, metal: 'cast iron' } },
+      loads: [tip],
+    });
+    expect(judge(iron, 'bracket').outcome).toBe('cannot-say');
+  });
+
+  it('a strut: squeezed by C L_d / (s h), buckling by AISC 360 E3-2 and E3-3 over 1.67', () => {
+    const strut = { at: '6 in', drop: '8 in', width: '1/2 in' } as const;
+    const held = (thickness: string) =>
+      judge(
+        shelf({
+          ...arm,
+          brackets: {
+            ...arm.brackets,
+            capacity: { ...steel, width: '2 in', thickness: '1 in', strut: { ...strut, thickness } },
+          },
+          loads: [tip],
+        }),
+        'bracket',
+      );
+    const [L, C] = [10, 50 * 8 + weight * 4];
+    const by = (t: number) => {
+      const F_e = (Math.PI ** 2 * 29e6) / (L / (t / Math.sqrt(12))) ** 2;
+      const F_cr = 36e3 / F_e <= 2.25 ? 0.658 ** (36e3 / F_e) * 36e3 : 0.877 * F_e;
+      return { stress: (C * L) / (6 * 8) / (0.5 * t), allowed: F_cr / 1.67 };
+    };
+    for (const [written, t] of [
+      ['1/16 in', 1 / 16],
+      ['1/8 in', 1 / 8],
+    ] as const) {
+      const found = held(written);
+      expect(found.demand / psi).toBeCloseTo(by(t).stress, 3);
+      expect(found.capacity / psi).toBeCloseTo(by(t).allowed, 3);
+    }
+  });
+});
+
+describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread', () => {
+  const screws = { fastener: 'wood-screw-8', length: '3/4 in', at: ['2 in', '7 in'], armThickness: '1/8 in' };
+  const brackets = { positions: ['16 in', '40 in'], boardScrews: screws };
+
+  it('pulled by an overhang: P a / L less the board, two screws', () => {
+    const pull: Load = { kind: 'point', amount: '30 lbf', at: '0 in', duration: 'permanent' };
+    const found = judge(shelf({ brackets, loads: [pull] }), 'board-screws');
+    const own = (ownWeight * (24 - 16)) / 24;
+    expect(found.demand / poundForce).toBeGreaterThanOrEqual((30 * 16) / 24 - own - 1e-6);
+    const thread = 0.75 - 0.125;
+    const one = 2850 * 0.63 ** 2 * 0.164 * thread * 0.9;
+    expect(found.capacity / poundForce).toBeLessThanOrEqual(2 * one * (1 + 1e-9));
+    expect(found.capacity / poundForce).toBeGreaterThanOrEqual(one * (1 - 1e-9));
+  });
+
+  it('a short arm: what stands past its tip pulls on the screw nearest the wall, one screw', () => {
+    const hand: Load = { kind: 'roaming', amount: '25 lbf', duration: 'seven-days' };
+    const found = judge(
+      shelf({ brackets: { ...brackets, arm: '8 in', positions: ['0 in', '48 in'] }, loads: [hand] }),
+      'board-screws',
+    );
+    const held = 0.6 * (ownWeight / 2) * (8 - 5);
+    expect(found.demand / poundForce).toBeCloseTo((25 * (10 - 8) - held) / (8 - 2), 6);
+    expect(found.capacity / poundForce).toBeCloseTo(2850 * 0.63 ** 2 * 0.164 * (0.75 - 0.125) * 1.25, 4);
+  });
+
+  it('screws at the very tip of the arm, or past the board, hold nothing down: no pass while the board lifts', () => {
+    const lift: Load = {
+      kind: 'point',
+      amount: '200 lbf',
+      at: '0 in',
+      duration: 'permanent',
+      eccentricity: '5 in',
+    };
+    for (const [arm, at] of [
+      ['10 in', '10 in'],
+      ['14 in', '13 in'],
+    ] as const) {
+      const document = shelf({
+        brackets: { ...brackets, arm, boardScrews: { ...screws, at: [at] } },
+        loads: [lift],
+      });
+      expect(() => {
+        const { outcome, demand } = judge(document, 'board-screws');
+        if (outcome !== 'holds' && demand !== 0) throw new Error('refused, or it does not hold');
+      }, `arm ${arm}, screw at ${at}`).toThrow();
+    }
+  });
+
+  it('a panel has no published withdrawal: cannot say as soon as anything pulls', () => {
+    const mdf = { material: 'mdf', basis: 'panel', appearance: undefined } as const;
+    const pull: Load = { kind: 'point', amount: '30 lbf', at: '0 in', duration: 'permanent' };
+    expect(judge(shelf({ board: mdf, brackets, loads: [pull] }), 'board-screws').outcome).toBe('cannot-say');
+  });
+});
+
+describe('the fixing into the wall', () => {
+  it('is never passed over: cannot say, and so is the verdict, though all else holds', () => {
+    const wall = {
+      framing: 'wood-stud' as const,
+      species: 'spruce-pine-fir',
+      studs: { first: '8 in', spacing: '16 in' },
+      studWidth: '1-1/2 in',
+      studDepth: '3-1/2 in',
+      coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+    } satisfies BracketShelfInput['wall'];
+    const plate = { height: '8 in', width: '1-1/4 in', thickness: '1/4 in' };
+    const screws = { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] };
+    for (const document of [shelf(), shelf({ wall, brackets: { plate, screws } })]) {
+      const result = check(document);
+      expect(result.checks.filter(({ outcome }) => outcome !== 'holds').map(({ id }) => id)).toEqual([
+        'fixing',
+      ]);
+      expect(result.verdict).toBe('cannot-say');
+      expect(result.governing).toBe('fixing');
+    }
+  });
+
+  it('what does not hold comes before what cannot be said', () => {
+    const result = check(shelf({ loads: [line('2000 lbf/ft')] }));
+    expect(result.verdict).toBe('does-not-hold');
+  });
+});

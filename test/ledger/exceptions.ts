@@ -1,0 +1,16 @@
+/**
+ * Formulas without a value from outside the project, by file and name, and why there is none. A formula that gets one
+ * leaves this list.
+ */
+export const exceptions: Readonly<Record<string, string>> = {
+  'calc/elements/bracket-formulas.ts ratingFromTest':
+    "A quotient of two numbers of the bracket's maker; common practice, no source prints a case.",
+  'calc/mechanics/section-formulas.ts frontEdge':
+    'A plain sum of two movements. Whether they may be summed is a question to the plate model, not to this formula.',
+  'calc/standards/astm-d245/clear-wood.ts clearWoodBending':
+    'The NDS prints no bending value that follows from one species alone: its tables group species, apply a size factor for 12 in depth and follow in-grade tests. The same product is checked in clearWoodShear.',
+  'calc/standards/astm-d245/clear-wood.ts clearWoodTensionPerp':
+    'No standard gives a design value for tension across the grain; the sheet says so each time.',
+  'calc/standards/nds-2018/2.3-adjustment.ts adjustedTensionAcross':
+    'NDS 3.8.2 gives no value to adjust; the factors are those of the other strengths, by analogy.',
+};

@@ -1,0 +1,21 @@
+import { clearWoodValues } from './clear-wood.ts';
+import { eurocodeValues } from './eurocode-5.ts';
+import { ndsValues } from './nds-2018.ts';
+import type { PublishedValue } from './published-value.ts';
+import { sectionValues } from './sections.ts';
+import { solidValues } from './solids.ts';
+import { staticsValues } from './statics.ts';
+import { steelValues } from './steel.ts';
+
+export type { PublishedValue } from './published-value.ts';
+
+/** Every value from outside the project that a formula is checked against. */
+export const publishedValues: readonly PublishedValue[] = [
+  ...clearWoodValues,
+  ...eurocodeValues,
+  ...ndsValues,
+  ...sectionValues,
+  ...solidValues,
+  ...staticsValues,
+  ...steelValues,
+];

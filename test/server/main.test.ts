@@ -1,0 +1,52 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { join } from 'node:path';
+import { afterEach, describe, expect, it } from 'vitest';
+
+const root = join(import.meta.dirname, '..', '..');
+let started: ChildProcess | undefined;
+afterEach(() => {
+  started?.kill('SIGKILL');
+  started = undefined;
+});
+
+/** Starts the program as `npm start` does. */
+function start(environment: Record<string, string>): ChildProcess {
+  const env = { ...process.env, ...environment };
+  started = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], { cwd: root, env });
+  return started;
+}
+
+function textOf(stream: NodeJS.ReadableStream | null, until: RegExp): Promise<string> {
+  return new Promise((resolve) => {
+    let text = '';
+    stream?.on('data', (chunk: Buffer) => {
+      text += chunk.toString();
+      if (until.test(text)) resolve(text);
+    });
+    stream?.on('end', () => resolve(text));
+  });
+}
+
+const ended = (program: ChildProcess): Promise<number | null> =>
+  new Promise((resolve) => program.on('exit', (code) => resolve(code)));
+
+describe('the program', () => {
+  it('prints where it is and where a check is, and ends in order when told to', async () => {
+    const program = start({ PORT: '0', HOST: '', DATA_DIR: join(root, 'no-such-folder') });
+    const text = await textOf(program.stdout, /\/demo\n/);
+    const demo = /http:\/\/127\.0\.0\.1:\d+\/demo/.exec(text)?.[0] ?? '';
+    const response = await fetch(demo);
+    expect(response.status).toBe(200);
+    expect(await response.text()).toContain('id="verdict"');
+    const end = ended(program);
+    program.kill('SIGTERM');
+    expect(await end).toBe(0);
+  });
+
+  it('does not start where other machines could reach it', async () => {
+    const program = start({ PORT: '0', HOST: '0.0.0.0' });
+    const end = ended(program);
+    expect(await textOf(program.stderr, /$^/)).toContain('There are no accounts yet');
+    expect(await end).toBe(1);
+  });
+});

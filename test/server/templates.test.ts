@@ -1,0 +1,129 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { checkState, type CheckState } from '../../server/check/check-state.ts';
+import { shelf } from './fixtures/shelf.ts';
+import { fillForm } from '../../server/form/index.ts';
+import { loadTemplates } from '../../server/templates.ts';
+import { createTypesetter } from '../../server/typeset/index.ts';
+import { checkPage } from '../../server/view-models/check-page.ts';
+import { percent } from '../../server/view-models/checks.ts';
+import { fullResult } from './fixtures/result.ts';
+
+const templates = loadTemplates(join(import.meta.dirname, '..', '..', 'views'));
+const typesetter = createTypesetter();
+const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
+
+/** The demo check with every branch of the form in use. */
+const everything = {
+  ...shelf,
+  date: '2026-03-14',
+  preparedBy: 'A. N. Other',
+  checkedBy: 'S. O. Else',
+  conditions: { moisture: 'dry', temperature: 'ordinary' },
+  board: {
+    ...shelf.board,
+    rail: { height: '1-1/2 in', thickness: '3/4 in' },
+    layers: [{ thickness: '3/8 in' }, { thickness: '3/8 in', material: 'plywood' }],
+    bond: 'structural',
+    joints: ['32 in'],
+  },
+  brackets: {
+    ...shelf.brackets,
+    capacity: {
+      basis: 'steel',
+      width: '1 in',
+      thickness: '1/4 in',
+      strut: { at: '6 in', drop: '6 in', width: '1 in', thickness: '1/4 in' },
+    },
+    boardScrews: { fastener: 'wood-screw-8', at: ['2 in', '6 in'] },
+  },
+  wall: { ...shelf.wall, studs: { at: ['8 in', '32 in'] } },
+  loads: [
+    {
+      kind: 'line',
+      things: [
+        { thing: 'dinner-plate', count: 12 },
+        { thing: 'jug', count: 2, each: '3 lb' },
+      ],
+    },
+    { kind: 'area', amount: '5 psf' },
+    { kind: 'roaming', amount: '50 lbf' },
+  ],
+};
+
+function answered(document: object): CheckState {
+  const state = checkState(fillForm(document));
+  if (!state.answer.ok) throw new Error(JSON.stringify(state.answer.errors));
+  return { ...state, answer: { ...state.answer, result: fullResult } };
+}
+
+describe('every region of the check page', () => {
+  it.each([
+    ['a shelf', shelf],
+    ['a check that uses every branch of the form', everything],
+  ])('shows all there is to show of %s', (_name, document) => {
+    const page = checkPage(answered(document), typesetter);
+    const whole = templates.page('check', page);
+    expect(whole).not.toMatch(leaks);
+    expect(whole).toContain(templates.partial('answer', page.answer));
+    expect(whole).toContain(templates.partial('work', page));
+    for (const { title, note } of fullResult.checks) {
+      expect(whole).toContain(title);
+      expect(whole).toContain(note);
+    }
+    expect(whole).toContain('<math');
+  });
+
+  it('puts what fails first, then what cannot be said, then the rest by how much is used', () => {
+    const { answer } = checkPage(answered(shelf), typesetter);
+    const titles = answer.results.flatMap(({ checks }) => checks.map(({ title }) => title));
+    expect(titles).toEqual([
+      'Tipping forward',
+      'Bracket rating',
+      'Screws in the wall',
+      'Bending of the board',
+    ]);
+  });
+
+  it('has no two elements of one id', () => {
+    const whole = templates.page('check', checkPage(answered(everything), typesetter));
+    const ids = [...whole.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]);
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+  });
+
+  it('labels every field, and every description it names is there', () => {
+    const whole = templates.page('check', checkPage(answered(everything), typesetter));
+    const ids = new Set([...whole.matchAll(/\sid="([^"]+)"/g)].map((match) => match[1]));
+    const labels = new Set([...whole.matchAll(/<label for="([^"]+)"/g)].map((match) => match[1]));
+    for (const [, id] of whole.matchAll(/<(?:select|input type="(?:text|date)") id="([^"]+)"/g)) {
+      expect(labels).toContain(id);
+    }
+    for (const [, names = ''] of whole.matchAll(/aria-describedby="([^"]+)"/g)) {
+      for (const name of names.split(' ')) expect(ids).toContain(name);
+    }
+  });
+});
+
+describe('a template', () => {
+  it('that is given too little throws rather than showing a gap', () => {
+    expect(() => templates.partial('button', { doing: 'x', label: 'y', hasFocus: false })).toThrow('about');
+  });
+
+  it('that is not there is named', () => {
+    expect(() => templates.page('no-such-page', {})).toThrow('no-such-page');
+  });
+});
+
+describe('how much is used', () => {
+  it.each([
+    [0.43, '43\u00a0%'],
+    [1, '100\u00a0%'],
+    [1.0001, '100.01\u00a0%'],
+    [0.9999, '99.99\u00a0%'],
+    [1.004, '100.4\u00a0%'],
+    [0.00001, '0\u00a0%'],
+    [1e9, 'over 9900\u00a0%'],
+  ])('of %d is %s: over the whole never reads as the whole', (ratio, expected) => {
+    expect(percent(ratio)).toBe(expected);
+  });
+});

@@ -1,0 +1,33 @@
+import { configDefaults, defineConfig } from 'vitest/config';
+
+const slow = ['test/browser/**/*.test.ts', 'test/reference/**/*.test.ts', 'test/command-line/**/*.test.ts'];
+const patience = { testTimeout: 60_000, hookTimeout: 120_000 };
+
+/**
+ * Two projects. `plain` runs on every core. `one-by-one` holds the tests that start other programs (a browser, a
+ * solver, the command line): one worker, after the others, so that nothing competes with what they time or wait for.
+ */
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'plain',
+          include: ['test/**/*.test.ts'],
+          exclude: [...configDefaults.exclude, ...slow],
+          sequence: { groupOrder: 0 },
+          ...patience,
+        },
+      },
+      {
+        test: {
+          name: 'one-by-one',
+          include: slow,
+          maxWorkers: 1,
+          sequence: { groupOrder: 1 },
+          ...patience,
+        },
+      },
+    ],
+  },
+});
