@@ -37,7 +37,7 @@ export const allowedFunctions: ReadonlySet<string> = new Set(Object.keys(functio
  */
 export function evaluatorOf(node: MathNode): Evaluator {
   if (isParenthesisNode(node)) return evaluatorOf(node.content);
-  if (isConstantNode(node)) {
+  if (isConstantNode(node) && typeof node.value === 'number') {
     const { value } = node;
     return () => value;
   }
@@ -47,7 +47,8 @@ export function evaluatorOf(node: MathNode): Evaluator {
   }
   if (isOperatorNode(node)) return operator(node.op, node.args.map(evaluatorOf));
   if (isFunctionNode(node)) {
-    const called = functions[functionName(node)];
+    const name = isSymbolNode(node.fn) ? node.fn.name : '';
+    const called = Object.hasOwn(functions, name) ? functions[name] : undefined;
     const args = node.args.map(evaluatorOf);
     if (called !== undefined) return (values) => called(...args.map((arg) => arg(values)));
   }
@@ -64,9 +65,4 @@ function operator(sign: string, [left, right]: readonly Evaluator[]): Evaluator 
     if (sign === '^') return (values) => left(values) ** right(values);
   }
   throw new Error(`a formula has no operator "${sign}"`);
-}
-
-/** Name a function is called by; empty where it is not called by name. */
-function functionName(node: { readonly fn: MathNode | string }): string {
-  return typeof node.fn === 'object' && 'name' in node.fn ? String(node.fn.name) : '';
 }

@@ -25,6 +25,7 @@ export function substitution(node: MathNode): Substitution {
   const slots: string[] = [];
   const text = node.toString({
     parenthesis: 'keep',
+    implicit: 'show',
     handler: (part: MathNode) => {
       if (!isSymbolNode(part) || allowedFunctions.has(part.name)) return undefined;
       slots.push(part.name);

@@ -86,6 +86,18 @@ function boardConflicts({ board, brackets }: SoundDocument, report: Report): voi
       report(path, why, '/brackets/positions', '/brackets/armWidth');
     }
     if (isRepeated(board.joints, index)) report(path, 'There is another joint at this place.');
+    if (positions !== undefined && positions.length > 0) {
+      const isInner = joint > Math.min(...positions) + reach && joint < Math.max(...positions) - reach;
+      if (!isInner)
+        report(path, 'A joint lies over an inner bracket: each length needs two brackets to stand on.');
+    }
+    if (brackets !== undefined && brackets.hold !== 'screwed') {
+      report(
+        path,
+        'A board in two lengths must be screwed to its brackets: "hold" takes "screwed".',
+        '/brackets/hold',
+      );
+    }
   });
 }
 
@@ -140,7 +152,15 @@ function bracketConflicts({ board, brackets }: SoundDocument, report: Report): v
   if (strut?.at !== undefined && arm !== undefined && strut.at > arm + tolerance_m) {
     report('/brackets/capacity/strut/at', `The arm is only ${inches(arm)} long.`);
   }
+  const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
   boardScrews?.at?.forEach((at, index) => {
+    if (at !== undefined && depth !== undefined && at >= depth) {
+      report(
+        `/brackets/boardScrews/at/${index}`,
+        `It is in front of the board, which is ${inches(depth)} deep in all.`,
+      );
+      return;
+    }
     const path = `/brackets/boardScrews/at/${index}`;
     if (at !== undefined && arm !== undefined && at > arm + tolerance_m) {
       report(path, `The arm is only ${inches(arm)} long.`);

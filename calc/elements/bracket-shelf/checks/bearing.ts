@@ -2,21 +2,16 @@ import { work } from '../../../formula/step.ts';
 import { bearingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Context, Judged } from '../context.ts';
+import type { Shelf } from '../shelf.ts';
 import { atBracket, largestReaction } from './reactions.ts';
 
-/** Crushing of the board on an arm, over the area that lies on it. Where two boards meet there, each may have
- * to carry the whole reaction on its half of the arm. */
+/** Crushing of the board on an arm, over the area of board that truly lies on it. */
 export function bearingCheck(context: Context): Judged {
   const { shelf, service } = context;
-  const joints = shelf.document.board.joints ?? [];
-  const worst = largestReaction(service, (reaction_N, index) => {
-    const isJoint = joints.some(
-      (joint) => Math.abs(joint - (shelf.positions_m[index] ?? NaN)) <= shelf.armWidth_m / 2,
-    );
-    return isJoint ? 2 * reaction_N : reaction_N;
-  });
-  const area = shelf.armWidth_m * shelf.bearingLength_m;
-  const stress = work(bearingStress, { R: worst.weighted, A_b: area }, shelf.system);
+  const worst = largestReaction(service, (reaction_N, index) => reaction_N / widthUnder(shelf, index));
+  const width_m = widthUnder(shelf, worst.index);
+  const area = width_m * shelf.bearingLength_m;
+  const stress = work(bearingStress, { R: worst.weighted * width_m, A_b: area }, shelf.system);
   const { material } = shelf.board.onArms;
   const resistance = context.resist(material, 'bearing', worst.situation.combination.duration);
   return {
@@ -36,4 +31,16 @@ export function bearingCheck(context: Context): Judged {
     ),
     steps: [stress.step, ...(resistance.ok ? [resistance.step] : [])],
   };
+}
+
+/**
+ * Width of board on an arm: less at the ends of the board. Where two lengths meet, each may have to carry the whole
+ * reaction on its half of the arm.
+ */
+function widthUnder({ armWidth_m, positions_m, length_m, document }: Shelf, index: number): number {
+  const at = positions_m[index] ?? 0;
+  const half = armWidth_m / 2;
+  if ((document.board.joints ?? []).some((joint) => Math.abs(joint - at) <= Math.max(half, 0.001)))
+    return half;
+  return Math.min(half, at) + Math.min(half, length_m - at);
 }

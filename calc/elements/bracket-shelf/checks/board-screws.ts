@@ -13,6 +13,8 @@ import { boardScrewPull } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Context, Judged, Situation } from '../context.ts';
 import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts';
+import { extremeOf } from '../forces.ts';
+import type { Shelf } from '../shelf.ts';
 import { atBracket, largestCouple } from './reactions.ts';
 
 /** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
@@ -44,9 +46,14 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
   const { solved, factor, forces } = situation;
   const tip = shelf.bearingLength_m;
   const arm = tip - screws.firstAt_m;
+  const joints = jointBrackets(shelf);
   let worst: Pull = { situation, index: 0, lift_N: 0, couple_Nm: 0, pull_N: 0 };
   shelf.positions_m.forEach((_, index) => {
-    const lift_N = Math.max(0, -(forces.reactionMin_N[index] ?? 0));
+    const lift_N = Math.max(
+      0,
+      -(forces.reactionMin_N[index] ?? 0),
+      ...liftOfPieces(situation, index, joints),
+    );
     const couple_Nm = Math.max(
       0,
       largestCouple(solved.model, solved.lines, factor, index, (action) => {
@@ -54,10 +61,42 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
         return action === null && lever < 0 ? 0.6 * lever : lever;
       }),
     );
-    const pull_N = lift_N + couple_Nm / arm;
+    const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, 1e-9));
     if (pull_N > worst.pull_N) worst = { situation, index, lift_N, couple_Nm, pull_N };
   });
   return worst;
+}
+
+/** Brackets on which two lengths of board meet. */
+function jointBrackets({ document, positions_m }: Shelf): ReadonlySet<number> {
+  const nearest = (joint: number): number => {
+    const distances = positions_m.map((position) => Math.abs(position - joint));
+    return distances.indexOf(Math.min(...distances));
+  };
+  return new Set((document.board.joints ?? []).map(nearest));
+}
+
+/** Lift of each length of board where two meet on one bracket: one can rise while the other presses down. */
+function liftOfPieces({ solved, factor }: Situation, index: number, joints: ReadonlySet<number>): number[] {
+  if (!joints.has(index)) return [];
+  const { model, lines } = solved;
+  const [, leastRight] = lines.shear[index]?.right ?? [0, 0];
+  const [mostLeft] = lines.shear[index]?.left ?? [0, 0];
+  const right = extremeOf(
+    model,
+    factor,
+    -1,
+    (unit) => unit.shearRight[index] ?? 0,
+    () => leastRight,
+  );
+  const left = extremeOf(
+    model,
+    factor,
+    1,
+    (unit) => unit.shearLeft[index] ?? 0,
+    () => mostLeft,
+  );
+  return [-right, left];
 }
 
 function judge(context: Context, screws: BoardScrews, fastener: Fastener | undefined, pull: Pull): Judged {
