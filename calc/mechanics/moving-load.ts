@@ -5,6 +5,7 @@ import {
   addScaled,
   boundsOf,
   largest,
+  product,
   reversed,
   valueAt,
   type Extreme,
@@ -93,6 +94,23 @@ export class MovingLoad {
       }
     });
     return worst;
+  }
+
+  /** Movement of a place of the bay under a unit load standing on that very place, x from the bay's left end. */
+  underLoad(): number[] {
+    const index = this.#influence.findIndex(({ bay }) => bay === this.bay);
+    const { EI_Nm2: EI, GA_N: GA } = this.#beam;
+    const L = this.#length;
+    const sum = [0, 0, 0, 0, 0, 0, 0];
+    this.#shapes.forEach((shape, j) => addScaled(sum, product(shape, this.#scales[index]?.[j] ?? [0]), 1));
+    if (this.bay.kind === 'span') {
+      addScaled(sum, [0, 0, L * L, -2 * L, 1], 1 / (3 * L * EI));
+      addScaled(sum, [0, L, -1], 1 / (L * GA));
+    } else {
+      const own = [0, 1 / GA, 0, 1 / (3 * EI)];
+      addScaled(sum, this.bay.kind === 'left-overhang' ? reversed(own, L) : own, 1);
+    }
+    return sum;
   }
 
   /** No place of the bay is lifted more than this by a unit load, wherever it stands. */

@@ -66,7 +66,12 @@ function withoutRoaming(bay: Bay, stretches: readonly Stretch[]): Peak {
 }
 
 const mostRounds = 20;
+const startsInBay = 8;
 
+/**
+ * The roaming load is tried standing over the place that moves, exactly, and climbs from many places of the bay: the
+ * movement has more than one hill, and along its ridge the load stands over the place.
+ */
 function withRoaming(
   moving: MovingLoad,
   bay: Bay,
@@ -75,27 +80,61 @@ function withRoaming(
   stretches: readonly Stretch[],
   start: Peak,
 ): Peak {
+  const length = bay.to_m - bay.from_m;
   let worst = start;
-  let place = start.value > 0 ? start.at_m : restingPlace(bay);
+  const keep = (peak: Peak): void => {
+    if (peak.value > worst.value) worst = peak;
+  };
+  const ridge = moving.underLoad().map((coefficient) => coefficient * sense * roaming_N);
+  for (const { from, to, always, free } of stretches) {
+    const peak = largestSum(always, [...free, shifted(ridge, from)], 0, to - from);
+    keep({ value: peak.value, at_m: from + peak.at });
+  }
+  const starts = Array.from({ length: startsInBay + 1 }, (_, k) => (length * k) / startsInBay);
+  for (const place of [worst.at_m, ...starts]) keep(climbFrom(moving, sense, roaming_N, stretches, place));
+  return worst;
+}
+
+function climbFrom(
+  moving: MovingLoad,
+  sense: 1 | -1,
+  roaming_N: number,
+  stretches: readonly Stretch[],
+  start_m: number,
+): Peak {
+  let worst: Peak = { value: 0, at_m: start_m };
+  let place = start_m;
   for (let round = 0; round < mostRounds; round++) {
     const stand = moving.worstStand(place, sense);
     if (stand.value <= 0) return worst;
-    let best: Peak = { value: -Infinity, at_m: place };
-    for (const piece of moving.shapeUnder(stand.at)) {
-      const own = piece.movement.map((coefficient) => coefficient * sense * roaming_N);
-      for (const { from, to, always, free } of stretches) {
-        const [left, right] = [Math.max(from, piece.from), Math.min(to, piece.to)];
-        if (right <= left) continue;
-        const peak = largestSum(always, [...free, shifted(own, from)], left - from, right - from, best.value);
-        if (peak.value > best.value) best = { value: peak.value, at_m: from + peak.at };
-      }
-    }
+    const best = peakUnder(moving, sense, roaming_N, stretches, stand.at);
     const gained = best.value - worst.value;
     if (gained > 0) worst = best;
     if (gained <= 1e-9 * worst.value) return worst;
     place = best.at_m;
   }
   return worst;
+}
+
+/** The place that moves most with the roaming load standing still. */
+function peakUnder(
+  moving: MovingLoad,
+  sense: 1 | -1,
+  roaming_N: number,
+  stretches: readonly Stretch[],
+  stand_m: number,
+): Peak {
+  let best: Peak = { value: -Infinity, at_m: 0 };
+  for (const piece of moving.shapeUnder(stand_m)) {
+    const own = piece.movement.map((coefficient) => coefficient * sense * roaming_N);
+    for (const { from, to, always, free } of stretches) {
+      const [left, right] = [Math.max(from, piece.from), Math.min(to, piece.to)];
+      if (right <= left) continue;
+      const peak = largestSum(always, [...free, shifted(own, from)], left - from, right - from, best.value);
+      if (peak.value > best.value) best = { value: peak.value, at_m: from + peak.at };
+    }
+  }
+  return best;
 }
 
 function stretchesOf(model: Model, bay: Bay, factor: FactorOf, datum: Datum, sense: 1 | -1): Stretch[] {
