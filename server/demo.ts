@@ -22,7 +22,12 @@ export const demoCheck: BracketShelfInput = {
     arm: '9 in',
     armWidth: '1 in',
     hold: 'screwed',
-    capacity: { basis: 'rated', allowable: '250 lbf', at: '5 in', source: 'maker of the brackets, catalogue sheet' },
+    capacity: {
+      basis: 'rated',
+      allowable: '250 lbf',
+      at: '5 in',
+      source: 'maker of the brackets, catalogue sheet',
+    },
     plate: { height: '8 in', width: '1-1/4 in', thickness: '1/4 in' },
     screws: { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'], perHeight: 1 },
   },

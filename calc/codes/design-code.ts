@@ -35,6 +35,8 @@ export interface Material {
   readonly basis: 'clear-wood' | 'graded' | 'panel';
   /** Lengthwise stiffness for bending; without shear where `G_Pa` is given. */
   readonly E_Pa: number;
+  /** The same with shear inside it, for a section that has no shear term. */
+  readonly apparentE_Pa: number;
   /** Null where shear is already inside `E_Pa`. */
   readonly G_Pa: number | null;
   /** For torsion, where `G_Pa` is null. */

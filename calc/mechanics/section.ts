@@ -111,14 +111,34 @@ export interface LevelCut extends FirstMoments {
   readonly parts: readonly number[];
 }
 
-/** Level cuts where the shear stress can be largest: at the centroid and beside every step in width. */
+/**
+ * Level cuts where the shear stress can be largest: beside every step in width, and between two steps where the flow
+ * across the cut turns, on the inclined neutral axis of what is cut there.
+ */
 export function levelCuts(section: Section): LevelCut[] {
   const step = 1e-9;
-  const levels = new Set<number>([section.centroidZ_m]);
+  const steps = [...new Set(section.parts.flatMap(({ z_m, height_m }) => [z_m, z_m + height_m]))].sort(
+    (a, b) => a - b,
+  );
+  const levels = steps.flatMap((z, index) => {
+    const next = steps[index + 1];
+    const turn = next === undefined ? undefined : neutralLevel(section, (z + next) / 2);
+    const isBetween = turn !== undefined && next !== undefined && turn > z && turn < next;
+    return isBetween ? [z - step, z + step, turn] : [z - step, z + step];
+  });
+  return levels.map((z) => levelCut(section, z)).filter((cut) => cut.width_m > 0);
+}
+
+/** Level at which the bending stress, averaged over the parts cut at `z`, is nothing. */
+function neutralLevel(section: Section, z: number): number {
+  let [stiffness, aside] = [0, 0];
   for (const part of section.parts) {
-    for (const z of [part.z_m, part.z_m + part.height_m]) levels.add(z - step).add(z + step);
+    if (z <= part.z_m || z >= part.z_m + part.height_m) continue;
+    const each = part.E_Pa * part.width_m;
+    stiffness += each;
+    aside += each * (middleY(part) - section.centroidY_m);
   }
-  return [...levels].map((z) => levelCut(section, z)).filter((cut) => cut.width_m > 0);
+  return section.centroidZ_m + (section.EIxy_Nm2 / section.EIy_Nm2) * (aside / stiffness);
 }
 
 function levelCut(section: Section, z: number): LevelCut {

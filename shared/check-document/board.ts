@@ -7,8 +7,8 @@ export const depthRange = { from: 0.05, to: 1.2 };
 const thicknessRange = { from: 0.005, to: 0.15 };
 export const positionRange = { from: 0, to: 12 };
 
-export const bases = ['clear-wood', 'graded', 'panel'] as const;
-export const appearances = ['nearly-clear', 'small-knots', 'knotty'] as const;
+const bases = ['clear-wood', 'graded', 'panel'] as const;
+const appearances = ['nearly-clear', 'small-knots', 'knotty'] as const;
 
 const material = textField(
   80,

@@ -25,7 +25,7 @@ const sizeRange = { from: 0.0005, to: 2 };
 const size = (meaning: string) => quantityField('length', sizeRange, meaning).optional();
 
 /** Things of one sort that stand on the shelf; sizes left out come from the list of common contents. */
-export const thingSchema = z.strictObject({
+const thingSchema = z.strictObject({
   thing: textField(40, 'Which of the common contents: see the catalogue'),
   count: wholeNumberField(1, 10_000, 'How many of them'),
   diameter: size('Outside diameter'),
@@ -94,7 +94,7 @@ const roamingLoad = z.strictObject({
   amount: quantityField('force', { from: 0, to: 50_000 }, 'Weight of it, anywhere along the front edge'),
 });
 
-export const loadKinds = ['line', 'area', 'point', 'roaming'] as const;
+const loadKinds = ['line', 'area', 'point', 'roaming'] as const;
 
 /** One load on the shelf. */
 const loadSchema = z.discriminatedUnion('kind', [lineLoad, areaLoad, pointLoad, roamingLoad], {

@@ -16,7 +16,7 @@ export type Reading =
   | { readonly ok: true; readonly document: BracketShelfDocument }
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundDocument };
 
-export const elementNames = ['bracket-shelf'] as const;
+const elementNames = ['bracket-shelf'] as const;
 
 /** The schema of every document the tool checks. */
 export const documentSchema = bracketShelfSchema;

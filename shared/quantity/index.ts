@@ -1,4 +1,4 @@
-export { parseQuantity, type Parsed } from './parse.ts';
+export { parseQuantity } from './parse.ts';
 export { showUsed } from './used.ts';
 export { calculationUnits, quantity, show, showInCalculation, significant, type Quantity } from './show.ts';
 export {

@@ -8,9 +8,9 @@ import type { Plan, PlanLoad } from './every-arrangement.ts';
  * shear inside it (footnote: add 10 %), specific gravity 0.63; Table 5-1: G_LT / E_L 0.063 (memory), the lesser of the two.
  * ASTM D245: stiffness × 0.9 for small knots (memory). Density at 12 %: 1.12 × 0.63 (chapter 4). NDS 3.5.2: creep 1.5.
  */
-export const mapleE_Pa = 1.1 * 1.83e6 * psi * 0.9;
-export const mapleG_Pa = 0.063 * mapleE_Pa;
-export const mapleDensity_kgm3 = 1.12 * 0.63 * 1000;
+const mapleE_Pa = 1.1 * 1.83e6 * psi * 0.9;
+const mapleG_Pa = 0.063 * mapleE_Pa;
+const mapleDensity_kgm3 = 1.12 * 0.63 * 1000;
 
 export interface DrawnShelf {
   readonly document: BracketShelfInput;

@@ -125,6 +125,7 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
     label: `${species.name}, ${appearanceWords[appearance]}`,
     basis: 'clear-wood',
     E_Pa: E.value,
+    apparentE_Pa: E.value / 1.1,
     G_Pa: G.value,
     torsionG_Pa: G.value,
     density_kgm3: species.density_kgm3,

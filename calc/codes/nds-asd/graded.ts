@@ -78,6 +78,7 @@ function lumber(request: MaterialRequest, row: GradedLumber): Material {
     label: `${row.combination} ${row.grade}`,
     basis: 'graded',
     E_Pa: E.value,
+    apparentE_Pa: adjusted.value,
     G_Pa: G.value,
     torsionG_Pa: G.value,
     density_kgm3: row.density_kgm3,

@@ -71,6 +71,7 @@ function panel(request: MaterialRequest, row: Panel): Material {
     label: row.name,
     basis: 'panel',
     E_Pa: row.along.modulusOfElasticity_Pa,
+    apparentE_Pa: row.along.modulusOfElasticity_Pa,
     G_Pa: null,
     torsionG_Pa: row.along.modulusOfElasticity_Pa / 16,
     density_kgm3: row.density_kgm3,

@@ -186,7 +186,16 @@ function pieces(board: BoardInput): Piece[] {
   return result;
 }
 
-function assemble(input: BoardInput, parts: readonly [BoardPart, ...BoardPart[]]): Board {
+/** Where a panel leaves no shear term, wood beside it counts with shear inside its stiffness too. */
+function withShearInside(part: BoardPart): BoardPart {
+  return { ...part, E_Pa: part.material.apparentE_Pa };
+}
+
+function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]): Board {
+  const GA_N = shearStiffness(input, given);
+  const [head, ...tail] = given;
+  const parts: readonly [BoardPart, ...BoardPart[]] =
+    GA_N === null ? [withShearInside(head), ...tail.map(withShearInside)] : given;
   const bonded = input.layers === undefined || input.bond === 'structural';
   const strips = parts.filter(({ name }) => name === 'nosing' || name === 'back rail');
   const body = parts.filter((part) => !strips.includes(part));
@@ -207,7 +216,7 @@ function assemble(input: BoardInput, parts: readonly [BoardPart, ...BoardPart[]]
     EI_Nm2: bonded
       ? effectiveStiffness.evaluate({ EI_x: section.EIx_Nm2, EI_xy: section.EIxy_Nm2, EI_y: section.EIy_Nm2 })
       : parts.reduce((sum, part) => sum + ownStiffness(part), 0),
-    GA_N: shearStiffness(input, parts),
+    GA_N,
     GJ_Nm2: torsionalStiffness(input, parts, body, strips),
     selfWeight_Npm: massPerLength * standardGravity,
     weightAt_m: moment / massPerLength,

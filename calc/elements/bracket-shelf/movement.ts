@@ -23,15 +23,23 @@ interface Stretch {
  *
  * A roaming load is moved to where it does most for the place that moves most, and the place is found again, until
  * neither changes: each of the two is exact, and the movement can only grow.
+ *
+ * @param empty the board as it stands with nothing on it, where that is on other brackets than in `model`
  */
-export function largestMovements(model: Model, bay: Bay, factors: readonly FactorOf[], datum: Datum): Peak[] {
+export function largestMovements(
+  model: Model,
+  bay: Bay,
+  factors: readonly FactorOf[],
+  datum: Datum,
+  empty: Model = model,
+): Peak[] {
   const moving =
     model.roaming.length === 0
       ? undefined
       : new MovingLoad(model.prepared.beam, bay, model.influence, datum === 'start');
   return factors.map((factor) => {
-    const down = oneWay(model, bay, factor, datum, moving, 1, 0);
-    const up = oneWay(model, bay, factor, datum, moving, -1, down.value);
+    const down = oneWay(model, bay, factor, datum, moving, 1, 0, empty);
+    const up = oneWay(model, bay, factor, datum, moving, -1, down.value, empty);
     const worst = up.value > down.value ? up : down;
     return { value: worst.value, at_m: bay.from_m + worst.at_m };
   });
@@ -46,8 +54,9 @@ function oneWay(
   moving: MovingLoad | undefined,
   sense: 1 | -1,
   floor: number,
+  empty: Model,
 ): Peak {
-  const stretches = stretchesOf(model, bay, factor, datum, sense);
+  const stretches = stretchesOf(model, bay, factor, datum, sense, empty);
   const standing = withoutRoaming(bay, stretches);
   const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
   if (moving === undefined || roaming_N === 0) return standing;
@@ -137,7 +146,15 @@ function peakUnder(
   return best;
 }
 
-function stretchesOf(model: Model, bay: Bay, factor: FactorOf, datum: Datum, sense: 1 | -1): Stretch[] {
+function stretchesOf(
+  model: Model,
+  bay: Bay,
+  factor: FactorOf,
+  datum: Datum,
+  sense: 1 | -1,
+  empty: Model,
+): Stretch[] {
+  const weightChange = empty === model || factor(null) !== 0 ? [] : [model, empty];
   const { grid_m } = model.prepared;
   const stretches: Stretch[] = [];
   for (let i = bay.first; i < bay.end; i++) {
@@ -150,6 +167,10 @@ function stretchesOf(model: Model, bay: Bay, factor: FactorOf, datum: Datum, sen
       if (unit.always) addScaled(always, movement, share);
       else free.push(share === 1 ? movement : Array.from(movement, (coefficient) => coefficient * share));
     }
+    weightChange.forEach((each, k) => {
+      const [own] = each.cases;
+      if (own !== undefined) addScaled(always, movementOf(own, i, datum), k === 0 ? sense : -sense);
+    });
     const from = (grid_m[i] ?? 0) - bay.from_m;
     const to = (grid_m[i + 1] ?? 0) - bay.from_m;
     const { base, turning } = sortedSum(always, free, 0, to - from);

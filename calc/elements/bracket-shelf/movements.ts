@@ -58,7 +58,10 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   };
 }
 
-/** Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. */
+/**
+ * Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. A board that
+ * lifts off a bracket is measured from the line of the brackets, not from itself.
+ */
 function worstOver(
   solved: readonly Solved[],
   index: number,
@@ -67,7 +70,10 @@ function worstOver(
 ): readonly [Peak, Peak] {
   const each = solved.flatMap(({ model }) => {
     const bay = model.bays[index];
-    return bay === undefined ? [] : [largestMovements(model, bay, [liveFactor, longTerm], datum)];
+    if (bay === undefined) return [];
+    const isLifted = typeof model.stiffness !== 'number';
+    const empty = isLifted ? solved[0]?.model : model;
+    return [largestMovements(model, bay, [liveFactor, longTerm], isLifted ? 'start' : datum, empty)];
   });
   return [
     largestPeak(each.flatMap(([live]) => live ?? [])),

@@ -11,7 +11,7 @@ export const gravity = 9.80665;
 export type Load = NonNullable<BracketShelfInput['loads']>[number];
 
 /** A plain maple board on two brackets, screwed to them, with a rating far above what is asked of it. */
-export const plainShelf = {
+const plainShelf = {
   schema: 1,
   element: 'bracket-shelf',
   code: 'nds-asd',
@@ -57,7 +57,7 @@ export function shelf({ board, brackets, ...others }: Changes = {}): BracketShel
 }
 
 /** The one check of a result with an id; fails where there is none. */
-export function checkOf(result: CheckResult, id: string): Check {
+function checkOf(result: CheckResult, id: string): Check {
   const found = result.checks.filter((each) => each.id === id);
   const [only] = found;
   if (only === undefined || found.length > 1) throw new Error(`${found.length} checks are called ${id}`);

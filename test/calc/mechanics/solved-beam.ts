@@ -34,7 +34,7 @@ export function solved(parts: BeamParts, load: Partial<BeamLoad>) {
 }
 
 /** Reads a solved beam. Left and right of a place where something jumps are told apart. */
-export function readings(field: BeamField) {
+function readings(field: BeamField) {
   const grid = field.prepared.grid_m;
   const intervals = Array.from({ length: grid.length - 1 }, (_, i) => i);
   const at = (polynomialIn: typeof momentIn, x: number, side: 'left' | 'right'): number => {
