@@ -1,6 +1,11 @@
 import { configDefaults, defineConfig } from 'vitest/config';
 
-const slow = ['test/browser/**/*.test.ts', 'test/reference/**/*.test.ts', 'test/command-line/**/*.test.ts'];
+const slow = [
+  'test/bench/**/*.test.ts',
+  'test/browser/**/*.test.ts',
+  'test/reference/**/*.test.ts',
+  'test/command-line/**/*.test.ts',
+];
 const patience = { testTimeout: 60_000, hookTimeout: 120_000 };
 
 /**
