@@ -57,12 +57,19 @@ export class NameIndex<T extends Named> {
       .sort((a, b) => a.distance - b.distance);
   }
 
-  /** What to answer where the name is in no row. */
+  /** What to answer where the name is in no row; the nearest names are only looked for when somebody asks. */
   unknown(name: string): UnknownName {
-    const nearest = this.ranked(name)
-      .slice(0, suggestions)
-      .map(({ row }) => row.name);
-    return { ok: false, reason: 'unknown-name', nearest };
+    const nearest = (): string[] =>
+      this.ranked(name)
+        .slice(0, suggestions)
+        .map(({ row }) => row.name);
+    return {
+      ok: false,
+      reason: 'unknown-name',
+      get nearest() {
+        return nearest();
+      },
+    };
   }
 }
 

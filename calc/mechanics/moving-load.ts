@@ -70,8 +70,42 @@ export class MovingLoad {
     }
   }
 
+  /**
+   * The few places in other bays where a unit load can move this bay most, wherever in the bay that is: behind rigid
+   * supports the whole bay answers in one shape, scaled by the moment over the nearer end.
+   */
+  farStands(): number[] {
+    const stands: number[] = [];
+    for (const side of ['left', 'right'] as const) {
+      let most: Extreme = { at: 0, value: 0 };
+      let least: Extreme = { at: 0, value: 0 };
+      this.#influence.forEach(({ bay }, index) => {
+        const isLeft = bay.to_m <= this.bay.from_m;
+        if (bay === this.bay || isLeft !== (side === 'left')) return;
+        const scales = this.#scales[index] ?? [];
+        const near = (isLeft ? scales[0] : scales[1]) ?? scales[0] ?? [0];
+        const width = bay.to_m - bay.from_m;
+        const up = largest(near, 0, width);
+        const down = largest(
+          Array.from(near, (coefficient) => -coefficient),
+          0,
+          width,
+        );
+        if (up.value > most.value) most = { at: bay.from_m + up.at, value: up.value };
+        if (down.value > least.value) least = { at: bay.from_m + down.at, value: down.value };
+      });
+      for (const { at, value } of [most, least]) if (value > 0) stands.push(at);
+    }
+    return stands;
+  }
+
+  /** Whether every support is rigid, so that `farStands` holds all that other bays can do. */
+  get isRigid(): boolean {
+    return this.#beam.supports.every(({ stiffness_Npm }) => stiffness_Npm === Infinity);
+  }
+
   /** Where a unit load moves place x most (down for sense 1, up for −1), from the beam's left end; 0 if it can't. */
-  worstStand(x: number, sense: 1 | -1): Extreme {
+  worstStand(x: number, sense: 1 | -1, where: 'anywhere' | 'own-bay'): Extreme {
     let worst: Extreme = { at: this.bay.from_m + x, value: 0 };
     const consider = (polynomial: Polynomial, from: number, to: number, start: number): void => {
       if (boundsOf(polynomial, from, to).most <= worst.value) return;
@@ -79,6 +113,7 @@ export class MovingLoad {
       if (peak.value > worst.value) worst = { at: start + peak.at, value: peak.value };
     };
     this.#influence.forEach((line, index) => {
+      if (where === 'own-bay' && line.bay !== this.bay) return;
       const sum = [0, 0, 0, 0];
       this.#shapes.forEach((shape, j) => {
         addScaled(sum, this.#scales[index]?.[j] ?? [0], sense * valueAt(shape, x));

@@ -61,7 +61,7 @@ function oneWay(
   const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
   if (moving === undefined || roaming_N === 0) return standing;
   if (sense < 0 && standing.value + roaming_N * moving.mostLift() <= floor) return standing;
-  return withRoaming(moving, bay, sense, roaming_N, stretches, standing);
+  return withRoaming({ moving, sense, roaming_N, stretches }, standing);
 }
 
 /** Places here run from the bay's left end. */
@@ -77,69 +77,71 @@ function withoutRoaming(bay: Bay, stretches: readonly Stretch[]): Peak {
 const mostRounds = 20;
 const startsInBay = 8;
 
+/** What a search with a roaming load looks at. */
+interface Search {
+  readonly moving: MovingLoad;
+  readonly sense: 1 | -1;
+  readonly roaming_N: number;
+  readonly stretches: readonly Stretch[];
+}
+
 /**
- * The roaming load is tried standing over the place that moves, exactly, and climbs from many places of the bay: the
- * movement has more than one hill, and along its ridge the load stands over the place.
+ * The roaming load is tried standing over the place that moves, exactly; in other bays, where behind rigid brackets a few
+ * stands are all that can matter; and climbing from several places of the bay, since the movement has more than one hill.
  */
-function withRoaming(
-  moving: MovingLoad,
-  bay: Bay,
-  sense: 1 | -1,
-  roaming_N: number,
-  stretches: readonly Stretch[],
-  start: Peak,
-): Peak {
-  const length = bay.to_m - bay.from_m;
+function withRoaming(search: Search, start: Peak): Peak {
+  const { moving, sense, roaming_N, stretches } = search;
+  const length = moving.bay.to_m - moving.bay.from_m;
   let worst = start;
   const keep = (peak: Peak): void => {
     if (peak.value > worst.value) worst = peak;
   };
   const ridge = moving.underLoad().map((coefficient) => coefficient * sense * roaming_N);
   for (const { from, to, always, free } of stretches) {
-    const peak = largestSum(always, [...free, shifted(ridge, from)], 0, to - from);
+    const peak = largestSum(always, [...free, shifted(ridge, from)], 0, to - from, worst.value);
     keep({ value: peak.value, at_m: from + peak.at });
   }
-  const starts = Array.from({ length: startsInBay + 1 }, (_, k) => (length * k) / startsInBay);
-  for (const place of [worst.at_m, ...starts]) keep(climbFrom(moving, sense, roaming_N, stretches, place));
+  if (moving.isRigid) {
+    for (const stand of moving.farStands()) keep(peakUnder(search, stand, worst.value));
+    const places = new Set([worst.at_m, start.at_m, length / 3, (2 * length) / 3]);
+    for (const place of places) keep(climbFrom(search, place, 'own-bay'));
+  } else {
+    const places = Array.from({ length: startsInBay + 1 }, (_, k) => (length * k) / startsInBay);
+    for (const place of [worst.at_m, ...places]) keep(climbFrom(search, place, 'anywhere'));
+  }
   return worst;
 }
 
-function climbFrom(
-  moving: MovingLoad,
-  sense: 1 | -1,
-  roaming_N: number,
-  stretches: readonly Stretch[],
-  start_m: number,
-): Peak {
+function climbFrom(search: Search, start_m: number, where: 'anywhere' | 'own-bay'): Peak {
   let worst: Peak = { value: 0, at_m: start_m };
   let place = start_m;
   for (let round = 0; round < mostRounds; round++) {
-    const stand = moving.worstStand(place, sense);
+    const stand = search.moving.worstStand(place, search.sense, where);
     if (stand.value <= 0) return worst;
-    const best = peakUnder(moving, sense, roaming_N, stretches, stand.at);
+    const best = peakUnder(search, stand.at, worst.value);
     const gained = best.value - worst.value;
     if (gained > 0) worst = best;
-    if (gained <= 1e-9 * worst.value) return worst;
+    if (gained <= 1e-8 * worst.value) return worst;
     place = best.at_m;
   }
   return worst;
 }
 
-/** The place that moves most with the roaming load standing still. */
-function peakUnder(
-  moving: MovingLoad,
-  sense: 1 | -1,
-  roaming_N: number,
-  stretches: readonly Stretch[],
-  stand_m: number,
-): Peak {
+/** The place that moves most with the roaming load standing still; −Infinity where that certainly is no more than `floor`. */
+function peakUnder({ moving, sense, roaming_N, stretches }: Search, stand_m: number, floor: number): Peak {
   let best: Peak = { value: -Infinity, at_m: 0 };
   for (const piece of moving.shapeUnder(stand_m)) {
     const own = piece.movement.map((coefficient) => coefficient * sense * roaming_N);
     for (const { from, to, always, free } of stretches) {
       const [left, right] = [Math.max(from, piece.from), Math.min(to, piece.to)];
       if (right <= left) continue;
-      const peak = largestSum(always, [...free, shifted(own, from)], left - from, right - from, best.value);
+      const peak = largestSum(
+        always,
+        [...free, shifted(own, from)],
+        left - from,
+        right - from,
+        Math.max(floor, best.value),
+      );
       if (peak.value > best.value) best = { value: peak.value, at_m: from + peak.at };
     }
   }
