@@ -96,23 +96,37 @@ function withRoaming(search: Search, start: Peak): Peak {
   const keep = (peak: Peak): void => {
     if (peak.value > worst.value) worst = peak;
   };
+  if (moving.isRigid) {
+    for (const stand of moving.farStands()) keep(peakUnder(search, stand, worst.value));
+    if (sense < 0) return worst;
+  }
   const ridge = moving.underLoad().map((coefficient) => coefficient * sense * roaming_N);
   for (const { from, to, always, free } of stretches) {
     const peak = largestSum(always, [...free, shifted(ridge, from)], 0, to - from, worst.value);
     keep({ value: peak.value, at_m: from + peak.at });
   }
-  if (moving.isRigid) {
-    for (const stand of moving.farStands()) keep(peakUnder(search, stand, worst.value));
-    const places = new Set([worst.at_m, start.at_m, length / 3, (2 * length) / 3]);
-    for (const place of places) keep(climbFrom(search, place, 'own-bay'));
-  } else {
-    const places = Array.from({ length: startsInBay + 1 }, (_, k) => (length * k) / startsInBay);
-    for (const place of [worst.at_m, ...places]) keep(climbFrom(search, place, 'anywhere'));
+  const where = moving.isRigid ? 'own-bay' : 'anywhere';
+  const places = moving.isRigid
+    ? [start.at_m, length / 3, (2 * length) / 3]
+    : Array.from({ length: startsInBay + 1 }, (_, k) => (length * k) / startsInBay);
+  const hills: Peak[] = [];
+  for (const place of [worst.at_m, ...places]) {
+    const hill = climbFrom(search, place, where, hills);
+    hills.push(hill);
+    keep(hill);
   }
   return worst;
 }
 
-function climbFrom(search: Search, start_m: number, where: 'anywhere' | 'own-bay'): Peak {
+/** Climbs one hill; a climb that comes close to the top of a known one, and no higher, is that hill again. */
+function climbFrom(
+  search: Search,
+  start_m: number,
+  where: 'anywhere' | 'own-bay',
+  known: readonly Peak[],
+): Peak {
+  const { bay } = search.moving;
+  const near_m = (bay.to_m - bay.from_m) / 100;
   let worst: Peak = { value: 0, at_m: start_m };
   let place = start_m;
   for (let round = 0; round < mostRounds; round++) {
@@ -123,6 +137,7 @@ function climbFrom(search: Search, start_m: number, where: 'anywhere' | 'own-bay
     if (gained > 0) worst = best;
     if (gained <= 1e-8 * worst.value) return worst;
     place = best.at_m;
+    if (known.some((top) => Math.abs(top.at_m - place) < near_m && top.value >= worst.value)) return worst;
   }
   return worst;
 }
