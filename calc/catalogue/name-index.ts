@@ -46,6 +46,14 @@ export class NameIndex<T extends Named> {
     return found.size === 1 ? only : undefined;
   }
 
+  /** The rows of which some name has one of the words of this one. */
+  sharingWord(name: string): T[] {
+    const wanted = new Set(words(name.slice(0, 80)));
+    return this.rows.filter((_, at) =>
+      (this.spellings[at] ?? []).some((spelling) => spelling.some((word) => wanted.has(word))),
+    );
+  }
+
   /** The rows whose names are most like this one, best first, each with how far it is away. */
   ranked(name: string): { row: T; distance: number }[] {
     const wanted = words(name.slice(0, 80));

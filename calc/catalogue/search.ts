@@ -15,10 +15,13 @@ const near = 0.45;
  */
 export function searchBoards(text: string): BoardMatch[] {
   if (text.trim() === '') return speciesIndex.rows.slice(0, most).map((row) => match('species', row));
+  const isNamed = [speciesIndex, combinationIndex, panelIndex].some(
+    (index) => index.find(text) !== undefined,
+  );
   return [
-    ...ranked('species', speciesIndex, text),
-    ...ranked('lumber', combinationIndex, text),
-    ...ranked('panel', panelIndex, text),
+    ...ranked('species', speciesIndex, text, isNamed),
+    ...ranked('lumber', combinationIndex, text, isNamed),
+    ...ranked('panel', panelIndex, text, isNamed),
   ]
     .filter(({ distance }) => distance < near)
     .sort((a, b) => a.distance - b.distance)
@@ -30,8 +33,15 @@ function ranked<T extends Named>(
   kind: BoardMatch['kind'],
   index: NameIndex<T>,
   text: string,
+  isNamed: boolean,
 ): { board: BoardMatch; distance: number }[] {
   const exact = index.find(text);
+  if (isNamed) {
+    // Somebody has found a board: its name needs no guessing, only what is called alike beside it.
+    const alike = index.sharingWord(text).filter((row) => row !== exact);
+    const found = exact === undefined ? [] : [{ board: match(kind, exact), distance: -1 }];
+    return [...found, ...alike.map((row) => ({ board: match(kind, row), distance: 0 }))];
+  }
   return index.ranked(text).map(({ row, distance }) => ({
     board: match(kind, row),
     distance: row === exact ? -1 : distance,

@@ -1,4 +1,5 @@
 import { span, type Beam, type BeamLoad, type PreparedBeam, type SupportState } from './beam-model.ts';
+import { lowerBound } from './grid.ts';
 
 /**
  * A solved load case. In every grid interval, with t from its left end: V = V0 − q t, M = M0 + V0 t − q t²/2, and the
@@ -106,17 +107,6 @@ function pointOn(grid: Float64Array, load: BeamLoad): Float64Array {
     point[i] = (point[i] ?? 0) + load_N;
   }
   return point;
-}
-
-/** First grid place at or right of `x`. */
-function lowerBound(grid: Float64Array, x: number): number {
-  let [low, high] = [0, grid.length - 1];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((grid[middle] ?? 0) < x) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }
 
 /** Movement in interval `i` as a polynomial of the distance from its left end, m. */

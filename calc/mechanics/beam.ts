@@ -1,6 +1,7 @@
 import { bandedFactor } from './banded.ts';
 import { fieldOf, type BeamField } from './beam-field.ts';
 import { span, type Beam, type BeamLoad, type PreparedBeam, type SupportState } from './beam-model.ts';
+import { lowerBound } from './grid.ts';
 
 /**
  * Makes a beam ready to be solved. The unknowns are the moments over the inner supports (the equation of three
@@ -31,7 +32,7 @@ export function prepareBeam(beam: Beam, breaks_m: readonly number[]): PreparedBe
   return {
     beam,
     grid_m,
-    gridOfSupport: supports.map(({ at_m }) => grid_m.indexOf(at_m)),
+    gridOfSupport: supports.map(({ at_m }) => lowerBound(grid_m, at_m)),
     factor: bandedFactor(supports.length, 2, (i, j) => flexibility(beam, i, j)),
   };
 }
@@ -118,9 +119,9 @@ function flexibility(beam: Beam, i: number, j: number): number {
   } else if (Math.abs(i - j) === 1) {
     turn = momentTurn(beam, Math.min(i, j));
   }
-  for (let k = 0; k <= last; k++) {
+  for (let k = Math.max(i, j) - 1; k <= Math.min(i, j) + 1; k++) {
     const stiffness = beam.supports[k]?.stiffness_Npm ?? Infinity;
-    if (stiffness !== Infinity && Math.abs(k - i) <= 1 && Math.abs(k - j) <= 1) {
+    if (stiffness !== Infinity) {
       turn += (reactionPerMoment(beam, k, i) * reactionPerMoment(beam, k, j)) / stiffness;
     }
   }

@@ -45,7 +45,7 @@ const pen = (name: Pen): string => `class="pen-${name}" fill="none" stroke="curr
  */
 export function coordinate(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`${value} is no place on a drawing`);
-  return String(Number(value.toFixed(2)) + 0);
+  return String(Math.round(value * 100) / 100 + 0);
 }
 
 /** Text made safe inside an element or an attribute. */

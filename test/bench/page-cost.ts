@@ -6,10 +6,10 @@ import { figures, type Row } from './report.ts';
 import { median } from './timing.ts';
 
 const most_ms = 10;
-const warmUp = 20;
 
 /** The server's time for the answer that is swapped in as a field changes; the pot is moved before each. */
 export async function pageCost(requests: number): Promise<Row> {
+  const warmUp = 2 * requests;
   const { child, url } = await startServer('app', 'timed');
   try {
     for (let i = 0; i < warmUp + requests; i++) await swap(url, i);

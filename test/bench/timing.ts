@@ -14,15 +14,16 @@ export interface Task {
 }
 
 /**
- * Times tasks in turns, so that what else the machine does falls on all alike, after two rounds to warm up.
+ * Times tasks in turns, so that what else the machine does falls on all alike, after some rounds to warm up: a server runs warm.
  *
  * @param tasks what to time
  * @param rounds how many samples of each
+ * @param warmUp how many rounds go before, not counted
  * @returns for each task its samples, ms for one run, in the order of the rounds
  */
-export function inTurns(tasks: readonly Task[], rounds: number): number[][] {
+export function inTurns(tasks: readonly Task[], rounds: number, warmUp = 2): number[][] {
   const samples = tasks.map((): number[] => []);
-  for (let round = -2; round < rounds; round++) {
+  for (let round = -warmUp; round < rounds; round++) {
     tasks.forEach(({ run, times }, index) => {
       const start = performance.now();
       for (let i = 0; i < times; i++) run();
