@@ -124,6 +124,30 @@ export interface Analysis {
   readonly diagram: Diagram;
 }
 
+/** How one bracket is held by the wall. Quantities are null where they can't be worked out. */
+export interface FixingResult {
+  /** Counted from the left end, from 1. */
+  readonly bracket: number;
+  /** Centre line of the nearest stud, and how far the bracket misses it. */
+  readonly stud: Quantity | null;
+  readonly miss: Quantity | null;
+  /** Pull and shear on the highest screw. */
+  readonly tension: Quantity;
+  readonly shear: Quantity;
+  /** Couple on the plate about the wall finish. */
+  readonly couple: Quantity;
+  readonly penetration: Quantity;
+  readonly withdrawalCapacity: Quantity | null;
+  readonly lateralCapacity: Quantity | null;
+  /** Yield mode, `report` for typed-in values, null where nothing was worked out. */
+  readonly mode: string | null;
+  readonly withdrawal: number | null;
+  readonly lateral: number | null;
+  readonly combined: number | null;
+  /** The largest of the three. */
+  readonly ratio: number | null;
+}
+
 /** The answer to one check document. */
 export interface CheckResult {
   readonly schema: 1;
@@ -134,7 +158,7 @@ export interface CheckResult {
   readonly governing: string;
   readonly checks: readonly Check[];
   readonly analysis: Analysis;
-  readonly fixings: readonly never[];
+  readonly fixings: readonly FixingResult[];
   readonly remedies: readonly never[];
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];

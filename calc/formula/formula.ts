@@ -1,5 +1,5 @@
 import type { MathNode } from 'mathjs';
-import { math, type Unit } from '../../shared/quantity/index.ts';
+import { math, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { evaluatorOf } from './evaluator.ts';
 import { substitution, symbolsOf, type Substitution } from './expression.ts';
 
@@ -28,6 +28,19 @@ export interface Definition<Symbols extends string> {
 /** A unit that no result carries, in mathjs spelling: the constants of empirical formulas need some. */
 export interface UnitExpression {
   readonly unit: string;
+  /** How it is shown in a calculation: the unit as people write it, and its size in SI. */
+  readonly shown?: Readonly<Record<UnitSystem, { readonly unit: string; readonly size: number }>>;
+}
+
+/** The unit of an empirical constant that is a force over a broken power of a length: N/m^p, lbf/in^p, N/mm^p. */
+export function forcePerLength(power: number): UnitExpression {
+  return {
+    unit: `N / m^${power}`,
+    shown: {
+      'inch-pound': { unit: `lbf/in^${power}`, size: 4.4482216152605 / 0.0254 ** power },
+      metric: { unit: `N/mm^${power}`, size: 1 / 0.001 ** power },
+    },
+  };
 }
 
 /** A formula: one string, parsed once, executed on SI numbers, and printed from the same parse tree. */

@@ -55,8 +55,9 @@ function shownIn(value: number, unit: Unit, system: UnitSystem): string {
 
 function inputOf(symbol: string, value: number, unit: Unit | UnitExpression, system: UnitSystem): StepInput {
   if (typeof unit === 'object') {
-    const number = significant(value);
-    return { symbol, value, unit: unit.unit, shown: `${number} ${unit.unit}`, number };
+    const own = unit.shown?.[system] ?? { unit: unit.unit, size: 1 };
+    const number = significant(value / own.size);
+    return { symbol, value, unit: unit.unit, shown: `${number} ${own.unit}`, number };
   }
   const display = calculationUnits[system][unit];
   const number = significant(value / display.size);

@@ -1,5 +1,9 @@
 import { formula } from '../formula/formula.ts';
 
+const gravity = {
+  unit: 'm / s^2',
+  shown: { 'inch-pound': { unit: 'lbf/lb', size: 9.80665 }, metric: { unit: 'N/kg', size: 1 } },
+} as const;
 const geometry = (clause: string) => ({ document: 'elementary geometry', edition: '', clause });
 
 /** A flat round thing: a plate, a lid. */
@@ -49,7 +53,7 @@ export const weightOfMany = formula({
   symbol: 'P',
   caption: 'weight of all of them',
   expression: 'n_c * m * g_0',
-  symbols: { n_c: '1', m: 'kg', g_0: { unit: 'm / s^2' } },
+  symbols: { n_c: '1', m: 'kg', g_0: gravity },
   unit: 'N',
   source: geometry('standard gravity, 9.80665 m/s²'),
 });

@@ -25,6 +25,7 @@ export function bracketShelfConflicts(document: SoundDocument, faults: readonly 
   };
   boardConflicts(document, report);
   bracketConflicts(document, report);
+  fixingConflicts(document, report);
   loadConflicts(document, report);
   return errors;
 }
@@ -184,6 +185,66 @@ function bracketConflicts({ board, brackets }: SoundDocument, report: Report): v
       report(path, 'There is another screw at this height; "perHeight" says how many stand side by side.');
     }
   });
+}
+
+function fixingConflicts({ brackets, wall }: SoundDocument, report: Report): void {
+  const { plate, screws } = brackets ?? {};
+  const { length, thread, across, heights, fastener, allowable } = screws ?? {};
+  const coverings = (wall?.coverings ?? []).reduce((sum, each) => sum + (each?.thickness ?? 0), 0);
+  const before = (plate?.thickness ?? 0) + coverings;
+  if (length !== undefined && length <= before + tolerance_m) {
+    report(
+      '/brackets/screws/length',
+      `A screw of this length ends in the plate and the wall covering, ${inches(before)} together.`,
+      '/brackets/plate/thickness',
+      '/wall/coverings',
+    );
+  }
+  if (thread !== undefined && length !== undefined && thread > length + tolerance_m) {
+    report('/brackets/screws/thread', `The screw is only ${inches(length)} long.`, '/brackets/screws/length');
+  }
+  if (across !== undefined && plate?.width !== undefined && across >= plate.width) {
+    report(
+      '/brackets/screws/across',
+      `The plate is only ${inches(plate.width)} wide.`,
+      '/brackets/plate/width',
+    );
+  }
+  if (heights !== undefined && heights.length > 0 && heights.every((height) => height === 0)) {
+    report(
+      '/brackets/screws/heights/0',
+      'Screws at the very lower end of the plate hold no couple: it takes a height above it.',
+    );
+  }
+  if (fastener === 'listed' && allowable === undefined) {
+    report(
+      '/brackets/screws/allowable',
+      'A listed screw takes its allowable pull and shear and the report they stand in.',
+    );
+  }
+  const studWidth = wall?.studWidth ?? 0.0381;
+  const studs = wall?.studs;
+  if (
+    studs !== undefined &&
+    'spacing' in studs &&
+    studs.spacing !== undefined &&
+    studs.spacing <= studWidth
+  ) {
+    report('/wall/studs/spacing', `Studs ${inches(studWidth)} wide would overlap.`, '/wall/studWidth');
+  }
+  if (studs !== undefined && 'at' in studs) {
+    const places = (studs.at ?? []).flatMap((at, index) => (at === undefined ? [] : [{ at, index }]));
+    for (const { at, index } of places) {
+      const other = places.find((each) => each.index < index && Math.abs(each.at - at) < studWidth);
+      if (other !== undefined) {
+        report(
+          `/wall/studs/at/${index}`,
+          `It overlaps stud ${other.index + 1}: studs are ${inches(studWidth)} wide.`,
+          '/wall/studWidth',
+        );
+      }
+    }
+  }
 }
 
 function loadConflicts({ board, loads }: SoundDocument, report: Report): void {

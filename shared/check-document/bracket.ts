@@ -85,21 +85,46 @@ const boardScrews = z
   })
   .meta({ description: 'Screws up through each arm into the board' });
 
-const plate = z.strictObject({
+/** The plate of a bracket on the wall. */
+const plateSchema = z.strictObject({
   height: quantityField('length', { from: 0.01, to: 1.5 }, 'Height of the plate on the wall'),
   width: quantityField('length', { from: 0.005, to: 0.5 }, 'Width of the plate'),
   thickness: quantityField('length', metalPart, 'Thickness of the plate').optional(),
 });
 
-const screws = z.strictObject({
-  fastener,
+const allowable = z
+  .strictObject({
+    tension: quantityField('force', { from: 0, to: 100_000 }, 'Allowable pull on one screw or anchor'),
+    shear: quantityField('force', { from: 0, to: 100_000 }, 'Allowable shear on one screw or anchor'),
+    report: textField(200, 'The report or approval the two values stand in'),
+  })
+  .meta({
+    description: 'Allowable values of a listed screw or an approved anchor, as its report gives them',
+  });
+
+/** The screws of one bracket into the wall. */
+const screwsSchema = z.strictObject({
+  fastener: fastener.meta({
+    description: 'Which fastener: see the catalogue; "listed" with its allowable values',
+  }),
   length: screwLength,
+  thread: quantityField(
+    'length',
+    { from: 0.003, to: 0.3 },
+    'Length of the thread, where it is known',
+  ).optional(),
   heights: listField(
     quantityField('length', { from: 0, to: 1.5 }, "Height of a screw above the plate's lower end"),
     { from: 1, to: 12 },
-    "heights of screws above the plate's lower end",
+    'heights',
   ),
   perHeight: wholeNumberField(1, 4, 'How many screws stand side by side at each height').optional(),
+  across: quantityField(
+    'length',
+    { from: 0.003, to: 0.5 },
+    'Distance between the outer screws at one height',
+  ).optional(),
+  allowable: allowable.optional(),
 });
 
 /** The brackets of a shelf, alike but for their places. */
@@ -125,6 +150,6 @@ export const bracketsSchema = z.strictObject({
   ).optional(),
   capacity: capacitySchema.optional(),
   boardScrews: boardScrews.optional(),
-  plate: plate.optional(),
-  screws: screws.optional(),
+  plate: plateSchema.optional(),
+  screws: screwsSchema.optional(),
 });

@@ -25,7 +25,29 @@ export const wallSchema = z.strictObject({
     ['wood-stud', 'blocking', 'sheathing', 'metal-stud', 'masonry', 'concrete', 'hollow'],
     'What the screws go into',
   ).optional(),
-  species: textField(80, 'Species of the framing').optional(),
+  species: textField(80, 'Species of the framing, or the panel of a sheathing').optional(),
+  grade: textField(40, 'Grade of the studs; "Stud" where nothing is said').optional(),
+  sheathing: quantityField(
+    'length',
+    { from: 0.003, to: 0.1 },
+    'Thickness of the sheathing the screws go into',
+  ).optional(),
+  height: quantityField('length', { from: 1, to: 8 }, 'Height of the wall, floor to ceiling').optional(),
+  bracketHeight: quantityField(
+    'length',
+    { from: 0, to: 8 },
+    'Height of the brackets above the floor',
+  ).optional(),
+  bearing: z
+    .strictObject({
+      allowable: quantityField(
+        'stress',
+        { from: 1e3, to: 1e8 },
+        'What the covering may carry in bearing under the plate',
+      ),
+      source: textField(200, 'Who states it'),
+    })
+    .optional(),
   studs: studs.optional(),
   studWidth: quantityField('length', { from: 0.01, to: 0.3 }, 'Width of a stud, along the wall').optional(),
   studDepth: quantityField('length', { from: 0.01, to: 0.6 }, 'Depth of a stud, into the wall').optional(),

@@ -161,6 +161,10 @@ const densities = table('kg/m3', {
   'lb/ft3': 'pcf',
   'lb/ft³': 'pcf',
   pcf: 'pcf',
+  'lb/in3': 'lbm/inch^3',
+  'lb/in³': 'lbm/inch^3',
+  'kg/mm3': 'kg/mm^3',
+  'kg/mm³': 'kg/mm^3',
   'g/cm3': 'g/cm^3',
   'g/cm³': 'g/cm^3',
 });

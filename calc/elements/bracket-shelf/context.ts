@@ -1,5 +1,4 @@
 import type { Duration } from '../../../shared/check-document/index.ts';
-import type { Check, Step } from '../../../shared/check-result.ts';
 import type { Combination, Material, Property, Resistance } from '../../codes/design-code.ts';
 import { factorsOf, forcesOf, linesOf, type FactorOf, type Forces, type Lines } from './forces.ts';
 import { modelOf, type Model, type Stiffness } from './model.ts';
@@ -28,12 +27,6 @@ export interface Context {
   /** Everything that can be there, unfactored. */
   readonly service: readonly [Situation, ...Situation[]];
   resist(material: Material, property: Property, duration: Duration): Resistance;
-}
-
-/** A check and the lines of working behind it. */
-export interface Judged {
-  readonly check: Check;
-  readonly steps: readonly Step[];
 }
 
 /**

@@ -9,13 +9,14 @@ import { bearingCheck } from './checks/bearing.ts';
 import { bendingCheck } from './checks/bending.ts';
 import { boardScrewsCheck } from './checks/board-screws.ts';
 import { bracketCheck } from './checks/bracket.ts';
-import { fixingCheck } from './checks/fixing.ts';
+import { wallAnswer } from './checks/fixing.ts';
 import { movementChecks } from './checks/movement.ts';
 import { pastBracketCheck } from './checks/past-bracket.ts';
 import { shearChecks } from './checks/shear.ts';
 import { springOf } from './checks/steel-arm.ts';
 import { tipEndwiseCheck, tipForwardCheck } from './checks/tipping.ts';
-import { contextOf, type Judged } from './context.ts';
+import { contextOf } from './context.ts';
+import type { Judged } from '../judged.ts';
 import { handCheckOf } from './hand-check.ts';
 import { liftOff } from './lift-off.ts';
 import { movementsOf } from './movements.ts';
@@ -38,6 +39,7 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
   const lifted = liftOff(rigid);
   const context = lifted.context;
   const movements = movementsOf(context);
+  const wall = wallAnswer(context);
   const judged: Judged[] = [
     bendingCheck(context),
     ...shearChecks(context),
@@ -48,7 +50,7 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
     ...tipForwardCheck(context),
     ...tipEndwiseCheck(context),
     ...pastBracketCheck(context),
-    fixingCheck(context),
+    ...wall.judged,
   ];
   const checks = judged.map(({ check }) => check);
   const { verdict, governing } = verdictOf(checks);
@@ -61,6 +63,7 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
       : [
           'The arms bend: the board is worked out on springs as soft as the arms at their tips, and on rigid arms, and the worse counts.',
         ]),
+    ...wall.assumptions,
     ...new Set(shelf.board.materials.flatMap((material) => material.assumptions)),
   ];
   const analysis = analysisOf(context, movements);
@@ -72,13 +75,21 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
     governing: governing.id,
     checks,
     analysis,
-    fixings: [],
+    fixings: wall.fixings,
     remedies: [],
     assumptions,
     warnings: [...shelf.warnings, ...lifted.warnings],
     cautions,
     worksheet: {
-      sections: worksheetOf({ context, contents, movements, judged, spring, hand: handCheckOf(context) }),
+      sections: worksheetOf({
+        context,
+        contents,
+        movements,
+        judged,
+        spring,
+        hand: handCheckOf(context),
+        fixings: wall.tables,
+      }),
     },
     provenance: {
       values: provenanceOf(

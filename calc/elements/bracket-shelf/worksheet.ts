@@ -4,7 +4,8 @@ import type { Worked } from '../../formula/step.ts';
 import { work } from '../../formula/step.ts';
 import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
-import type { Context, Judged } from './context.ts';
+import type { Judged } from '../judged.ts';
+import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
 import type { HandCheck } from './hand-check.ts';
@@ -18,6 +19,8 @@ interface Parts {
   readonly judged: readonly Judged[];
   readonly spring: Worked | null;
   readonly hand: HandCheck;
+  /** Tables of the fixings, all brackets. */
+  readonly fixings: readonly Table[];
 }
 
 interface SectionParts {
@@ -53,6 +56,9 @@ export function worksheetOf(parts: Parts): Section[] {
         notes: check.note === '' ? [] : [check.note],
       }),
     ),
+    ...(parts.fixings.length === 0
+      ? []
+      : [section('fixings', 'Fixings into the wall', { tables: parts.fixings })]),
     section('summary', 'Summary', { tables: [readingsOf(context, parts.movements)] }),
   ];
 }

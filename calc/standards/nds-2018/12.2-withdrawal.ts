@@ -1,10 +1,15 @@
-import { formula } from '../../formula/formula.ts';
+import { forcePerLength, formula } from '../../formula/formula.ts';
 
 const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
 const psi = 6894.757293168;
+const inch = 0.0254;
 
-/** 2850 lbf/in² : the constant of Eq. 12.2-2, with D in inches and W in lbf for each inch of thread. */
+/** 2850 lbf/in²: the constant of Eq. 12.2-2, with D in inches and W in lbf for each inch of thread. */
 export const woodScrewConstant_Pa = 2850 * psi;
+/** 1380 lbf/in²: the constant of Eq. 12.2-3. */
+export const nailConstant_Pa = 1380 * psi;
+/** 1800 lbf/in^1.75: the constant of Eq. 12.2-1. */
+export const lagConstant = 1800 * psi * inch ** 0.25;
 
 /** Withdrawal of a wood screw from side grain, for each length of thread in the wood. */
 export const woodScrewWithdrawal = formula({
@@ -17,12 +22,34 @@ export const woodScrewWithdrawal = formula({
   valid: 'side grain',
 });
 
+/** Withdrawal of a lag screw from side grain, for each length of thread in the wood, the tapered tip left out. */
+export const lagWithdrawal = formula({
+  symbol: 'W',
+  caption: 'withdrawal value for each length of thread',
+  expression: 'k_W * G^1.5 * D^0.75',
+  symbols: { k_W: forcePerLength(1.75), G: '1', D: 'm' },
+  unit: 'N/m',
+  source: source('12.2.1, Eq. 12.2-1'),
+  valid: 'side grain',
+});
+
+/** Withdrawal of a smooth common nail from side grain, for each length in the wood. */
+export const nailWithdrawal = formula({
+  symbol: 'W',
+  caption: 'withdrawal value for each length in the wood',
+  expression: 'k_W * G^2.5 * D',
+  symbols: { k_W: 'Pa', G: '1', D: 'm' },
+  unit: 'N/m',
+  source: source('12.2.3, Eq. 12.2-3'),
+  valid: 'side grain',
+});
+
 /** Adjusted withdrawal of one fastener. */
 export const adjustedWithdrawal = formula({
   symbol: 'W_prime',
   caption: 'allowable withdrawal of one screw',
-  expression: 'W * p_t * C_D * C_M * C_t',
-  symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1' },
+  expression: 'W * p_t * C_D * C_M * C_t * C_eg',
+  symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1', C_eg: '1' },
   unit: 'N',
   source: source('Table 11.3.1'),
 });

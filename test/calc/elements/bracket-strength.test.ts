@@ -190,18 +190,19 @@ describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread
 });
 
 describe('the fixing into the wall', () => {
-  it('is never passed over: cannot say, and so is the verdict, though all else holds', () => {
-    const wall = {
-      framing: 'wood-stud' as const,
-      species: 'spruce-pine-fir',
-      studs: { first: '8 in', spacing: '16 in' },
-      studWidth: '1-1/2 in',
-      studDepth: '3-1/2 in',
-      coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
-    } satisfies BracketShelfInput['wall'];
-    const plate = { height: '8 in', width: '1-1/4 in', thickness: '1/4 in' };
-    const screws = { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] };
-    for (const document of [shelf(), shelf({ wall, brackets: { plate, screws } })]) {
+  const wall = {
+    framing: 'wood-stud' as const,
+    species: 'spruce-pine-fir',
+    studs: { first: '8 in', spacing: '16 in' },
+    studWidth: '1-1/2 in',
+    studDepth: '3-1/2 in',
+    coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+  } satisfies BracketShelfInput['wall'];
+  const plate = { height: '8 in', width: '1-1/4 in', thickness: '1/4 in' };
+  const screws = { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] };
+
+  it('is never passed over where the wall, the plate or the screws are not given', () => {
+    for (const document of [shelf(), shelf({ wall }), shelf({ wall, brackets: { plate } })]) {
       const result = check(document);
       expect(result.checks.filter(({ outcome }) => outcome !== 'holds').map(({ id }) => id)).toEqual([
         'fixing',
@@ -209,6 +210,62 @@ describe('the fixing into the wall', () => {
       expect(result.verdict).toBe('cannot-say');
       expect(result.governing).toBe('fixing');
     }
+  });
+
+  it('a couple by hand: pulls in proportion to height about the lower end, 7 and 1 in', () => {
+    const result = check(shelf({ wall, brackets: { plate, screws } }));
+    for (const { couple, tension } of result.fixings) {
+      expect(tension.value).toBeCloseTo((couple.value * 7) / (7 * 7 + 1 * 1) / 0.0254, 6);
+    }
+  });
+
+  it('counts the largest of withdrawal, lateral and combined (NDS 12.4 can come out below the lateral alone)', () => {
+    for (const each of check(shelf({ wall, brackets: { plate, screws } })).fixings) {
+      expect(each.ratio).toBe(Math.max(each.withdrawal ?? NaN, each.lateral ?? NaN, each.combined ?? NaN));
+    }
+  });
+
+  it('tells how far a bracket misses its stud, and does not hold beyond the middle half', () => {
+    const off = check(
+      shelf({ wall: { ...wall, studs: { first: '7 in', spacing: '16 in' } }, brackets: { plate, screws } }),
+    );
+    expect(off.checks.find(({ id }) => id === 'bracket-on-stud')?.outcome).toBe('does-not-hold');
+    expect(off.fixings[0]?.miss?.value).toBeCloseTo(0.0254, 9);
+  });
+
+  it('cannot say for a hollow-wall anchor, for masonry without a report, or without the places of the studs', () => {
+    const unmarked = { ...wall, studs: undefined };
+    for (const other of [
+      { ...wall, framing: 'hollow' as const },
+      { ...wall, framing: 'masonry' as const },
+      unmarked,
+    ]) {
+      const result = check(shelf({ wall: other, brackets: { plate, screws } }));
+      expect(result.verdict).toBe('cannot-say');
+    }
+  });
+
+  it('takes typed-in allowable values of a report: shares of pull and shear add up', () => {
+    const listed = {
+      ...screws,
+      fastener: 'listed',
+      allowable: { tension: '400 lbf', shear: '200 lbf', report: 'report of the anchor' },
+    };
+    for (const each of check(
+      shelf({ wall: { ...wall, framing: 'masonry' }, brackets: { plate, screws: listed } }),
+    ).fixings) {
+      const shares =
+        each.tension.value / (400 * 4.4482216152605) + each.shear.value / (200 * 4.4482216152605);
+      expect(each.ratio).toBeCloseTo(shares, 9);
+    }
+  });
+
+  it('never passes a screw that hardly reaches the wood', () => {
+    const result = check(shelf({ wall, brackets: { plate, screws: { ...screws, length: '1-1/4 in' } } }));
+    expect(result.checks.find(({ id }) => id === 'fixing')).toMatchObject({
+      outcome: 'does-not-hold',
+      ratio: null,
+    });
   });
 
   it('what does not hold comes before what cannot be said', () => {

@@ -3,7 +3,7 @@ import { calculationUnits, type Unit, type UnitSystem } from '../../../shared/qu
 
 /** How many SI units one printed unit is, in the units in which a calculation is shown. */
 export function sizeOf(unit: Unit | UnitExpression, system: UnitSystem): number {
-  return typeof unit === 'object' ? 1 : calculationUnits[system][unit].size;
+  return typeof unit === 'object' ? (unit.shown?.[system].size ?? 1) : calculationUnits[system][unit].size;
 }
 
 /** SI numbers for the symbols of a formula, from the numbers that would be printed. */

@@ -1,4 +1,5 @@
 import { clearWoodValues } from './clear-wood.ts';
+import { connectionValues } from './connections.ts';
 import { eurocodeValues } from './eurocode-5.ts';
 import { ndsValues } from './nds-2018.ts';
 import type { PublishedValue } from './published-value.ts';
@@ -12,6 +13,7 @@ export type { PublishedValue } from './published-value.ts';
 /** Every value from outside the project that a formula is checked against. */
 export const publishedValues: readonly PublishedValue[] = [
   ...clearWoodValues,
+  ...connectionValues,
   ...eurocodeValues,
   ...ndsValues,
   ...sectionValues,

@@ -38,12 +38,17 @@ const thickWood = 1725 * Math.PI * 0.281 ** 2 * 0.5 ** 2 * poundForce;
 
 const fasteners: PublishedValue[] = [
   ...screws,
-  published(withdrawal.adjustedWithdrawal, { W: 3619.31, p_t: 2.395 * inch, ...ones }, 49.5 * poundForce, {
-    tolerance: 1.1e-3,
-    source: 'AWC, Structural Wood Design Solved Example Problems, E2.1a: 8d common nail in spruce-pine-fir',
-    why: 'printed to 0.1 lbf; all adjustment factors of the example are 1',
-    memory: false,
-  }),
+  published(
+    withdrawal.adjustedWithdrawal,
+    { W: 3619.31, p_t: 2.395 * inch, ...ones, C_eg: 1 },
+    49.5 * poundForce,
+    {
+      tolerance: 1.1e-3,
+      source: 'AWC, Structural Wood Design Solved Example Problems, E2.1a: 8d common nail in spruce-pine-fir',
+      why: 'printed to 0.1 lbf; all adjustment factors of the example are 1',
+      memory: false,
+    },
+  ),
   published(withdrawal.headPullThrough, { ...pullThrough, t_ns: 1 * inch, ...ones }, thickWood, {
     tolerance: 1e-9,
     source: 'NDS 2018, 12.2.5, Eq. 12.2-6b: 1725 π D_H² G² where the wood is thicker than 2.5 head diameters',

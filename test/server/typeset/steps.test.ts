@@ -83,7 +83,7 @@ describe('lines of working', () => {
     expect(weighed).toBeDefined();
     if (weighed === undefined) return;
     const { numbers, result } = createTypesetter().step(weighed);
-    expect(numbers).toContain('lb/ft³');
+    expect(numbers).toContain('lb/in³');
     expect(numbers).toContain('<mtext>in</mtext>');
     expect(result).toContain('lb');
   });

@@ -1,7 +1,8 @@
 import { work } from '../../../formula/step.ts';
 import { bearingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
-import type { Context, Judged } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { atBracket, largestReaction } from './reactions.ts';
 

@@ -5,7 +5,8 @@ import { stressPerMoment, worstCorner } from '../../../mechanics/section.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { BoardPart } from '../board.ts';
-import type { Context, Judged, Situation } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
 
 interface Candidate {

@@ -11,7 +11,8 @@ import {
 } from '../../../standards/nds-2018/12.2-withdrawal.ts';
 import { boardScrewPull } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { Context, Judged, Situation } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context, Situation } from '../context.ts';
 import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts';
 import { extremeOf } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
@@ -151,7 +152,11 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
     C_t: temperatureFactor[moisture][temperature],
   };
   const W = work(woodScrewWithdrawal, { k_W: woodScrewConstant_Pa, G, D: fastener.diameter_m }, system);
-  const withdrawal = work(adjustedWithdrawal, { W: W.value, p_t: screws.thread_m, ...factors }, system);
+  const withdrawal = work(
+    adjustedWithdrawal,
+    { W: W.value, p_t: screws.thread_m, ...factors, C_eg: 1 },
+    system,
+  );
   const through = pullThrough(screws, fastener, factors, context);
   const steps: Step[] = [demand.step, W.step, withdrawal.step];
   if (through !== undefined) steps.push(through.step);

@@ -1,7 +1,8 @@
 import { work } from '../../../formula/step.ts';
 import { couple, ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { Context, Judged } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { atBracket, largestReaction, worstCouple } from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';

@@ -4,7 +4,8 @@ import { show } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { frontEdge, spanFraction } from '../../../mechanics/section-formulas.ts';
 import { makeCheck } from '../../make-check.ts';
-import type { Context, Judged } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context } from '../context.ts';
 import { allowedBy, type BayMovements, type Movements } from '../movements.ts';
 
 const titles = {

@@ -2,7 +2,8 @@ import { work } from '../../../formula/step.ts';
 import { show } from '../../../../shared/quantity/index.ts';
 import { noseMoment, noseStress } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { Context, Judged, Situation } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context, Situation } from '../context.ts';
 import { patch_m, type Action, type Shelf } from '../shelf.ts';
 import { atBracket, largestCouple } from './reactions.ts';
 

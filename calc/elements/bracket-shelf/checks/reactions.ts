@@ -72,7 +72,7 @@ export function worstCouple({ shelf, service }: Context) {
 }
 
 /** Lever of a load about the wall finish. */
-function leverFromWall(shelf: Shelf): (action: Action | null) => number {
+export function leverFromWall(shelf: Shelf): (action: Action | null) => number {
   return (action) => (action === null ? shelf.board.weightAt_m : action.eccentricity_m);
 }
 

@@ -11,7 +11,8 @@ import {
 import { shearStressOfCut, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
 import { ownStiffness, type Board, type BoardPart } from '../board.ts';
-import type { Context, Judged, Situation } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context, Situation } from '../context.ts';
 
 /** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
 interface Cut {

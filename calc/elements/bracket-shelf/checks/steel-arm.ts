@@ -3,7 +3,8 @@ import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
 import { armBetween, armPull, couple } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { Context, Judged } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { atBracket, largestCouple, worstCouple } from './reactions.ts';
 

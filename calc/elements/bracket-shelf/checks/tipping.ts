@@ -2,7 +2,8 @@ import { show } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { restoring } from '../../bracket-formulas.ts';
 import { makeCheck } from '../../make-check.ts';
-import type { Context, Judged } from '../context.ts';
+import type { Judged } from '../../judged.ts';
+import type { Context } from '../context.ts';
 import type { Action } from '../shelf.ts';
 
 /** Total of a load along the board, N. */

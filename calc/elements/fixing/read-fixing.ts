@@ -1,0 +1,147 @@
+import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import {
+  findCombination,
+  findFastener,
+  findFramingWood,
+  findPanel,
+  findSpecies,
+} from '../../catalogue/index.ts';
+import type { Fixing, Ground } from './fixing.ts';
+import { usualThread_m } from './values.ts';
+
+const inch = 0.0254;
+const namedFramingG = 0.42;
+const unknownFramingG = 0.36;
+/** The lowest stiffness of stud lumber in NDS Supplement Table 4A: it only enters the group factor. */
+const studE_Pa = 1.0e6 * 6894.757293168;
+const usualPlateThickness_m = inch / 8;
+
+type Wall = NonNullable<BracketShelfDocument['wall']>;
+type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws'>;
+
+/** A fixing with what was not given filled in, or null where plate, screws or wall are missing. */
+export interface FixingReading {
+  readonly fixing: Fixing | null;
+  readonly assumptions: readonly string[];
+}
+
+/** Reads plate, screws and wall into a fixing; says what it had to assume. */
+export function readFixing(
+  { plate, screws }: Brackets,
+  wall: Wall | undefined,
+  conditions: BracketShelfDocument['conditions'],
+  system: UnitSystem,
+): FixingReading {
+  if (plate === undefined || screws === undefined || wall === undefined)
+    return { fixing: null, assumptions: [] };
+  const assumptions: string[] = [];
+  const assume = <T>(given: T | undefined, usual: T, words: string): T => {
+    if (given === undefined) assumptions.push(words);
+    return given ?? usual;
+  };
+  const found = findFastener(screws.fastener);
+  const fastener = found.ok ? found.row : null;
+  const ground = groundOf(wall, assumptions);
+  const thread_m =
+    screws.thread ?? (fastener === null ? screws.length : usualThread_m(fastener, screws.length));
+  if (screws.thread === undefined && fastener !== null && fastener.kind !== 'common-nail') {
+    assumptions.push('The thread of the wall screws is taken as NDS Appendix L has it.');
+  }
+  const coverings = wall.coverings ?? [];
+  if (wall.coverings === undefined)
+    assumptions.push('Nothing covers the wall where the plates stand: they bear on the wood.');
+  if (coverings.length > 0 && wall.bearing === undefined) {
+    assumptions.push(
+      'The couple on a plate presses its lower end against the wall: solid backing is assumed there. No bearing value of the covering is published; where it is soft, pack behind the plate.',
+    );
+  }
+  assumptions.push(
+    'Friction of the plate on the wall counts for nothing; the plate is stiff and turns about its lower end.',
+  );
+  return {
+    assumptions,
+    fixing: {
+      system,
+      plate: {
+        height_m: plate.height,
+        width_m: plate.width,
+        thickness_m: assume(
+          plate.thickness,
+          usualPlateThickness_m,
+          'Bracket plates 1/8 in thick (common practice, no source).',
+        ),
+      },
+      fastener,
+      allowable:
+        screws.allowable === undefined
+          ? null
+          : {
+              tension_N: screws.allowable.tension,
+              shear_N: screws.allowable.shear,
+              report: screws.allowable.report,
+            },
+      length_m: screws.length,
+      thread_m,
+      heights_m: screws.heights,
+      perHeight: screws.perHeight ?? 1,
+      gap_m: coverings.reduce((sum, { thickness }) => sum + thickness, 0),
+      ground,
+      moisture: conditions?.moisture ?? 'dry',
+      temperature: conditions?.temperature ?? 'ordinary',
+      coveringBearing_Pa: wall.bearing?.allowable ?? null,
+    },
+  };
+}
+
+function groundOf(wall: Wall, assumptions: string[]): Ground {
+  const framing = wall.framing ?? 'wood-stud';
+  if (framing === 'hollow') return { kind: 'hollow' };
+  if (framing === 'masonry' || framing === 'concrete') return { kind: 'by-report', what: framing };
+  if (framing === 'metal-stud') return { kind: 'by-report', what: 'metal studs' };
+  if (wall.framing === undefined) assumptions.push('The framing is not stated: wood studs are taken.');
+  const G = gravityOf(wall, framing, assumptions);
+  if (framing === 'sheathing') {
+    const depth_m = wall.sheathing ?? (7 / 16) * inch;
+    if (wall.sheathing === undefined)
+      assumptions.push('Sheathing 7/16 in thick (common practice, no source).');
+    return { kind: 'wood', G, angle_deg: 90, depth_m, width_m: 0.3, E_Pa: studE_Pa };
+  }
+  const depth_m = wall.studDepth ?? 3.5 * inch;
+  const width_m = wall.studWidth ?? 1.5 * inch;
+  if (wall.studDepth === undefined || wall.studWidth === undefined) {
+    assumptions.push('Framing 1-1/2 × 3-1/2 in where its size is not given (common practice, no source).');
+  }
+  return { kind: 'wood', G, angle_deg: framing === 'blocking' ? 90 : 0, depth_m, width_m, E_Pa: studE_Pa };
+}
+
+function gravityOf(wall: Wall, framing: string, assumptions: string[]): number {
+  if (wall.species !== undefined) {
+    const G = gravityByName(wall.species);
+    if (G !== null) return G;
+  }
+  if (wall.framing === undefined) {
+    assumptions.push(
+      'The wood of the wall is not known: specific gravity 0.36, the lowest of common framing.',
+    );
+    return unknownFramingG;
+  }
+  if (framing === 'sheathing') {
+    assumptions.push('Sheathing of specific gravity 0.42, plywood of any grade (NDS Table 12.3.3B).');
+    return namedFramingG;
+  }
+  assumptions.push('Framing of specific gravity 0.42, as spruce-pine-fir (common practice, no source).');
+  return namedFramingG;
+}
+
+/** Specific gravity of framing or sheathing by name; null where the name is not known. */
+function gravityByName(name: string): number | null {
+  const framing = findFramingWood(name);
+  if (framing.ok) return framing.row.specificGravity;
+  const lumber = findCombination(name);
+  if (lumber.ok) return lumber.row.specificGravity;
+  const panel = findPanel(name, 0.012);
+  if (panel.ok || panel.reason === 'no-such-thickness') return /osb/i.test(name) ? 0.5 : 0.42;
+  const species = findSpecies(name);
+  return species.ok ? species.row.dry.specificGravity : null;
+}

@@ -1,0 +1,176 @@
+import type { Step } from '../../../shared/check-result.ts';
+import { work } from '../../formula/step.ts';
+import { heightsAbove, screwPull, screwResultant, screwShear } from '../../mechanics/plate-group.ts';
+import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
+import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
+import { groupFactorsOf } from './group.ts';
+import type { Toe } from './toe.ts';
+import { combinedOf, lateralOf, leastPenetration_m, penetrationOf, tipOf, withdrawalOf } from './values.ts';
+
+const hollowAdvice =
+  'no published value lets a hollow-wall anchor carry a shelf. Move the bracket to a stud, let a board into the studs behind it, or use an anchor whose report gives an allowable pull and shear in this wall';
+
+/** What one screw can take, or why that is not known or is nothing. */
+export type Capacity =
+  | {
+      readonly outcome: 'worked';
+      readonly withdrawal_N: number;
+      readonly lateral_N: number;
+      readonly mode: YieldMode | 'report';
+      readonly penetration_m: number;
+      readonly clause: string;
+      readonly steps: readonly Step[];
+    }
+  | {
+      readonly outcome: 'nothing-resists' | 'cannot-say';
+      readonly why: string;
+      readonly penetration_m: number;
+      readonly steps: readonly Step[];
+    };
+
+/** Capacity of one screw for one load duration. */
+export function capacityOf(fixing: Fixing, C_D: number): Capacity {
+  const { ground, fastener, allowable } = fixing;
+  const reach = Math.max(0, fixing.length_m - fixing.plate.thickness_m - fixing.gap_m);
+  const none = (
+    outcome: 'nothing-resists' | 'cannot-say',
+    why: string,
+    steps: readonly Step[] = [],
+  ): Capacity => ({
+    outcome,
+    why,
+    penetration_m: reach,
+    steps,
+  });
+  if (reach <= 0) return none('nothing-resists', 'the screws end in the plate and the wall covering');
+  if (ground.kind === 'hollow') return none('cannot-say', hollowAdvice);
+  if (allowable !== null) {
+    const { tension_N, shear_N, report } = allowable;
+    return {
+      outcome: 'worked',
+      withdrawal_N: tension_N,
+      lateral_N: shear_N,
+      mode: 'report',
+      penetration_m: reach,
+      clause: report,
+      steps: [],
+    };
+  }
+  if (ground.kind === 'by-report') {
+    return none(
+      'cannot-say',
+      `in ${ground.what} only the allowable pull and shear of the anchor or screw count, as its report gives them`,
+    );
+  }
+  if (fastener === null)
+    return none('cannot-say', 'a listed screw counts with the allowable values of its report');
+  const penetration_m = penetrationOf(fixing, ground);
+  const withdrawal = withdrawalOf(fixing, fastener, ground, C_D);
+  const group = groupFactorsOf(fixing, fastener, ground);
+  const counted = fastener.kind === 'lag-screw' ? penetration_m - tipOf(fastener) : penetration_m;
+  if (counted < leastPenetration_m(fastener) - 1e-9) {
+    const least = fastener.kind === 'lag-screw' ? 4 : 6;
+    return none(
+      'nothing-resists',
+      `the screws stand less than ${least} diameters in the wood, and no lateral load is permitted (NDS 12.1)`,
+      withdrawal.steps,
+    );
+  }
+  if (group.why !== '') return none('nothing-resists', group.why, withdrawal.steps);
+  const lateral = lateralOf(fixing, fastener, ground, C_D, group);
+  return {
+    outcome: 'worked',
+    withdrawal_N: withdrawal.value,
+    lateral_N: lateral.value,
+    mode: lateral.mode,
+    penetration_m,
+    clause: 'NDS chapter 12, TR12',
+    steps: [...withdrawal.steps, ...group.steps, ...lateral.steps],
+  };
+}
+
+/** Works out the worst screw of a plate: the highest, which is pulled most, with its even share of the shear. */
+export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity, toe: Toe): FixingAnswer {
+  const { system, perHeight } = fixing;
+  const heights = heightsAbove(fixing.heights_m, toe.pivot_m);
+  const count = heights.length * perHeight;
+  const S_z = heights.reduce((sum, z) => sum + z * z, 0);
+  const shear = work(screwShear, { V: Math.abs(load.shear_N), n_s: count }, system);
+  if (load.couple_Nm > 0 && (S_z <= 0 || toe.length_m === Infinity)) {
+    const why =
+      S_z <= 0
+        ? 'every screw is at the lower end of the plate, and none can hold the couple'
+        : 'the wall covering crushes before the plate can hold the couple';
+    return { ...answerOf(capacity, 0, shear.value, [shear.step]), outcome: 'nothing-resists', why };
+  }
+  const pull = work(
+    screwPull,
+    {
+      C: Math.max(0, load.couple_Nm),
+      z: Math.max(...heights),
+      k_n: perHeight,
+      S_z: S_z > 0 ? S_z : 1,
+      N: Math.max(0, load.pull_N),
+      n_s: count,
+    },
+    system,
+  );
+  const steps = [...toe.steps, pull.step, shear.step, ...capacity.steps];
+  const answer = answerOf(capacity, pull.value, shear.value, steps);
+  if (capacity.outcome !== 'worked') return answer;
+  const ratios = {
+    withdrawal: share(pull.value, capacity.withdrawal_N),
+    lateral: share(shear.value, capacity.lateral_N),
+  };
+  if (ratios.withdrawal === null || ratios.lateral === null) {
+    return {
+      ...answer,
+      outcome: 'nothing-resists',
+      why: 'the screws have no strength in the direction they are loaded',
+      ratios: { ...ratios, combined: null },
+    };
+  }
+  if (capacity.mode === 'report' || fixing.fastener === null) {
+    return { ...answer, ratios: { ...ratios, combined: ratios.withdrawal + ratios.lateral } };
+  }
+  const resultant = work(screwResultant, { T: pull.value, V_s: shear.value }, system);
+  const combined = combinedOf(fixing, fixing.fastener, {
+    W_p: capacity.withdrawal_N,
+    Z_prime: capacity.lateral_N,
+    alpha: Math.atan2(pull.value, shear.value),
+  });
+  return {
+    ...answer,
+    combined_N: combined.value,
+    ratios: { ...ratios, combined: share(resultant.value, combined.value) },
+    steps: [...steps, resultant.step, combined.step],
+  };
+}
+
+function share(demand: number, capacity: number): number | null {
+  if (demand === 0) return 0;
+  return capacity > 0 ? demand / capacity : null;
+}
+
+function answerOf(
+  capacity: Capacity,
+  tension_N: number,
+  shear_N: number,
+  steps: readonly Step[],
+): FixingAnswer {
+  const isWorked = capacity.outcome === 'worked';
+  return {
+    tension_N,
+    shear_N,
+    penetration_m: capacity.penetration_m,
+    withdrawal_N: isWorked ? capacity.withdrawal_N : null,
+    lateral_N: isWorked ? capacity.lateral_N : null,
+    mode: isWorked ? capacity.mode : null,
+    combined_N: null,
+    ratios: { withdrawal: null, lateral: null, combined: null },
+    why: isWorked ? '' : capacity.why,
+    outcome: capacity.outcome,
+    clause: isWorked ? capacity.clause : 'NDS chapter 12',
+    steps,
+  };
+}

@@ -1,0 +1,58 @@
+import { formula } from '../formula/formula.ts';
+
+const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
+
+/** Pull on one screw of a rigid plate that turns about its lower end. */
+export const screwPull = formula({
+  symbol: 'T',
+  caption: 'pull on the highest screw',
+  expression: 'C * z / (k_n * S_z) + N / n_s',
+  symbols: { C: 'N.m', z: 'm', k_n: '1', S_z: 'm2', N: 'N', n_s: '1' },
+  unit: 'N',
+  source: mechanics('rigid plate turning about its lower end, pulls in proportion to height'),
+});
+
+/** Shear on one screw. */
+export const screwShear = formula({
+  symbol: 'V_s',
+  caption: 'shear on one screw',
+  expression: 'V / n_s',
+  symbols: { V: 'N', n_s: '1' },
+  unit: 'N',
+  source: mechanics('shared evenly; friction counts for nothing'),
+});
+
+/** Load on one screw at an angle to the wall. */
+export const screwResultant = formula({
+  symbol: 'P_s',
+  caption: 'load on the screw, pull and shear together',
+  expression: 'sqrt(T^2 + V_s^2)',
+  symbols: { T: 'N', V_s: 'N' },
+  unit: 'N',
+  source: mechanics('resultant'),
+});
+
+/** Force at the toe of the plate. */
+export const toeForce = formula({
+  symbol: 'C_toe',
+  caption: 'pressure force at the lower end of the plate',
+  expression: 'C * S_1 / S_z',
+  symbols: { C: 'N.m', S_1: 'm', S_z: 'm2' },
+  unit: 'N',
+  source: mechanics('sum of the pulls'),
+});
+
+/** Length of plate that has to bear. */
+export const toeLength = formula({
+  symbol: 'a_toe',
+  caption: 'length of plate that has to bear on the covering',
+  expression: 'C_toe / (f_w * b_p)',
+  symbols: { C_toe: 'N', f_w: 'Pa', b_p: 'm' },
+  unit: 'm',
+  source: mechanics('even pressure'),
+});
+
+/** Height of a plate's screws above the middle of a toe that crushes: what turns about it. */
+export function heightsAbove(heights_m: readonly number[], pivot_m: number): number[] {
+  return heights_m.map((height) => Math.max(0, height - pivot_m));
+}

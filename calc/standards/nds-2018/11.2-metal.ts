@@ -1,0 +1,26 @@
+import { formula } from '../../formula/formula.ts';
+
+const psi = 6894.757293168;
+
+/** Tensile strength of low-carbon screws, ASTM A307 as the lag screws of NDS; from memory. */
+export const screwMetal_Pa = 60_000 * psi;
+
+/** Allowable pull of the metal of a screw at the root of its thread. */
+export const allowableMetal = formula({
+  symbol: 'T_s',
+  caption: 'allowable pull of the metal of the screw, at the root of the thread',
+  expression: '0.75 * F_u / 2 * 3.141592653589793 * D_r^2 / 4',
+  symbols: { F_u: 'Pa', D_r: 'm' },
+  unit: 'N',
+  source: { document: 'NDS', edition: '2018', clause: '11.2.3; AISC 360 J3.6 with Ω = 2.0 on the root area' },
+});
+
+/** Moment a couple puts into a stud, where its height is known; at most the couple itself. */
+export const studMoment = formula({
+  symbol: 'M_st',
+  caption: 'moment in the stud from the couple of the bracket',
+  expression: 'C * max(h_b, H_w - h_b) / H_w',
+  symbols: { C: 'N.m', h_b: 'm', H_w: 'm' },
+  unit: 'N.m',
+  source: { document: 'elementary mechanics', edition: '', clause: 'simple beam under a couple' },
+});

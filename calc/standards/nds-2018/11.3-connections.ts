@@ -1,0 +1,48 @@
+import { formula } from '../../formula/formula.ts';
+
+const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
+
+/** Adjusted lateral value of one fastener. */
+export const adjustedLateral = formula({
+  symbol: 'Z_prime',
+  caption: 'allowable lateral load of one screw',
+  expression: 'Z * C_D * C_M * C_t * C_g * C_Delta * C_eg',
+  symbols: { Z: 'N', C_D: '1', C_M: '1', C_t: '1', C_g: '1', C_Delta: '1', C_eg: '1' },
+  unit: 'N',
+  source: source('Table 11.3.1'),
+});
+
+/** Wet service of fasteners, NDS Table 11.3.3: lateral, withdrawal of screws, withdrawal of nails whose wood changes. */
+export const wetFasteners = { lateral: 0.7, screwWithdrawal: 0.7, nailWithdrawal: 0.25 } as const;
+
+/** Pull and shear together on a lag or wood screw. */
+export const combinedScrew = formula({
+  symbol: 'Z_alpha_prime',
+  caption: 'allowable load of one screw at the angle of its load',
+  expression: 'W_p * Z_prime / (W_p * cos(alpha)^2 + Z_prime * sin(alpha)^2)',
+  symbols: { W_p: 'N', Z_prime: 'N', alpha: 'rad' },
+  unit: 'N',
+  source: source('12.4.1, Eq. 12.4-1'),
+});
+
+/** Pull and shear together on a nail. */
+export const combinedNail = formula({
+  symbol: 'Z_alpha_prime',
+  caption: 'allowable load of one nail at the angle of its load',
+  expression: 'W_p * Z_prime / (W_p * cos(alpha) + Z_prime * sin(alpha))',
+  symbols: { W_p: 'N', Z_prime: 'N', alpha: 'rad' },
+  unit: 'N',
+  source: source('12.4.2, Eq. 12.4-2'),
+});
+
+/** Length of a common lag screw's thread: half its length and half an inch, six inches at most, NDS Table L2. */
+export function lagThread_m(length_m: number): number {
+  const inches = length_m / 0.0254;
+  const short: readonly (readonly [number, number])[] = [
+    [1, 0.75],
+    [1.5, 1.25],
+    [2, 1.5],
+  ];
+  const listed = short.find(([length]) => Math.abs(length - inches) < 1e-6);
+  return (listed?.[1] ?? Math.min(6, inches / 2 + 0.5, inches)) * 0.0254;
+}

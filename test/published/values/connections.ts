@@ -1,0 +1,230 @@
+import * as group from '../../../calc/elements/fixing/group.ts';
+import * as plate from '../../../calc/mechanics/plate-group.ts';
+import * as metal from '../../../calc/standards/nds-2018/11.2-metal.ts';
+import * as connection from '../../../calc/standards/nds-2018/11.3-connections.ts';
+import * as withdrawal from '../../../calc/standards/nds-2018/12.2-withdrawal.ts';
+import * as bearing from '../../../calc/standards/nds-2018/12.3-dowel-bearing.ts';
+import * as tr12 from '../../../calc/standards/tr12/general-dowel.ts';
+import { published, type PublishedValue } from './published-value.ts';
+import { inch, poundForce, psi } from './units.ts';
+
+const lbfPerInch = poundForce / inch;
+const table = (name: string, rounding: string) => ({
+  source: `NDS 2018 ${name}`,
+  why: `printed to ${rounding}`,
+  memory: false,
+});
+const byHand = (what: string) => ({
+  tolerance: 1e-9,
+  source: `worked by hand: ${what}`,
+  why: 'exact',
+  memory: false,
+});
+
+const fasteners: PublishedValue[] = [
+  ...(
+    [
+      [0.25, 0.5, 225],
+      [0.375, 0.5, 305],
+      [0.5, 0.73, 668],
+      [0.3125, 0.4, 190],
+    ] as const
+  ).map(([D, G, W]) =>
+    published(withdrawal.lagWithdrawal, { k_W: withdrawal.lagConstant, G, D: D * inch }, W * lbfPerInch, {
+      tolerance: 0.6 / W,
+      ...table('Table 12.2A', '1 lbf/in'),
+    }),
+  ),
+  published(
+    withdrawal.nailWithdrawal,
+    { k_W: withdrawal.nailConstant_Pa, G: 0.5, D: 0.131 * inch },
+    32 * lbfPerInch,
+    {
+      tolerance: 0.5 / 32,
+      ...table('Table 12.2C', '1 lbf/in'),
+    },
+  ),
+  ...(
+    [
+      [0.5, 4650],
+      [0.42, 3350],
+      [0.55, 5550],
+    ] as const
+  ).map(([G, F_e]) =>
+    published(bearing.bearingOfSmall, { k_e: bearing.smallBearingConstant_Pa, G }, F_e * psi, {
+      tolerance: 25 / F_e,
+      ...table('Table 12.3.3', '50 psi'),
+      memory: true,
+    }),
+  ),
+  published(bearing.bearingAlong, { k_e: bearing.alongBearingConstant_Pa, G: 0.5 }, 5600 * psi, {
+    tolerance: 25 / 5600,
+    ...table('Table 12.3.3', '50 psi'),
+    memory: true,
+  }),
+  ...(
+    [
+      [0.25, 4450],
+      [0.5, 3150],
+    ] as const
+  ).map(([D, F_e]) =>
+    published(bearing.bearingAcross, { k_e: bearing.acrossBearingConstant, G: 0.5, D: D * inch }, F_e * psi, {
+      tolerance: 25 / F_e,
+      ...table('Table 12.3.3', '50 psi'),
+      memory: true,
+    }),
+  ),
+];
+
+/** A wood screw or nail through a wood side member, in wood of one kind, from printed numbers only. */
+function woodSide(G_bearing_psi: number, root_in: number, bending_psi: number) {
+  const q = G_bearing_psi * psi * root_in * inch;
+  const M = (bending_psi * psi * (root_in * inch) ** 3) / 6;
+  return { q_s: q, q_m: q, M_s: M, M_m: M };
+}
+const screw8 = woodSide(4650, 0.131, 90_000);
+const nail16 = woodSide(4650, 0.162, 90_000);
+const K_D = 2.2;
+
+/**
+ * With a gap no table is printed. A yield load is chosen and the gap that goes with it is worked out from the equilibrium
+ * of the dowel: what both members can hold, in moment about the faces, is the load times the gap.
+ */
+const chosen = { P: 900, q_s: 9e5, q_m: 1.1e5, L_s: 0.006, L_m: 0.05, M: 6 };
+const rigid = (q: number, L: number): number =>
+  (q * L ** 2) / 4 - (chosen.P * L) / 2 - chosen.P ** 2 / (4 * q);
+const hinged = (q: number): number => chosen.M - chosen.P ** 2 / (2 * q);
+const gapOf = (side: number, main: number): number => (side + main) / chosen.P;
+const gaps = {
+  II: gapOf(rigid(chosen.q_s, chosen.L_s), rigid(chosen.q_m, chosen.L_m)),
+  IIIm: gapOf(hinged(chosen.q_s), rigid(chosen.q_m, chosen.L_m)),
+  IIIs: gapOf(rigid(chosen.q_s, chosen.L_s), hinged(chosen.q_m)),
+  IV: gapOf(hinged(chosen.q_s), hinged(chosen.q_m)),
+};
+const equilibrium = byHand('equilibrium of a dowel across a gap (the model of AWC TR12)');
+const { P, q_s, q_m, L_s, L_m, M } = chosen;
+
+const modes: PublishedValue[] = [
+  published(
+    tr12.modeIIIs,
+    { L_s: 0.5 * inch, g: 0, ...pick(screw8, 'q_s', 'q_m', 'M_m') },
+    73 * K_D * poundForce,
+    {
+      tolerance: 0.5 / 73,
+      ...table('Table 12L: #8 wood screw, 1/2 in side member, G 0.50, mode IIIs', '1 lbf'),
+    },
+  ),
+  published(tr12.modeIV, { g: 0, ...nail16 }, 141 * K_D * poundForce, {
+    tolerance: 0.8 / 141,
+    ...table('Table 12N: 16d common nail, 1 in side member, G 0.50, mode IV', '1 lbf, and F_e to 50 psi'),
+  }),
+  published(tr12.modeII, { L_s, g: gaps.II, L_m, q_s, q_m }, P, equilibrium),
+  published(tr12.modeIIIm, { g: gaps.IIIm, L_m, q_s, q_m, M_s: M }, P, equilibrium),
+  published(tr12.modeIIIs, { L_s, g: gaps.IIIs, q_s, q_m, M_m: M }, P, equilibrium),
+  published(tr12.modeIV, { g: gaps.IV, q_s, q_m, M_s: M, M_m: M }, P, equilibrium),
+  published(tr12.modeIm, { q_m: 1e5, L_m: 0.05 }, 5000, byHand('force = bearing × length')),
+  published(tr12.modeIs, { q_s: 9e5, L_s: 0.006 }, 5400, byHand('force = bearing × length')),
+  published(
+    tr12.bearingPerLength,
+    { F_e: 4650 * psi, D: 0.131 * inch },
+    609.15 * lbfPerInch,
+    byHand('4,650 × 0.131 lbf/in'),
+  ),
+  published(
+    tr12.dowelMoment,
+    { F_yb: 90_000 * psi, D: 0.1 * inch },
+    15 * poundForce * inch,
+    byHand('90,000 × 0.1³ / 6 lbf·in'),
+  ),
+  published(
+    tr12.referenceLateral,
+    { P: 220 * poundForce, R_d: K_D },
+    100 * poundForce,
+    byHand('220 / 2.2 lbf'),
+  ),
+];
+
+function pick<T extends object, K extends keyof T>(from: T, ...keys: K[]): Pick<T, K> {
+  return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
+}
+
+const together = { W_p: 200, Z_prime: 100 };
+const others: PublishedValue[] = [
+  published(
+    connection.adjustedLateral,
+    { Z: 100, C_D: 1.25, C_M: 0.7, C_t: 0.8, C_g: 0.95, C_Delta: 0.75, C_eg: 0.67 },
+    33.41625,
+    byHand('NDS 2018 Table 11.3.1: the factors multiply; 100 × 1.25 × 0.7 × 0.8 × 0.95 × 0.75 × 0.67'),
+  ),
+  published(
+    connection.combinedScrew,
+    { ...together, alpha: Math.PI / 4 },
+    400 / 3,
+    byHand('NDS 2018 Eq. 12.4-1 at 45°: 200 × 100 / (100 + 50)'),
+  ),
+  published(
+    connection.combinedNail,
+    { ...together, alpha: Math.PI / 6 },
+    20_000 / (100 * Math.sqrt(3) + 50),
+    byHand('NDS 2018 Eq. 12.4-2 at 30°: 200 × 100 / (200 × √3/2 + 100 × 1/2)'),
+  ),
+  published(
+    plate.screwPull,
+    { C: 100, z: 0.2, k_n: 2, S_z: 0.05, N: 60, n_s: 6 },
+    210,
+    byHand('100 × 0.2 / (2 × 0.05) + 60 / 6'),
+  ),
+  published(plate.screwShear, { V: 90, n_s: 3 }, 30, byHand('90 / 3')),
+  published(plate.screwResultant, { T: 30, V_s: 40 }, 50, byHand('3 : 4 : 5')),
+  published(
+    plate.toeForce,
+    { C: 100, S_1: 0.3, S_z: 0.05 },
+    600,
+    byHand('pulls of screws at 0.1 and 0.2 m under 100 N·m: 200 + 400 N'),
+  ),
+  published(plate.toeLength, { C_toe: 600, f_w: 1e6, b_p: 0.03 }, 0.02, byHand('600 / (10⁶ × 0.03)')),
+  published(metal.allowableMetal, { F_u: 60_000 * psi, D_r: 0.5 * inch }, 4420 * poundForce, {
+    tolerance: 6 / 4420,
+    source: 'AISC Manual, 15th ed., Table 7-2: ASTM A307 bolt 1/2 in, allowable tension 4.42 kips',
+    why: 'printed to 0.01 kip',
+    memory: true,
+  }),
+  published(
+    metal.studMoment,
+    { C: 100, h_b: 1.5, H_w: 2.4 },
+    62.5,
+    byHand('a couple on a simple beam at 1.5 of 2.4 m: 100 × 1.5 / 2.4 on the longer side'),
+  ),
+];
+
+/** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */
+const none: PublishedValue[] = [
+  published(
+    group.slipModulus,
+    { k_g: group.slipConstant, D: 0.25 * inch },
+    33_750 * lbfPerInch,
+    byHand('NDS 2018 11.3.6: 270,000 × 0.25^1.5 lbf/in'),
+  ),
+  published(
+    group.groupSlip,
+    { gamma_s: 1e6, s: 0.1, EA_m: 1e6, EA_s: 2e6 },
+    0.075,
+    byHand('10⁶ × 0.1 / 2 × (10⁻⁶ + 0.5 × 10⁻⁶)'),
+  ),
+  published(group.groupStiffness, { u: 0.25 }, 0.5, byHand('1.25 − √(1.25² − 1) = 1.25 − 0.75')),
+  published(
+    group.groupFactor,
+    { m: 0.5, n: 2, R_EA: 1 },
+    1,
+    byHand('two fasteners between equal members share alike: NDS 2018 Eq. 11.3-1 gives 1'),
+  ),
+  published(
+    group.groupFactor,
+    { m: 0.5, n: 2, R_EA: 0.5 },
+    15 / 16,
+    byHand('NDS 2018 Eq. 11.3-1: 0.5 × (1 − 1/16) / (2 × (9/8 × 3/2 − 1 + 1/16)) × 1.5 / 0.5'),
+  ),
+];
+
+/** Fixings into walls. */
+export const connectionValues: readonly PublishedValue[] = [...fasteners, ...modes, ...others, ...none];
