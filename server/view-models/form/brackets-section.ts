@@ -180,10 +180,17 @@ function wallScrews(form: FormView): More {
               form.choice('brackets.screws.fastener', {
                 label: 'Screw',
                 unsaid: 'Choose one',
-                options: fastenerOptions(),
+                options: { ...fastenerOptions(), listed: 'A listed screw or anchor, by its report' },
+                reshapes: true,
               }),
             ),
             fieldPart(form.text('brackets.screws.length', { label: 'Screw length' })),
+            fieldPart(
+              form.text('brackets.screws.thread', {
+                label: 'Thread length',
+                hint: 'Left empty: as the NDS has it for that screw.',
+              }),
+            ),
             tablePart(
               form.table('brackets.screws.heights', {
                 title: 'Heights of the screws',
@@ -199,10 +206,40 @@ function wallScrews(form: FormView): More {
             fieldPart(
               form.text('brackets.screws.perHeight', { label: 'Screws at each', hint: 'Left empty: 1.' }),
             ),
+            fieldPart(
+              form.text('brackets.screws.across', {
+                label: 'How far apart',
+                hint: 'Between the outer screws at one height, where there are several.',
+              }),
+            ),
+            ...report(form),
           ]
         : []),
     ],
   );
+}
+
+/** Allowable values of a listed screw or an anchor, typed in from its report. */
+function report(form: FormView): Part[] {
+  const group = 'brackets.screws.allowable';
+  const has = isGiven(form, group);
+  if (!has && form.written('brackets.screws.fastener') !== 'listed') {
+    return [given(form, group, 'Values of a report', has)];
+  }
+  return [
+    given(form, group, 'Values of a report', has),
+    ...(has
+      ? [
+          fieldPart(
+            form.text(`${group}.tension`, { label: 'Allowable pull', hint: 'Of one screw or anchor.' }),
+          ),
+          fieldPart(
+            form.text(`${group}.shear`, { label: 'Allowable shear', hint: 'Of one screw or anchor.' }),
+          ),
+          fieldPart(form.text(`${group}.report`, { label: 'Report', hint: 'Where the two values stand.' })),
+        ]
+      : []),
+  ];
 }
 
 function boardScrews(form: FormView): More {

@@ -52,8 +52,12 @@ function described(form: FormView): Part[] {
           ),
         ]
       : []),
+    ...(framing === 'sheathing' || form.anyWritten('wall.sheathing')
+      ? [fieldPart(form.text('wall.sheathing', { label: 'Sheathing', hint: 'How thick it is.' }))]
+      : []),
     ...(asksStuds ? [...studs(form), morePart(studSize(form))] : []),
     morePart(coverings(form)),
+    morePart(bearing(form)),
   ];
 }
 
@@ -110,10 +114,43 @@ function studSize(form: FormView): More {
     'stud-size',
     'Size of a stud',
     sentence(said),
-    ['wall.studWidth', 'wall.studDepth'],
+    ['wall.studWidth', 'wall.studDepth', 'wall.grade', 'wall.height', 'wall.bracketHeight'],
     [
       fieldPart(form.text('wall.studWidth', { label: 'Stud width', hint: 'Along the wall.' })),
       fieldPart(form.text('wall.studDepth', { label: 'Stud depth', hint: 'Into the wall.' })),
+      fieldPart(form.text('wall.grade', { label: 'Grade of the studs', hint: 'Left empty: Stud.' })),
+      fieldPart(form.text('wall.height', { label: 'Wall height', hint: 'Floor to ceiling.' })),
+      fieldPart(form.text('wall.bracketHeight', { label: 'Brackets at', hint: 'Above the floor.' })),
+    ],
+  );
+}
+
+/** What the covering may carry under the lower end of a plate, where somebody states it. */
+function bearing(form: FormView): More {
+  const group = 'wall.bearing';
+  const has = isGiven(form, group);
+  return form.more(
+    'covering-bearing',
+    'How hard it is',
+    has
+      ? sentence(form.written(`${group}.allowable`))
+      : 'Not known: solid backing under the plates is assumed.',
+    [group, `${group}.by`],
+    [
+      fieldPart(
+        form.choice(`${group}.by`, {
+          label: 'Bearing strength',
+          options: { none: 'Not known', given: 'Given here' },
+          chosen: has ? 'given' : 'none',
+          reshapes: true,
+        }),
+      ),
+      ...(has
+        ? [
+            fieldPart(form.text(`${group}.allowable`, { label: 'It may carry' })),
+            fieldPart(form.text(`${group}.source`, { label: 'Who states it' })),
+          ]
+        : []),
     ],
   );
 }
