@@ -42,7 +42,7 @@ export function boardScrewsCheck(context: Context): Judged[] {
   return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
-/** Lever of a load about the tip of the arm; the board's own weight holds it down at 0.6 where it stands behind. */
+/** Lever of a load about the tip of the arm; what is always there holds it down at 0.6 where it stands behind. */
 function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation): Pull {
   const { solved, factor, forces } = situation;
   const tip = shelf.bearingLength_m;
@@ -59,7 +59,8 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
       0,
       largestCouple(solved.model, solved.lines, factor, index, (action) => {
         const lever = (action === null ? shelf.board.weightAt_m : action.eccentricity_m) - tip;
-        return action === null && lever < 0 ? 0.6 * lever : lever;
+        const alwaysThere = action === null || !action.free;
+        return alwaysThere && lever < 0 ? 0.6 * lever : lever;
       }),
     );
     const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, 1e-9));
