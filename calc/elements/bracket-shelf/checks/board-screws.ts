@@ -64,9 +64,15 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
       }),
     );
     const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, 1e-9));
-    if (pull_N > worst.pull_N) worst = { situation, index, lift_N, couple_Nm, pull_N };
+    const pull = { situation, index, lift_N, couple_Nm, pull_N };
+    if (pull_N / carrying(pull, screws) > worst.pull_N / carrying(worst, screws)) worst = pull;
   });
   return worst;
+}
+
+/** Screws that share a pull: those nearest the wall take a couple, all of them a lift. */
+function carrying({ couple_Nm }: Pull, screws: BoardScrews): number {
+  return couple_Nm > 0 ? screws.atFirst : screws.count;
 }
 
 /** Brackets on which two lengths of board meet. */
@@ -162,11 +168,10 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
   const steps: Step[] = [demand.step, W.step, withdrawal.step];
   if (through !== undefined) steps.push(through.step);
   const one = Math.min(withdrawal.value, through?.value ?? Infinity);
-  const carrying = pull.couple_Nm > 0 ? screws.atFirst : screws.count;
   const parts = {
     ...base,
     demand: demand.value,
-    capacity: one * carrying,
+    capacity: one * carrying(pull, screws),
     clause: through !== undefined && through.value < withdrawal.value ? 'NDS 12.2.5' : 'NDS 12.2.2',
     note: screws.assumed ? `Assumes ${screws.words}.` : '',
   };
