@@ -124,15 +124,32 @@ describe.skipIf(chromiumPath === undefined)('the sheet in a browser', () => {
     expect(Math.abs(Number(height) - (points[1] ?? 0))).toBeLessThan(1);
   });
 
-  it('keeps the answer, its drawing, the checks and the cautions on the first page', async () => {
-    const page = await visit(demoSheet, {
-      viewport: { width: Math.floor(816 - (28 * 96) / 25.4), height: 1056 },
+  const mm = 96 / 25.4;
+  const bottomOnPaper = async (
+    address: string,
+    paper: 'letter' | 'a4',
+    selector: string,
+  ): Promise<number> => {
+    const [width, height] = paper === 'a4' ? [210 * mm, 297 * mm] : [816, 1056];
+    const page = await visit(`${address}&paper=${paper}`, {
+      viewport: { width: Math.floor(width - 28 * mm), height: Math.floor(height) },
     });
     await page.emulateMedia({ media: 'print' });
     const bottom = await page.evaluate<number>(
-      `document.querySelector('.sheet-cautions').getBoundingClientRect().bottom + scrollY`,
+      `document.querySelector(${JSON.stringify(selector)}).getBoundingClientRect().bottom + scrollY`,
     );
-    expect(bottom).toBeLessThanOrEqual(1056 - (34 * 96) / 25.4);
+    return height - 34 * mm - bottom;
+  };
+
+  it.each(['letter', 'a4'] as const)(
+    'keeps the answer, its drawing, the cautions and the checks on the first page of %s, with room for two more',
+    async (paper) => {
+      expect(await bottomOnPaper(demoSheet, paper, '.sheet-checks')).toBeGreaterThan(40);
+    },
+  );
+
+  it('keeps the cautions on the first page however crowded the drawing is', async () => {
+    expect(await bottomOnPaper(crowdedSheet, 'letter', '.sheet-cautions')).toBeGreaterThan(0);
   });
 
   it('prints black on white, whatever the screen looks like', async () => {
