@@ -4,7 +4,7 @@ import { filledTex, symbolicTex, type PutIn } from './expression.ts';
 import { mathml } from './mathml.ts';
 import { symbolTex } from './symbol.ts';
 
-/** A line of working, set for the page: each part is MathML. */
+/** A line of working, set: each part is in the typesetter's markup. */
 export interface TypesetStep {
   readonly symbol: string;
   readonly formula: string;
@@ -14,7 +14,7 @@ export interface TypesetStep {
 }
 
 export interface Typesetter {
-  /** MathML of a symbol by its name: `F_b_prime`. */
+  /** A symbol by its name: `F_b_prime`. */
   symbol(name: string): string;
   /**
    * The three parts of a line of working. The formula and the numbers come from the parse tree of the one string that was
@@ -28,8 +28,12 @@ export interface Typesetter {
 /** Formulas come from the program's own files, so there are only so many; this is a bound, not a tuning. */
 const mostKept = 5000;
 
-/** Makes a typesetter that remembers the symbols and formulas it has set. */
-export function createTypesetter(): Typesetter {
+/**
+ * Makes a typesetter that remembers the symbols and formulas it has set.
+ *
+ * @param markup turns TeX into what is wanted: MathML for a page (where nothing is said), or TeX as it is for paper
+ */
+export function createTypesetter(markup: (tex: string) => string = mathml): Typesetter {
   const kept = new Map<string, string>();
   const remembered = (key: string, make: () => string): string => {
     const known = kept.get(key);
@@ -38,7 +42,7 @@ export function createTypesetter(): Typesetter {
     if (kept.size < mostKept) kept.set(key, made);
     return made;
   };
-  const symbol = (name: string): string => remembered(`symbol ${name}`, () => mathml(symbolTex(name)));
+  const symbol = (name: string): string => remembered(`symbol ${name}`, () => markup(symbolTex(name)));
   return {
     symbol,
     step(step) {
@@ -47,9 +51,9 @@ export function createTypesetter(): Typesetter {
       const [result = '', ...unit] = step.shown.split(' ');
       return {
         symbol: symbol(step.symbol),
-        formula: remembered(`formula ${step.expression}`, () => mathml(symbolicTex(node))),
-        numbers: numbers.size === 0 ? '' : mathml(filledTex(node, numbers)),
-        result: mathml(resultTex(result, unit.join(' '))),
+        formula: remembered(`formula ${step.expression}`, () => markup(symbolicTex(node))),
+        numbers: numbers.size === 0 ? '' : markup(filledTex(node, numbers)),
+        result: markup(resultTex(result, unit.join(' '))),
       };
     },
   };

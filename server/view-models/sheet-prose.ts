@@ -1,18 +1,23 @@
-import { escaped } from '../drawings/index.ts';
 import type { Typesetter } from '../typeset/index.ts';
 
 /** A symbol inside a sentence: a letter, or two capitals, with short subscripts, as in "C_D of the shortest load". */
 const symbolInProse = /(?<![\w-])(?:[A-Za-z]|[A-Z]{2})(?:_[A-Za-z0-9]{1,5}){1,2}(?:_prime)?(?![\w-])/g;
 
-/** A sentence as markup: everything escaped, the symbols in it set as symbols. */
-export function proseMarkup(sentence: string, typesetter: Typesetter): string {
-  let markup = '';
+/** A stretch of a sentence: plain words, and then a symbol as the typesetter set it; either may be empty. */
+export interface ProsePiece {
+  readonly words: string;
+  readonly symbol: string;
+}
+
+/** A sentence in pieces, so that whoever shows it keeps the words as words and sets the symbols as symbols. */
+export function prosePieces(sentence: string, typesetter: Typesetter): ProsePiece[] {
+  const pieces: ProsePiece[] = [];
   let from = 0;
   for (const match of sentence.matchAll(symbolInProse)) {
-    markup += escaped(sentence.slice(from, match.index)) + typesetter.symbol(match[0]);
+    pieces.push({ words: sentence.slice(from, match.index), symbol: typesetter.symbol(match[0]) });
     from = match.index + match[0].length;
   }
-  return markup + escaped(sentence.slice(from));
+  return [...pieces, { words: sentence.slice(from), symbol: '' }];
 }
 
 const raised: Readonly<Record<string, string>> = {

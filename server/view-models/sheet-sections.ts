@@ -1,8 +1,8 @@
-import type { Section, SectionId, Statement, Step, Table } from '../../shared/check-result.ts';
+import type { Section, SectionId, Step, Table } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
-import { proseMarkup, tableValue } from './sheet-prose.ts';
+import { prosePieces, tableValue, type ProsePiece } from './sheet-prose.ts';
 
-/** One line of working; symbol, formula, numbers and result are MathML. */
+/** One line of working; symbol, formula, numbers and result are as the typesetter set them. */
 export interface SheetStep {
   readonly number: string;
   readonly caption: string;
@@ -13,16 +13,19 @@ export interface SheetStep {
   /** Too long to stand beside its caption. */
   readonly isLong: boolean;
   readonly result: string;
+  /** Formula, numbers and result once more as plain text, for whoever can't see them set. */
+  readonly formulaWords: string;
+  readonly numbersWords: string;
+  readonly resultWords: string;
   readonly source: string;
 }
 
-/** `head` is markup. */
 export interface SheetTable {
   readonly title: string;
   readonly hasTitle: boolean;
   /** Short enough to be kept on one page. */
   readonly isShort: boolean;
-  readonly head: readonly string[];
+  readonly head: readonly (readonly ProsePiece[])[];
   readonly rows: readonly (readonly string[])[];
 }
 
@@ -33,18 +36,25 @@ export interface SheetPicture {
   readonly hasNarrow: boolean;
 }
 
-/** A chapter of the sheet. Labels of statements and notes are markup: symbols in them are set as symbols. */
+/** Something stated, and who says so. */
+interface SheetStatement {
+  readonly label: readonly ProsePiece[];
+  readonly value: string;
+  readonly source: string;
+}
+
+/** A chapter of the sheet. */
 export interface SheetSection {
   readonly id: string;
   readonly number: string;
   readonly title: string;
   readonly pictures: readonly SheetPicture[];
-  readonly statements: readonly Statement[];
+  readonly statements: readonly SheetStatement[];
   readonly hasStatements: boolean;
   readonly steps: readonly SheetStep[];
   readonly hasSteps: boolean;
   readonly tables: readonly SheetTable[];
-  readonly notes: readonly string[];
+  readonly notes: readonly (readonly ProsePiece[])[];
   readonly hasNotes: boolean;
 }
 
@@ -86,7 +96,7 @@ function sheetSection(
     title: section.title,
     pictures,
     statements: section.statements.map(({ label, value, source }) => ({
-      label: proseMarkup(label, typesetter),
+      label: prosePieces(label, typesetter),
       value: tableValue(value),
       source,
     })),
@@ -94,7 +104,7 @@ function sheetSection(
     steps: section.steps.map((step, index) => sheetStep(step, `${number}.${index + 1}`, typesetter)),
     hasSteps: section.steps.length > 0,
     tables: section.tables.map((table) => sheetTable(table, typesetter)),
-    notes: section.notes.map((note) => proseMarkup(note, typesetter)),
+    notes: section.notes.map((note) => prosePieces(note, typesetter)),
     hasNotes: section.notes.length > 0,
   };
 }
@@ -109,6 +119,9 @@ function sheetStep(step: Step, number: string, typesetter: Typesetter): SheetSte
     ...set,
     hasNumbers: set.numbers !== '' && set.numbers !== set.result,
     isLong: step.substituted.length > longLine || step.expression.length > longLine,
+    formulaWords: step.expression,
+    numbersWords: step.substituted,
+    resultWords: step.shown,
     source: step.source,
   };
 }
@@ -120,7 +133,7 @@ export function sheetTable({ title, head, rows }: Table, typesetter: Typesetter)
     title,
     hasTitle: title !== '',
     isShort: rows.length <= shortTable,
-    head: head.map((words) => proseMarkup(words, typesetter)),
+    head: head.map((words) => prosePieces(words, typesetter)),
     rows: rows.map((row) => row.map(tableValue)),
   };
 }

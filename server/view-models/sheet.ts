@@ -15,7 +15,7 @@ import {
 import { tableValue } from './sheet-prose.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 
-/** Everything the sheet shows. Pictures and the parts of a step are markup of our own making. */
+/** Everything the sheet shows, on a page or on paper. Pictures are SVG; formulas and symbols are as the typesetter set them. */
 export interface SheetModel {
   readonly title: string;
   readonly date: string;

@@ -1,8 +1,10 @@
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { fingerprint } from '../../../server/sheets/fingerprint.ts';
 import { runningHead } from '../../../server/sheets/running-head.ts';
+import { loadTemplates } from '../../../server/templates.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
-import { proseMarkup, tableValue } from '../../../server/view-models/sheet-prose.ts';
+import { prosePieces, tableValue } from '../../../server/view-models/sheet-prose.ts';
 
 describe('the fingerprint', () => {
   const document = { title: 'A', board: { length: '96 in', depth: '9 in' }, loads: [{ amount: '1 lbf' }] };
@@ -39,7 +41,9 @@ describe('the running head', () => {
 });
 
 describe('prose', () => {
-  const set = (sentence: string): string => proseMarkup(sentence, createTypesetter());
+  const templates = loadTemplates(join(import.meta.dirname, '..', '..', '..', 'views'));
+  const set = (sentence: string): string =>
+    templates.partial('prose', prosePieces(sentence, createTypesetter()));
 
   it('sets symbols as symbols and leaves words alone', () => {
     expect(set('C_D of the shortest load')).toMatch(
