@@ -148,6 +148,94 @@ export interface FixingResult {
   readonly ratio: number | null;
 }
 
+/** What governs a shelf that was changed. */
+export interface Governing {
+  readonly id: string;
+  readonly title: string;
+  /** demand ÷ capacity; null where there is no capacity. */
+  readonly ratio: number | null;
+  readonly where: string;
+}
+
+/** What a way out changes. */
+export type RemedyKind =
+  | 'screw-down'
+  | 'screw-length'
+  | 'screw-size'
+  | 'more-screws'
+  | 'positions'
+  | 'another-bracket'
+  | 'longer-arm'
+  | 'nosing'
+  | 'thicker-board'
+  | 'other-board'
+  | 'lighter-contents';
+
+/** A change that was tried and judged by every check, and makes the shelf better. */
+export interface Remedy {
+  readonly kind: RemedyKind;
+  /** What to do, in one plain sentence. */
+  readonly what: string;
+  /** The whole check with the change made, as a check document takes it. */
+  readonly document: unknown;
+  readonly verdict: Outcome;
+  /** What governs afterwards. */
+  readonly governing: Governing;
+}
+
+/** Brackets in some places, judged by every check. */
+export interface BracketLayout {
+  readonly positions: readonly Quantity[];
+  readonly verdict: Outcome;
+  readonly governing: Governing;
+  /** Worst share of its limit that the front edge moves; against L/240 over the years where there is no limit. */
+  readonly movement: number;
+  /** Whether it is its own mirror image, to 1/16 in. */
+  readonly isSymmetric: boolean;
+}
+
+/** Brackets in other places, and the whole check with them there. */
+export interface ProposedLayout extends BracketLayout {
+  /** As a check document takes it. */
+  readonly document: unknown;
+}
+
+/** Where the brackets could go. */
+export interface Layouts {
+  readonly present: BracketLayout;
+  /** Which the present one is among all that were looked at, from 1; null where it is none of the first few or none of them. */
+  readonly presentRank: number | null;
+  /** The best others, best first. */
+  readonly proposals: readonly ProposedLayout[];
+  /** Why there are none; empty where there are some. */
+  readonly reason: string;
+  /** Where brackets may stand, how they are ranked, and how far an end may stand out. */
+  readonly rules: readonly string[];
+  /** Layouts looked at, those judged by every check, and whether the best are surely the best. */
+  readonly searched: { readonly layouts: number; readonly judged: number; readonly isExact: boolean };
+}
+
+/** How far one thing can go while every check holds. */
+export interface ReachLimit {
+  /** The largest value at which every check holds, rounded down; null where there is none. */
+  readonly value: Quantity | null;
+  /** Why there is no value, or why it goes no further; empty where a check stops it. */
+  readonly reason: string;
+  /** What was changed and what was left as it is. */
+  readonly basis: string;
+  /** The check that uses most at that value. */
+  readonly governing: Governing | null;
+  /** The whole check at that value, as a check document takes it. */
+  readonly document: unknown;
+}
+
+/** How far the present check could go. */
+export interface Reach {
+  readonly longestBay: ReachLimit;
+  readonly heaviestLine: ReachLimit;
+  readonly heaviestPoint: ReachLimit;
+}
+
 /** The answer to one check document. */
 export interface CheckResult {
   readonly schema: 1;
@@ -159,7 +247,8 @@ export interface CheckResult {
   readonly checks: readonly Check[];
   readonly analysis: Analysis;
   readonly fixings: readonly FixingResult[];
-  readonly remedies: readonly never[];
+  /** Ways out where a check does not hold or is close; the best first. Empty elsewhere. */
+  readonly remedies: readonly Remedy[];
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
   readonly cautions: readonly string[];

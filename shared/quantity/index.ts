@@ -1,6 +1,7 @@
 export { parseQuantity } from './parse.ts';
 export { showUsed } from './used.ts';
 export { calculationUnits, quantity, show, showInCalculation, significant, type Quantity } from './show.ts';
+export { writeLength, writeLoadDown } from './write.ts';
 export {
   math,
   mathUnit,

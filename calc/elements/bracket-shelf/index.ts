@@ -1,59 +1,35 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import { DocumentError } from '../../../shared/check-document/index.ts';
 import { cautions } from '../../../shared/cautions.ts';
-import type { CheckResult, ProvenanceValue } from '../../../shared/check-result.ts';
+import type { CheckResult, ProvenanceValue, Remedy } from '../../../shared/check-result.ts';
 import { version } from '../../version.ts';
-import { verdictOf } from '../verdict.ts';
 import { analysisOf } from './analysis.ts';
-import { bearingCheck } from './checks/bearing.ts';
-import { bendingCheck } from './checks/bending.ts';
-import { boardScrewsCheck } from './checks/board-screws.ts';
-import { bracketCheck } from './checks/bracket.ts';
-import { wallAnswer } from './checks/fixing.ts';
-import { movementChecks } from './checks/movement.ts';
-import { pastBracketCheck } from './checks/past-bracket.ts';
-import { shearChecks } from './checks/shear.ts';
-import { springOf } from './checks/steel-arm.ts';
-import { tipEndwiseCheck, tipForwardCheck } from './checks/tipping.ts';
-import { contextOf } from './context.ts';
-import type { Judged } from '../judged.ts';
 import { handCheckOf } from './hand-check.ts';
-import { liftOff } from './lift-off.ts';
-import { movementsOf } from './movements.ts';
+import { judgeShelf, type Judgement } from './judge.ts';
 import { readShelf } from './read-shelf.ts';
+import type { Shelf } from './shelf.ts';
 import { boardScrewsOf } from './board-screws.ts';
 import { summaryOf } from './summary.ts';
 import { worksheetOf } from './worksheet.ts';
 
+/** Finds ways out for a shelf that was judged. */
+export type FindRemedies = (shelf: Shelf, judgement: Judgement) => readonly Remedy[];
+
 /**
  * Checks a board on brackets along a wall.
  *
+ * @param findRemedies what looks for ways out, once the shelf is judged
  * @throws DocumentError where a name is not in the catalogue or a table does not reach the size
  */
-export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
+export function checkBracketShelf(
+  document: BracketShelfDocument,
+  findRemedies: FindRemedies = () => [],
+): CheckResult {
   const reading = readShelf(document);
   if (!reading.ok) throw new DocumentError(reading.errors);
   const { shelf, contents } = reading;
-  const spring = shelf.capacity.basis === 'steel' ? springOf(shelf, shelf.capacity) : null;
-  const rigid = contextOf(shelf, spring === null ? [Infinity] : [Infinity, spring.value]);
-  const lifted = liftOff(rigid);
-  const context = lifted.context;
-  const movements = movementsOf(context);
-  const wall = wallAnswer(context);
-  const judged: Judged[] = [
-    bendingCheck(context),
-    ...shearChecks(context),
-    bearingCheck(context),
-    ...movementChecks(context, movements),
-    bracketCheck(context),
-    ...boardScrewsCheck(context),
-    ...tipForwardCheck(context),
-    ...tipEndwiseCheck(context),
-    ...pastBracketCheck(context),
-    ...wall.judged,
-  ];
-  const checks = judged.map(({ check }) => check);
-  const { verdict, governing } = verdictOf(checks);
+  const judgement = judgeShelf(shelf);
+  const { context, spring, movements, wall, judged, checks, verdict, governing, warnings } = judgement;
   const screws = boardScrewsOf(shelf);
   const assumptions = [
     ...shelf.assumptions,
@@ -76,9 +52,9 @@ export function checkBracketShelf(document: BracketShelfDocument): CheckResult {
     checks,
     analysis,
     fixings: wall.fixings,
-    remedies: [],
+    remedies: findRemedies(shelf, judgement),
     assumptions,
-    warnings: [...shelf.warnings, ...lifted.warnings],
+    warnings: [...shelf.warnings, ...warnings],
     cautions,
     worksheet: {
       sections: worksheetOf({

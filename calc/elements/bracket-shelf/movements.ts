@@ -24,7 +24,7 @@ export interface Movements {
 }
 
 /** Everything but the board's own weight. */
-const liveFactor: FactorOf = (action) => (action === null ? 0 : 1);
+export const liveFactor: FactorOf = (action) => (action === null ? 0 : 1);
 
 /** Creep on the weight and on what stays; the rest once. */
 export function longTermFactor(creep: number): FactorOf {

@@ -1,7 +1,10 @@
-import type { Bay } from '../../mechanics/bays.ts';
+import type { Bay as WholeBay } from '../../mechanics/bays.ts';
 import { twistOfOverhang, twistOfSpan } from '../../mechanics/twist.ts';
 import type { FactorOf } from './forces.ts';
 import type { Action, Shelf } from './shelf.ts';
+
+/** Where a bay is: all that its twist depends on. */
+type Bay = Pick<WholeBay, 'from_m' | 'to_m' | 'kind'>;
 
 /**
  * What the front edge of a bay moves more than the board's middle line: every load that stands in front of mid-depth

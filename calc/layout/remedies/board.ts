@@ -1,0 +1,134 @@
+import { parseQuantity, show } from '../../../shared/quantity/index.ts';
+import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import { findPanel, species } from '../../catalogue/index.ts';
+import {
+  boardThicknesses,
+  lumberThicknesses,
+  nosingHeights,
+  nosingThickness,
+  panelThicknesses,
+  stockedPanels,
+} from '../stock-sizes.ts';
+import { effortOf, type Change, type Family, type Trouble } from './change.ts';
+
+type BoardInput = BracketShelfInput['board'];
+
+const mostSteps = 3;
+
+/** A board of a greater thickness that is sold. Boxes and layered boards are left as they are. */
+export function thickerBoard(trouble: Trouble): Family {
+  const { shelf } = trouble;
+  const { board, system } = shelf;
+  if (isBuiltUp(trouble)) return none;
+  const sold = { 'clear-wood': boardThicknesses, graded: lumberThicknesses, panel: panelThicknesses }[
+    board.onArms.material.basis
+  ][system];
+  const present = shelf.document.board.thickness;
+  const thicker = sold.filter((text) => lengthOf(text) > present + 1e-6);
+  return family(
+    thicker.map((thickness) => {
+      const what = `A board ${show(lengthOf(thickness), 'm', system)} thick instead of ${show(present, 'm', system)}.`;
+      return change(trouble, 'thicker-board', what, (given) => ({ ...given, thickness }));
+    }),
+  );
+}
+
+/** A nosing glued along the front edge, or a deeper one in place of the one that is there. */
+export function nosing(trouble: Trouble): Family {
+  const { shelf } = trouble;
+  const { board } = shelf.document;
+  const { system } = shelf;
+  const present = board.nosing;
+  const behind = board.depth + (board.rail?.thickness ?? 0);
+  const isInTheWay = (present?.flush ?? 'top') === 'top' && shelf.arm_m > behind + 1e-9;
+  const least = Math.max(present?.height ?? 0, board.thickness);
+  const heights = isInTheWay ? [] : nosingHeights[system].filter((text) => lengthOf(text) > least + 1e-6);
+  const isPanel = shelf.board.onArms.material.basis === 'panel';
+  return family(
+    heights.map((height) => {
+      const high = show(lengthOf(height), 'm', system);
+      if (present !== undefined) {
+        const what = `A nosing ${high} high instead of ${show(present.height, 'm', system)}.`;
+        return change(trouble, 'nosing', what, (given) =>
+          given.nosing === undefined ? given : { ...given, nosing: { ...given.nosing, height } },
+        );
+      }
+      const thickness = nosingThickness[system];
+      const wood = isPanel ? ({ material: 'yellow-poplar', basis: 'clear-wood' } as const) : {};
+      const of = isPanel ? 'yellow-poplar' : 'the wood of the board';
+      const what = `A nosing of ${of}, ${high} high and ${show(lengthOf(thickness), 'm', system)} thick, glued along the front edge, flush with the top.`;
+      return change(trouble, 'nosing', what, (given) => ({
+        ...given,
+        nosing: { ...wood, height, thickness, flush: 'top' },
+      }));
+    }),
+  );
+}
+
+/** Another common wood or panel of the same size, the least stiff that is stiffer first. */
+export function otherBoard(trouble: Trouble): Family {
+  const { shelf } = trouble;
+  const present = shelf.board.onArms.material;
+  if (isBuiltUp(trouble) || present.basis === 'graded') return none;
+  const { thickness } = shelf.document.board;
+  const stiffer =
+    present.basis === 'panel'
+      ? stockedPanels.flatMap((id) => {
+          const found = findPanel(id, thickness);
+          return found.ok ? [{ id, name: found.row.name, E_Pa: found.row.along.modulusOfElasticity_Pa }] : [];
+        })
+      : species
+          .filter(({ likely }) => likely)
+          .map(({ id, name, dry }) => ({ id, name, E_Pa: dry.modulusOfElasticity_Pa }));
+  const basis = present.basis;
+  const candidates = stiffer
+    .filter(({ E_Pa, name }) => E_Pa > present.apparentE_Pa * 1.02 && name !== present.label)
+    .sort((a, b) => a.E_Pa - b.E_Pa);
+  return family(
+    spreadOut(candidates).map(({ id, name }) => {
+      const what = `A board of ${lowerFirst(name)} in place of ${lowerFirst(present.label)}, of the same size.`;
+      return change(trouble, 'other-board', what, (given) => {
+        const { grade: _, ...others } = given;
+        return { ...others, material: id, basis };
+      });
+    }),
+  );
+}
+
+const none: Family = { touches: 'all', changes: [] };
+
+function family(changes: readonly Change[]): Family {
+  return { touches: 'all', changes };
+}
+
+function isBuiltUp({ shelf }: Trouble): boolean {
+  const { box, layers } = shelf.document.board;
+  return box !== undefined || layers !== undefined;
+}
+
+function change(
+  { input }: Trouble,
+  kind: 'thicker-board' | 'nosing' | 'other-board',
+  what: string,
+  edit: (given: BoardInput) => BoardInput,
+): Change {
+  return { kind, what, effort: effortOf[kind], input: { ...input, board: edit(input.board) } };
+}
+
+/** A few of many: the first, the last and some between. */
+function spreadOut<T>(all: readonly T[]): T[] {
+  if (all.length <= mostSteps + 1) return [...all];
+  const picks = Array.from({ length: mostSteps + 1 }, (_, k) =>
+    Math.round((k * (all.length - 1)) / mostSteps),
+  );
+  return picks.flatMap((index) => all[index] ?? []);
+}
+
+function lengthOf(text: string): number {
+  const parsed = parseQuantity(text, 'length');
+  return parsed.ok ? parsed.value : 0;
+}
+
+function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}

@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import type { CheckResult } from '../../../shared/check-result.ts';
+import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import { mostUsed, studShelf } from './documents.ts';
+
+const jars = (amount: string) => ({ name: 'Jars', kind: 'line', amount, duration: 'permanent' }) as const;
+const hand = { name: 'Hand', kind: 'roaming', amount: '50 lbf', duration: 'seven-days' } as const;
+const resting = studShelf({ brackets: { hold: 'resting' } });
+
+/** Shelves in different trouble; all invented. */
+const troubles: Readonly<Record<string, BracketShelfInput>> = {
+  'a board that sags': studShelf({
+    board: { thickness: '1-1/4 in' },
+    brackets: { positions: ['16 in', '80 in'] },
+  }),
+  'a thin board': studShelf({ board: { thickness: '1/2 in' } }),
+  'brackets beside the studs': studShelf({ brackets: { positions: ['8 in', '48 in', '88 in'] } }),
+  'brackets beside the studs under a heavy load': studShelf({
+    brackets: { positions: ['8 in', '48 in', '88 in'] },
+    loads: [jars('90 lbf/ft')],
+  }),
+  'weak brackets': studShelf({
+    brackets: { capacity: { basis: 'rated', allowable: '60 lbf' } },
+    loads: [jars('20 lbf/ft')],
+  }),
+  'short screws': studShelf({
+    brackets: {
+      screws: { fastener: 'wood-screw-8', length: '1-1/2 in', heights: ['7 in', '1 in'], perHeight: 1 },
+    },
+    loads: [jars('25 lbf/ft')],
+  }),
+  'a heavy load': studShelf({ loads: [jars('60 lbf/ft'), hand] }),
+  'a panel in millimetres': {
+    ...studShelf({
+      board: { material: 'particleboard', basis: 'panel', appearance: undefined, thickness: '18 mm' },
+      loads: [jars('200 N/m')],
+    }),
+    units: 'metric',
+  },
+  'a masonry wall': studShelf({ wall: { framing: 'masonry' }, board: { thickness: '1 in' } }),
+  'a resting board': { ...resting, loads: [jars('50 lbf/ft'), hand] },
+};
+
+const results = Object.entries(troubles).map(
+  ([name, document]) => [name, document, check(document)] as const,
+);
+const holds = ({ checks }: CheckResult): boolean => checks.every(({ outcome }) => outcome === 'holds');
+
+describe('ways out', () => {
+  it.each(results)('are what a check made anew says: %s', (_, document, before) => {
+    expect(mostUsed(before)).toBeGreaterThan(0.9);
+    expect(before.remedies.length).toBeGreaterThan(0);
+    for (const { what, document: changed, verdict, governing } of before.remedies) {
+      const after = check(changed);
+      expect(after.verdict, what).toBe(verdict);
+      const found = after.checks.find(({ id }) => id === after.governing);
+      expect([found?.id, found?.title, found?.where], what).toEqual([
+        governing.id,
+        governing.title,
+        governing.where,
+      ]);
+      if (governing.ratio === null) expect(found?.ratio, what).toBeNull();
+      else expect(found?.ratio, what).toBeCloseTo(governing.ratio, 9);
+      expect(changed).not.toEqual(document);
+      expect(what).toMatch(/^[A-Z\d].*\.$/);
+    }
+  });
+
+  it.each(results)('are all enough, or none is: %s', (_, document, before) => {
+    const enough = before.remedies.map(({ document: changed }) => {
+      const after = check(changed);
+      const open = after.checks.some(({ outcome, ratio }) => outcome === 'cannot-say' && ratio !== null);
+      const fails = after.checks.some(({ outcome }) => outcome === 'does-not-hold');
+      return !fails && !open && (!holds(before) || mostUsed(after) <= 0.9);
+    });
+    expect(new Set(enough).size, JSON.stringify(document.brackets.positions)).toBe(1);
+  });
+
+  it('none for a shelf that holds comfortably', () => {
+    const calm = check(
+      studShelf({
+        brackets: { positions: ['16 in', '32 in', '64 in', '80 in'] },
+        loads: [jars('5 lbf/ft')],
+        board: { thickness: '2-1/2 in' },
+      }),
+    );
+    expect(mostUsed(calm)).toBeLessThanOrEqual(0.9);
+    expect(calm.remedies).toEqual([]);
+  });
+
+  it('moves brackets that miss the studs onto them', () => {
+    const found = results.find(([name]) => name === 'brackets beside the studs');
+    const [first] = found?.[2].remedies ?? [];
+    expect(first?.kind).toBe('positions');
+    expect(first?.verdict).toBe('holds');
+  });
+
+  it('makes two changes where one is not enough', () => {
+    const found = results.find(([name]) => name === 'brackets beside the studs under a heavy load');
+    const remedies = found?.[2].remedies ?? [];
+    expect(remedies.map(({ verdict }) => verdict)).toContain('holds');
+    expect(remedies[0]?.what).toContain('And then: ');
+  });
+
+  it('keeps words of the document that have nothing to do with the change', () => {
+    for (const { kind, document } of check(troubles['a heavy load']).remedies) {
+      if (kind === 'lighter-contents') continue;
+      expect(document).toMatchObject({
+        loads: troubles['a heavy load']?.loads,
+        wall: troubles['a heavy load']?.wall,
+      });
+    }
+  });
+});
