@@ -33,14 +33,24 @@ export const couple = formula({
   source: mechanics('couple'),
 });
 
-/** Moment in an arm on a strut, the load between wall and strut. */
+/** Moment in an arm between wall and strut. */
 export const armBetween = formula({
   symbol: 'M',
-  caption: 'moment in the arm between wall and strut',
-  expression: 'R * e_R * (s - e_R) / s',
-  symbols: { R: 'N', e_R: 'm', s: 'm' },
+  caption: 'moment in the arm between wall and strut, with the mean of e (s − e) / s of the loads',
+  expression: 'R * e_M',
+  symbols: { R: 'N', e_M: 'm' },
   unit: 'N.m',
-  source: { document: 'AISC Manual', edition: '', clause: 'Table 3-23, case 8' },
+  source: { document: 'AISC Manual', edition: '', clause: 'Table 3-23, case 8, each load at its own lever' },
+});
+
+/** Moment in an arm in front of its strut. */
+export const armInFront = formula({
+  symbol: 'M',
+  caption: 'moment in the arm from what stands in front of the strut, with the mean of e − s of the loads',
+  expression: 'R * e_M',
+  symbols: { R: 'N', e_M: 'm' },
+  unit: 'N.m',
+  source: mechanics('cantilever in front of the strut'),
 });
 
 /** Pull along the arm from a strut. */

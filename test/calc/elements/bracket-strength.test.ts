@@ -131,6 +131,42 @@ describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AI
       expect(found.capacity / psi).toBeCloseTo(by(t).allowed, 3);
     }
   });
+
+  it('an arm on a strut is bent most where the load stands between wall and strut, not where the couple is largest', () => {
+    const strut = { at: '6 in', drop: '8 in', width: '1 in', thickness: '1 in' } as const;
+    const found = judge(
+      shelf({
+        ...arm,
+        brackets: {
+          ...arm.brackets,
+          positions: ['8 in', '40 in'],
+          capacity: { ...steel, width: '1 in', thickness: '1/4 in', strut },
+        },
+        loads: [
+          {
+            kind: 'point',
+            amount: '100 lbf',
+            at: '8 in',
+            eccentricity: '3 in',
+            arrangement: 'fixed',
+            duration: 'permanent',
+          },
+          {
+            kind: 'point',
+            amount: '60 lbf',
+            at: '40 in',
+            eccentricity: '6 in',
+            arrangement: 'fixed',
+            duration: 'permanent',
+          },
+        ],
+      }),
+      'bracket',
+    );
+    const [C, M] = [100 * 3 + weight * 4, (100 * 3 * 3) / 6 + (weight * 4 * 2) / 6];
+    expect(found.where).toContain('bracket 1');
+    expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + C / 8 / 0.25, 1);
+  });
 });
 
 describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread', () => {

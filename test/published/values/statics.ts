@@ -179,13 +179,17 @@ const levers: PublishedValue[] = [
     ...nist,
     source: 'ASCE 7, 2.4.1: 0.6 D; NIST SP 811 (2008), Appendix B.8: pound-force inch',
   }),
-  published(bracket.armBetween, { R: 100, e_R: 2, s: 4 }, (100 * 4) / 4, {
+  published(bracket.armBetween, { R: 100, e_M: (2 * (4 - 2)) / 4 }, (100 * 4) / 4, {
     ...exact,
     ...aisc('Table 3-23, case 7: Pl/4 with the load in the middle'),
   }),
-  published(bracket.armBetween, { R: 100, e_R: 3, s: 9 }, (2 * 100 * 9) / 9, {
+  published(bracket.armBetween, { R: 100, e_M: (3 * (9 - 3)) / 9 }, (2 * 100 * 9) / 9, {
     ...exact,
     ...aisc('Table 3-23, case 8: at a third of the span, 2Pl/9'),
+  }),
+  published(bracket.armInFront, { R: 100, e_M: 3 - 1 }, 100 * 2, {
+    ...exact,
+    ...aisc('Table 3-23, case 22: Pl at the fixed end'),
   }),
   published(bracket.armPull, { C: 400, h: 3 }, (100 * 4) / 3, {
     ...exact,

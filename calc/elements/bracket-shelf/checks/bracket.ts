@@ -47,7 +47,7 @@ function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { b
   };
   const turned = worstCouple(context);
   const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
-  const demand = work(couple, { R: turned.reaction_N, e_R: turned.couple_Nm / turned.reaction_N }, system);
+  const demand = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system);
   const byCouple: Judged = {
     check: makeCheck(
       {

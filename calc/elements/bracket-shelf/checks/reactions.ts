@@ -51,24 +51,32 @@ export function largestCouple(
   );
 }
 
-/** The largest couple any bracket carries about the wall finish, with the reaction of the same bracket. */
-export function worstCouple({ shelf, service }: Context) {
+/** The couple a bracket carries, the reaction of the same bracket, and the lever that goes with both. */
+export interface Turn {
+  readonly index: number;
+  readonly couple_Nm: number;
+  readonly reaction_N: number;
+  readonly lever_m: number;
+  readonly combination: string;
+}
+
+/** The largest couple one bracket carries about the wall finish. */
+export function coupleOn({ shelf, service }: Context, index: number): Turn {
   const lever = leverFromWall(shelf);
-  let worst = { index: 0, couple_Nm: -Infinity, reaction_N: 0, combination: service[0].combination.name };
-  for (const { solved, factor, forces, combination } of service) {
-    shelf.positions_m.forEach((_, index) => {
-      const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
-      if (couple_Nm > worst.couple_Nm) {
-        worst = {
-          index,
-          couple_Nm,
-          reaction_N: forces.reactionMax_N[index] ?? 0,
-          combination: combination.name,
-        };
-      }
-    });
-  }
-  return worst;
+  const turns = service.map(({ solved, factor, forces, combination }): Turn => {
+    const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
+    const reaction_N = forces.reactionMax_N[index] ?? 0;
+    const lever_m = reaction_N === 0 ? 0 : couple_Nm / reaction_N;
+    return { index, couple_Nm, reaction_N, lever_m, combination: combination.name };
+  });
+  return turns.reduce((worst, each) => (each.couple_Nm > worst.couple_Nm ? each : worst));
+}
+
+/** The largest couple any bracket carries about the wall finish. */
+export function worstCouple(context: Context): Turn {
+  return context.shelf.positions_m
+    .map((_, index) => coupleOn(context, index))
+    .reduce((worst, each) => (each.couple_Nm > worst.couple_Nm ? each : worst));
 }
 
 /** Lever of a load about the wall finish. */

@@ -1,12 +1,12 @@
 import { findMetal } from '../../../catalogue/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
-import { armBetween, armPull, couple } from '../../bracket-formulas.ts';
+import { armBetween, armInFront, armPull, couple } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple, worstCouple } from './reactions.ts';
+import { atBracket, coupleOn, largestCouple, leverFromWall, worstCouple } from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
@@ -48,7 +48,7 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     const parts = { ...base, title: 'Steel arm', demand: null, capacity: null, clause: 'AISC 360', note };
     return { check: makeCheck(parts, system), steps: [] };
   }
-  const total = work(couple, { R: turned.reaction_N, e_R: turned.couple_Nm / turned.reaction_N }, system);
+  const total = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system);
   const allowed = work(steel.allowableSteelBending, { F_y }, system);
   const { width: b, thickness: t, strut } = capacity;
   if (strut === undefined) {
@@ -62,22 +62,26 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     };
     return { check: makeCheck(parts, system), steps: [total.step, stress.step, allowed.step] };
   }
-  const arm = armOnStrut(context, turned.index, turned.reaction_N, total.value, strut.at);
-  const pull = work(armPull, { C: total.value, h: strut.drop }, system);
-  const stress = work(steel.armStress, { M: arm.value, N: pull.value, b, t }, system);
-  const armCheck: Judged = {
-    check: makeCheck(
+  const arms = shelf.positions_m.map((_, index) => {
+    const turn = coupleOn(context, index);
+    const whole = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system);
+    const arm = armMoment(context, index, strut.at);
+    const pull = work(armPull, { C: whole.value, h: strut.drop }, system);
+    const stress = work(steel.armStress, { M: arm.value, N: pull.value, b, t }, system);
+    const check = makeCheck(
       {
         ...base,
         title: 'Bending and pull of the steel arm',
         demand: stress.value,
         capacity: allowed.value,
         clause: 'AISC 360 H1, sum of stresses',
+        where: atBracket(shelf, index),
+        combination: turn.combination,
       },
       system,
-    ),
-    steps: [total.step, ...arm.steps, pull.step, stress.step, allowed.step],
-  };
+    );
+    return { check, steps: [whole.step, arm.step, pull.step, stress.step, allowed.step] };
+  });
   const length = Math.hypot(strut.at, strut.drop);
   const force = work(steel.strutForce, { C: total.value, L_d: length, s: strut.at, h: strut.drop }, system);
   const squeezed = work(steel.strutStress, { N_d: force.value, A_d: strut.width * strut.thickness }, system);
@@ -100,28 +104,27 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     ),
     steps: [total.step, force.step, squeezed.step, F_e.step, held.step],
   };
-  return worstCheck([armCheck, strutCheck]);
+  return worstCheck([strutCheck, ...arms]);
 }
 
-/** Moment in an arm on a strut: its whole load at its mean lever between wall and strut, or what stands out in front. */
-function armOnStrut(context: Context, index: number, R: number, total_Nm: number, s: number) {
+/**
+ * Moment in an arm on a strut, each load at its own lever: between wall and strut as on a beam (AISC Manual, Table 3-23,
+ * case 8), in front of the strut as a cantilever. Loads on the other side of the strut would relieve it and are left out.
+ */
+function armMoment(context: Context, index: number, s: number): Worked {
   const { shelf, service } = context;
-  const e_R = total_Nm / R;
-  const between = e_R < s ? work(armBetween, { R, e_R, s }, shelf.system) : undefined;
-  const inFront = Math.max(
-    ...service.map(({ solved, factor }) =>
-      largestCouple(solved.model, solved.lines, factor, index, (action) =>
-        Math.max(0, (action === null ? shelf.board.weightAt_m : action.eccentricity_m) - s),
+  const largest = (lever_m: (e: number) => number) =>
+    Math.max(
+      ...service.map(({ solved, factor }) =>
+        largestCouple(solved.model, solved.lines, factor, index, (action) =>
+          Math.max(0, lever_m(leverFromWall(shelf)(action))),
+        ),
       ),
-    ),
-  );
-  if (between !== undefined && between.value >= inFront)
-    return { value: between.value, steps: [between.step] };
-  const front = work(
-    couple,
-    { R, e_R: inFront / R },
-    shelf.system,
-    'moment in the arm from what stands in front of the strut',
-  );
-  return { value: inFront, steps: [front.step] };
+    );
+  const between = largest((e) => (e * (s - e)) / s);
+  const inFront = largest((e) => e - s);
+  const R = Math.max(...service.map(({ forces }) => forces.reactionMax_N[index] ?? 0));
+  return between >= inFront
+    ? work(armBetween, { R, e_M: R === 0 ? 0 : between / R }, shelf.system)
+    : work(armInFront, { R, e_M: inFront / R }, shelf.system);
 }
