@@ -1,6 +1,7 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { Scale } from './scale.ts';
 import { textWidth } from './lettering.ts';
+import { screwOffsets } from './screws.ts';
 import { circle, line, polyline, rect, text } from './svg.ts';
 
 const inch = 0.0254;
@@ -10,7 +11,7 @@ export function studPlaces(document: BracketShelfDocument): number[] {
   const studs = document.wall?.studs;
   const length = document.board.length;
   if (studs === undefined) return [];
-  if ('at' in studs) return studs.at.filter((at) => at <= length);
+  if ('at' in studs) return studs.at.filter((at) => at <= length).toSorted((a, b) => a - b);
   const before = Math.floor(studs.first / studs.spacing + 1e-9);
   const start = studs.first - before * studs.spacing;
   const count = Math.max(0, Math.floor((length - start) / studs.spacing + 1e-9) + 1);
@@ -44,16 +45,15 @@ export function bracketParts(
   const armHalf = Math.max(scale.length(armWidth) / 2, 0.8);
   const bottom = underside + scale.length(plate.height);
   const armBottom = Math.min(bottom, underside + Math.max(scale.length(armWidth), 2));
-  const perHeight = screws?.perHeight ?? 1;
+  const offsets = screwOffsets(document.brackets);
   const radius = Math.min(Math.max(scale.length(0.0025), 0.9), 3);
   return [
     rect({ left: x - half, right: x + half, top: underside, bottom }, 'outline'),
     rect({ left: x - armHalf, right: x + armHalf, top: underside, bottom: armBottom }, 'thin'),
     ...(screws?.heights ?? []).flatMap((height) =>
-      Array.from({ length: perHeight }, (_, index) => {
-        const across = ((index + 1) / (perHeight + 1) - 0.5) * 2 * half;
-        return circle({ x: x + across, y: bottom - scale.length(height) }, radius, 'thin');
-      }),
+      offsets.map((offset) =>
+        circle({ x: x + scale.length(offset), y: bottom - scale.length(height) }, radius, 'thin'),
+      ),
     ),
   ];
 }

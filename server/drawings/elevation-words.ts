@@ -4,12 +4,14 @@ import { show } from '../../shared/quantity/index.ts';
 import { studPlaces } from './brackets.ts';
 import { dimensionText } from './lettering.ts';
 import { withAmount, type DrawnLoads } from './loads.ts';
+import { missWords, type Miss } from './misses.ts';
 
 /** The elevation in words: what stands where, and how it settles. */
 export function elevationWords(
   document: BracketShelfDocument,
   result: CheckResult,
   loads: DrawnLoads,
+  misses: readonly Miss[],
 ): string {
   const units = document.units ?? 'inch-pound';
   const length = (metres: number): string => dimensionText(metres, units);
@@ -24,6 +26,7 @@ export function elevationWords(
     'All distances run from its left end.',
     `Brackets at ${listed(brackets.positions.toSorted((a, b) => a - b).map(length))}.`,
     studs.length === 0 ? '' : `Studs at ${listed(studs.map(length))}.`,
+    ...misses.map((miss) => missWords(miss, units)),
     ...loads.bands.map((band) => `${withAmount(band)}, from ${length(band.from)} to ${length(band.to)}.`),
     ...loads.weights.map((weight) => `${withAmount(weight)}, at ${length(weight.at)}.`),
     ...loads.roaming.map((load) => `${withAmount(load)}, anywhere along the front edge.`),
@@ -49,7 +52,7 @@ function settlesWords(
 }
 
 /** `a, b and c`. */
-function listed(words: readonly string[]): string {
+export function listed(words: readonly string[]): string {
   const last = words.at(-1) ?? '';
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }

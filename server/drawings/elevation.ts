@@ -3,16 +3,18 @@ import type { CheckResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { bracketNumbers, bracketParts, plateHeight, studLine, studPlaces } from './brackets.ts';
 import { levelDimension, runningDimension } from './dimension.ts';
+import { boardParts } from './elevation-board.ts';
 import { elevationWords } from './elevation-words.ts';
 import { frames, type View } from './frame.ts';
 import { keyStrip, type KeyItem } from './key.ts';
 import { bareDimension, dimensionText } from './lettering.ts';
 import { loadLanes } from './load-lanes.ts';
 import { drawnLoads } from './loads.ts';
+import { missesOf, missParts } from './misses.ts';
 import { boardScale, nosingReach } from './profile.ts';
-import { scaleBar, type Scale } from './scale.ts';
+import { scaleBar } from './scale.ts';
 import { settledShape } from './settled.ts';
-import { drawing, line, rect, type Drawing } from './svg.ts';
+import { drawing, type Drawing } from './svg.ts';
 
 /**
  * The shelf from the front, to true scale: board, nosing, brackets, studs, what stands on it, and the shape it settles to.
@@ -41,13 +43,17 @@ export function elevation(document: BracketShelfDocument, result: CheckResult, v
   const held = Math.max(platesBottom, frontBottom, underside + settled.below) + 4;
   const places = brackets.positions.toSorted((a, b) => a - b);
 
+  const room = { left: 2, right: frame.width - 2 };
   const numbers = bracketNumbers(places.map(scale.x), held + size, size);
+  const misses = missesOf(document, result);
+  const missed = missParts(misses, held + size, scale, size, room);
   const marks = [0, ...places, board.length]
     .filter((place, index, all) => index === 0 || place - (all[index - 1] ?? 0) > 1e-6)
     .map((place) => ({ x: scale.x(place), words: bareDimension(place, units) }));
-  const running = runningDimension(marks, held + size * 1.9, size, { left: 2, right: frame.width - 2 });
+  const running = runningDimension(marks, missed.bottom + size * 0.9, size, room);
   const overall = running.bottom + size * 1.6;
-  const key = keyStrip(keyItems(settled.factor, studs.length > 0, units), overall + size * 1.9, frame);
+  const items = keyItems(settled.factor, studs.length > 0, misses.length > 0, units);
+  const key = keyStrip(items, overall + size * 1.9, frame);
   const barAt = { x: frame.left, y: key.bottom + size * 1.1 };
 
   const parts = [
@@ -57,42 +63,33 @@ export function elevation(document: BracketShelfDocument, result: CheckResult, v
     ...boardParts(document, boardTop, scale),
     settled.draw((boardTop + underside) / 2),
     ...numbers,
+    ...missed.parts,
     ...running.parts,
     ...levelDimension(
       { from: left, to: right, y: overall },
       `overall ${dimensionText(board.length, units)}`,
       size,
-      frame.width,
+      room,
     ),
     ...key.parts,
     ...scaleBar(scale, barAt, frame.width * 0.3, size, units),
   ];
   const title = `Elevation${document.title === undefined ? '' : `: ${document.title}`}`;
-  const words = { kind: `elevation-${view}`, title, description: elevationWords(document, result, loads) };
+  const words = {
+    kind: `elevation-${view}`,
+    title,
+    description: elevationWords(document, result, loads, misses),
+  };
   return drawing({ width: frame.width, height: barAt.y + size }, words, parts);
-}
-
-/** The board, and its nosing before it, which hides it. */
-function boardParts(document: BracketShelfDocument, boardTop: number, scale: Scale): string[] {
-  const { board } = document;
-  const reach = nosingReach(board);
-  const [left, right] = [scale.x(0), scale.x(board.length)];
-  const box = { left, right, top: boardTop, bottom: boardTop + scale.length(board.thickness) };
-  const joints = (board.joints ?? []).map((joint) =>
-    line({ x: scale.x(joint), y: box.top }, { x: scale.x(joint), y: box.bottom }, 'outline'),
-  );
-  if (board.nosing === undefined) return [rect(box, 'outline'), ...joints];
-  const top = boardTop - scale.length(reach.above);
-  const bottom = top + scale.length(board.nosing.height);
-  return [rect(box, 'hidden'), rect({ left, right, top, bottom }, 'outline'), ...joints];
 }
 
 const unitWords: Readonly<Record<UnitSystem, string>> = { 'inch-pound': 'inches', metric: 'millimetres' };
 
-function keyItems(factor: number, hasStuds: boolean, units: UnitSystem): KeyItem[] {
+function keyItems(factor: number, hasStuds: boolean, hasMisses: boolean, units: UnitSystem): KeyItem[] {
   return [
     { words: `Distances from the left end in ${unitWords[units]}` },
     { pen: 'settled', words: `settled shape, drawn × ${factor}` },
     ...(hasStuds ? [{ pen: 'centre' as const, words: 'stud' }] : []),
+    ...(hasMisses ? [{ words: '“off”: from the bracket to the nearest stud' }] : []),
   ];
 }

@@ -48,7 +48,28 @@ export function bracketSection(document: BracketShelfDocument, underside: number
           ),
           'arrow',
         ),
+    strokes(
+      (boardScrews?.at ?? []).flatMap((at) =>
+        boardScrewStrokes(scale.x(at), armBox.bottom, boardScrews?.length ?? 0, scale),
+      ),
+      'arrow',
+    ),
   ];
+}
+
+/** A screw up through the arm, its head under it; its head alone where its length is not given. */
+function boardScrewStrokes(x: number, head: number, length_m: number, scale: Scale) {
+  const radius = Math.max(scale.length(0.0035), 1.8);
+  return [
+    [
+      { x, y: head },
+      { x, y: head - scale.length(length_m) },
+    ],
+    [
+      { x: x - radius, y: head },
+      { x: x + radius, y: head },
+    ],
+  ] as const;
 }
 
 function screwStrokes(y: number, head_m: number, length_m: number, scale: Scale) {

@@ -16,6 +16,9 @@ export function sectionWords(document: BracketShelfDocument, loads: readonly Loa
     screws === undefined
       ? ''
       : `Screws ${length(screws.length)} long at ${screws.heights.map(length).join(' and ')} above the plate's lower end.`,
+    brackets.boardScrews?.at === undefined
+      ? ''
+      : `Screws go up through the arm into the board at ${brackets.boardScrews.at.map(length).join(' and ')} from the wall.`,
     ...(wall?.coverings ?? []).map(
       ({ material, thickness }) =>
         `The wall is covered with ${length(thickness)} of ${material.replaceAll('-', ' ')}.`,

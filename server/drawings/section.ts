@@ -101,7 +101,10 @@ function spanParts(document: BracketShelfDocument, top: number, scale: Scale, un
   const y = (index: number): number => top + (index + 1) * size * 1.75;
   const parts = spans.flatMap(([name, reach_m], index) => {
     const words = `${name} ${dimensionText(reach_m, units)}`;
-    return levelDimension({ from: scale.x(0), to: scale.x(reach_m), y: y(index) }, words, size, width);
+    return levelDimension({ from: scale.x(0), to: scale.x(reach_m), y: y(index) }, words, size, {
+      left: 2,
+      right: width - 2,
+    });
   });
   return { parts, bottom: y(spans.length - 1) };
 }

@@ -1,4 +1,5 @@
 import { diagrams, elevation, section, type Drawing } from '../drawings/index.ts';
+import { fixingViews, type FixingsView } from './fixings.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { cautions } from '../../shared/cautions.ts';
 import type { FieldError } from '../../shared/check-result.ts';
@@ -26,6 +27,8 @@ interface ResultView {
   readonly section: Drawing;
   readonly diagrams: DrawingView;
   readonly checks: readonly CheckView[];
+  /** One, or none where the fixing into the wall was not worked out. */
+  readonly fixings: readonly FixingsView[];
   readonly warnings: readonly string[];
   readonly hasWarnings: boolean;
   readonly assumptions: readonly string[];
@@ -59,6 +62,7 @@ export interface LinksView {
   readonly hasAddress: boolean;
   readonly address: string;
   readonly sheet: string;
+  readonly installer: string;
   readonly download: string;
   readonly canPrint: boolean;
 }
@@ -111,6 +115,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
           narrow: diagrams(document, result, 'narrow'),
         },
         checks,
+        fixings: fixingViews(document, result),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,
         assumptions: result.assumptions,
@@ -128,6 +133,7 @@ function linksView({ query, isTooLong, answer }: CheckState): LinksView {
     hasAddress: !isTooLong,
     address: `/check?${query}`,
     sheet: `/sheet?${query}`,
+    installer: `/installer?${query}`,
     download: `/document?${query}`,
     canPrint: answer.ok && !isTooLong,
   };

@@ -1,11 +1,17 @@
 import type { FieldError } from '../../shared/check-result.ts';
 import { assetPath } from '../assets.ts';
+import type { InstallerModel } from './installer.ts';
 import type { PageFrame } from './page.ts';
 import type { SheetModel } from './sheet.ts';
 
 /** The sheet in the frame of a page: its own stylesheet, the head it prints on every page, and no scripts. */
 export function sheetPage(model: SheetModel): SheetModel & PageFrame {
   return { ...model, ...frame(`${model.title} · Calculation sheet`, [model.headAddress]) };
+}
+
+/** The installer's sheet in the frame of a page. */
+export function installerPage(model: InstallerModel): InstallerModel & PageFrame {
+  return { ...model, ...frame(`${model.title} · Installer’s sheet`, [assetPath('installer.css')]) };
 }
 
 interface SheetErrors extends PageFrame {

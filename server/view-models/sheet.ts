@@ -1,7 +1,7 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult, ProvenanceValue } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
-import { diagrams, elevation, section, type Drawing, type View } from '../drawings/index.ts';
+import { bracketDetail, diagrams, elevation, section, type Drawing, type View } from '../drawings/index.ts';
 import type { Paper } from '../sheets/paper.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { sheetChecks, type SheetCheck } from './sheet-checks.ts';
@@ -27,6 +27,7 @@ export interface SheetModel {
   readonly isLetter: boolean;
   readonly isA4: boolean;
   readonly backAddress: string;
+  readonly installerAddress: string;
   readonly letterAddress: string;
   readonly a4Address: string;
   readonly headAddress: string;
@@ -69,14 +70,16 @@ export function sheetModel(
   const title = document.title ?? 'Shelf on brackets';
   const checks = sheetChecks(result);
   const pictures = {
-    section: { wide: section(document).svg, narrow: '', hasNarrow: false },
+    section: across(section(document)),
     diagrams: picture((view) => diagrams(document, result, view)),
+    fixings: across(bracketDetail(document, result)),
   };
   const sections = sheetSections(
     result.worksheet.sections,
     {
-      section: [pictures.section],
+      section: pictures.section,
       analysis: [pictures.diagrams],
+      fixings: pictures.fixings,
     },
     typesetter,
   );
@@ -92,6 +95,7 @@ export function sheetModel(
     isLetter: paper === 'letter',
     isA4: paper === 'a4',
     backAddress: `/check?${query}`,
+    installerAddress: `/installer?${query}`,
     letterAddress: `/sheet?${query}&paper=letter`,
     a4Address: `/sheet?${query}&paper=a4`,
     headAddress: `/sheet-head.css?${new URLSearchParams({ title, mark: fingerprint }).toString()}`,
@@ -124,6 +128,11 @@ const readingWords: Readonly<Record<UnitSystem, string>> = {
   'inch-pound': `Lines of working give the formula, the numbers put in, and the result. Numbers without a unit are in inches, pounds-force and what follows from them (lbf·in, psi, in²); a line that needs other units prints all of its units. ${rounded}`,
   metric: `Lines of working give the formula, the numbers put in, and the result. Numbers without a unit are in millimetres, newtons and what follows from them (N·mm, MPa, mm²); a line that needs other units prints all of its units. ${rounded}`,
 };
+
+/** A picture that is as wide as a phone and serves paper as it is; none where there is nothing to draw. */
+function across(drawing: Drawing | undefined): SheetPicture[] {
+  return drawing === undefined ? [] : [{ wide: drawing.svg, narrow: '', hasNarrow: false }];
+}
 
 function picture(draw: (view: View) => Drawing): SheetPicture {
   return { wide: draw('wide').svg, narrow: draw('narrow').svg, hasNarrow: true };

@@ -1,7 +1,9 @@
 import { demoCheck } from '../../../server/demo.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 
-const { board, brackets } = demoCheck;
+const { board, brackets, wall } = demoCheck;
+const screws = { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] };
+const report = { tension: '300 lbf', shear: '250 lbf', report: 'a test report of the maker' };
 const steel = { basis: 'steel' as const, metal: 'a36', width: '1 in', thickness: '1/4 in' };
 
 /** Shelves that between them need every part of the calculation. */
@@ -74,6 +76,151 @@ export const manyShelves: readonly { readonly name: string; readonly document: B
         nosing: { height: '2 in', thickness: '3/4 in', flush: 'bottom' },
         rail: { height: '2-1/2 in', thickness: '3/4 in' },
       },
+    },
+  },
+  {
+    name: 'lag screws side by side in blocking behind tile',
+    document: {
+      ...demoCheck,
+      brackets: {
+        ...brackets,
+        plate: { height: '10 in', width: '4 in', thickness: '3/8 in' },
+        screws: {
+          fastener: 'lag-screw-3/8',
+          length: '4 in',
+          heights: ['9 in', '5 in', '1 in'],
+          perHeight: 2,
+          across: '3 in',
+        },
+      },
+      wall: {
+        framing: 'blocking',
+        species: 'douglas-fir-larch',
+        coverings: [
+          { material: 'cement-board', thickness: '1/2 in' },
+          { material: 'tile', thickness: '5/16 in' },
+        ],
+        bearing: { allowable: '300 psi', source: 'the maker of the board' },
+      },
+    },
+  },
+  {
+    name: 'brackets off their studs',
+    document: {
+      ...demoCheck,
+      brackets: { ...brackets, positions: ['5 in', '38 in', '60 in', '91 in'] },
+    },
+  },
+  {
+    name: 'a grid of studs in metric with brackets between them',
+    document: {
+      ...demoCheck,
+      units: 'metric',
+      brackets: { ...brackets, positions: ['150 mm', '600 mm', '1.2 m', '2.1 m'] },
+      wall: { ...wall, studs: { first: '150 mm', spacing: '450 mm' } },
+    },
+  },
+  {
+    name: 'nails into studs',
+    document: {
+      ...demoCheck,
+      brackets: { ...brackets, screws: { ...screws, fastener: 'common-nail-16d', length: '3-1/2 in' } },
+    },
+  },
+  {
+    name: 'anchors of a report in masonry',
+    document: {
+      ...demoCheck,
+      brackets: { ...brackets, screws: { ...screws, fastener: 'listed', allowable: report } },
+      wall: { framing: 'masonry', coverings: [{ material: 'plaster', thickness: '3/4 in' }] },
+    },
+  },
+  {
+    name: 'listed screws in metal studs',
+    document: {
+      ...demoCheck,
+      brackets: {
+        ...brackets,
+        screws: { ...screws, fastener: 'listed', length: '1-1/2 in', allowable: report },
+      },
+      wall: { ...wall, framing: 'metal-stud', species: undefined, studWidth: '1-5/8 in' },
+    },
+  },
+  {
+    name: 'screws in sheathing alone',
+    document: {
+      ...demoCheck,
+      wall: { framing: 'sheathing', species: 'osb', sheathing: '3/4 in', coverings: [] },
+    },
+  },
+  {
+    name: 'a hollow wall',
+    document: {
+      ...demoCheck,
+      wall: { framing: 'hollow', coverings: [{ material: 'gypsum-board', thickness: '5/8 in' }] },
+    },
+  },
+  {
+    name: 'screws too short for the stud',
+    document: { ...demoCheck, brackets: { ...brackets, screws: { ...screws, length: '1-1/4 in' } } },
+  },
+  {
+    name: 'many screws in a low plate',
+    document: {
+      ...demoCheck,
+      brackets: {
+        ...brackets,
+        plate: { height: '3 in', width: '1-1/4 in' },
+        screws: {
+          ...screws,
+          heights: [
+            '1/4 in',
+            '1/2 in',
+            '3/4 in',
+            '1 in',
+            '1-1/4 in',
+            '1-1/2 in',
+            '2 in',
+            '2-1/2 in',
+            '2-3/4 in',
+          ],
+        },
+      },
+    },
+  },
+  {
+    name: 'loads of every kind that hold',
+    document: {
+      ...demoCheck,
+      title:
+        'The long shelf above the workbench in the back room, where everything is put that has no other place',
+      loads: [
+        { name: 'Plates', kind: 'line', amount: '9 lbf/ft', duration: 'permanent' },
+        { name: 'Jars', kind: 'line', amount: '6 lbf/ft', from: '10 in', to: '40 in', duration: 'permanent' },
+        { name: 'Parcels', kind: 'line', amount: '2 lbf/ft', eccentricity: '8 in', duration: 'two-months' },
+        {
+          name: 'Clock',
+          kind: 'point',
+          amount: '5 lbf',
+          at: '20 in',
+          eccentricity: '3 in',
+          duration: 'permanent',
+        },
+        { name: 'Vase', kind: 'point', amount: '4 lbf', at: '70 in', duration: 'seven-days' },
+        { name: 'Hand leaning', kind: 'roaming', amount: '30 lbf', duration: 'seven-days' },
+        { name: 'A knock', kind: 'roaming', amount: '40 lbf', duration: 'impact' },
+      ],
+    },
+  },
+  {
+    name: 'a board in two lengths with a load that is always there',
+    document: {
+      ...demoCheck,
+      board: { ...board, joints: ['36 in'] },
+      loads: [
+        { name: 'Cabinet', kind: 'line', amount: '10 lbf/ft', duration: 'permanent', arrangement: 'fixed' },
+        { name: 'Hand leaning', kind: 'roaming', amount: '30 lbf', duration: 'seven-days' },
+      ],
     },
   },
 ];

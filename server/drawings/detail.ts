@@ -1,0 +1,91 @@
+import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { CheckResult } from '../../shared/check-result.ts';
+import { missesOf, type Miss } from './misses.ts';
+import { screwOffsets, screwSizes } from './screws.ts';
+
+type Brackets = BracketShelfDocument['brackets'];
+type Framing = NonNullable<NonNullable<BracketShelfDocument['wall']>['framing']>;
+
+const thinMetal_m = 0.25 * 0.0254;
+const usualStud_m = { width: 1.5 * 0.0254, depth: 3.5 * 0.0254 };
+const usualSheathing_m = (7 / 16) * 0.0254;
+
+/** What an enlarged bracket shows, in m: heights from the plate's lower end, distances from its middle and from the wall finish. */
+export interface Detail {
+  readonly plate: NonNullable<Brackets['plate']> & { readonly thickness: number };
+  readonly screws: NonNullable<Brackets['screws']>;
+  readonly offsets: readonly number[];
+  readonly diameter: number;
+  readonly head: number;
+  readonly thread: number;
+  /** The stud behind the plate; none where no stud is met or known. */
+  readonly studs: readonly { readonly from: number; readonly to: number }[];
+  readonly misses: readonly Miss[];
+  readonly coverings: readonly { readonly material: string; readonly thickness: number }[];
+  readonly gap: number;
+  /** How deep the wall is behind its coverings, and whether that is known. */
+  readonly behind: number;
+  readonly isHollow: boolean;
+  readonly penetration: number;
+  readonly into: string;
+}
+
+const into: Readonly<Record<Framing, string>> = {
+  'wood-stud': 'in the stud',
+  blocking: 'in the blocking',
+  sheathing: 'in the sheathing',
+  'metal-stud': 'behind the face',
+  masonry: 'in the masonry',
+  concrete: 'in the concrete',
+  hollow: 'behind the face',
+};
+
+/** Plate, screws and wall as the detail shows them; undefined where plate, screws or wall are not given. */
+export function detailOf(document: BracketShelfDocument, result: CheckResult): Detail | undefined {
+  const { brackets, wall } = document;
+  const { plate, screws } = brackets;
+  if (plate === undefined || screws === undefined || wall === undefined) return undefined;
+  const framing = wall.framing ?? 'wood-stud';
+  const thickness = plate.thickness ?? thinMetal_m / 2;
+  const coverings = wall.coverings ?? [];
+  const gap = coverings.reduce((sum, covering) => sum + covering.thickness, 0);
+  const sizes = screwSizes(screws);
+  const misses = missesOf(document, result);
+  const studs = framing === 'wood-stud' || framing === 'metal-stud' ? studBehind(document, result) : [];
+  const isBesideStud = misses.length > 0 && studs.length === 0;
+  return {
+    plate: { ...plate, thickness },
+    screws,
+    offsets: screwOffsets(brackets),
+    diameter: sizes.diameter_m,
+    head: sizes.head_m,
+    thread: Math.min(screws.thread ?? (screws.length * 2) / 3, screws.length - thickness),
+    studs,
+    misses,
+    coverings,
+    gap,
+    behind:
+      framing === 'sheathing' ? (wall.sheathing ?? usualSheathing_m) : (wall.studDepth ?? usualStud_m.depth),
+    isHollow: framing === 'hollow' || isBesideStud,
+    penetration: result.fixings[0]?.penetration.value ?? Math.max(0, screws.length - thickness - gap),
+    into: isBesideStud ? into.hollow : into[framing],
+  };
+}
+
+/** Edges of the stud behind the bracket that misses most; behind all of them where none does. */
+function studBehind({ brackets, wall }: BracketShelfDocument, { fixings }: CheckResult): Detail['studs'] {
+  const places = brackets.positions.toSorted((a, b) => a - b);
+  const shifts = fixings.flatMap(({ bracket, stud }) => {
+    const at = places[bracket - 1];
+    return stud === null || at === undefined ? [] : [stud.value - at];
+  });
+  const [first] = shifts;
+  if (first === undefined) return [];
+  const shift = shifts.reduce(
+    (worst, each) => (Math.abs(each) > Math.abs(worst) + 1e-9 ? each : worst),
+    first,
+  );
+  const half = (wall?.studWidth ?? usualStud_m.width) / 2;
+  const isBehind = Math.abs(shift) < half + (brackets.plate?.width ?? 0) / 2;
+  return isBehind ? [{ from: shift - half, to: shift + half }] : [];
+}
