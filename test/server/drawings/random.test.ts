@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { check } from '../../../calc/index.ts';
+import { checkBracketShelf } from '../../../calc/elements/bracket-shelf/index.ts';
 import { diagrams, elevation, section, type Drawing } from '../../../server/drawings/index.ts';
 import { readDocument } from '../../../shared/check-document/index.ts';
 import { manyShelves } from '../sheets/many-shelves.ts';
@@ -11,7 +11,7 @@ function drawn(document: unknown): Drawing[] {
   const reading = readDocument(document);
   if (!reading.ok)
     throw new Error(reading.errors.map(({ path, message }) => `${path} ${message}`).join('\n'));
-  const result = check(document);
+  const result = checkBracketShelf(reading.document, () => []);
   return (['wide', 'narrow'] as const).flatMap((view) => [
     elevation(reading.document, result, view),
     diagrams(reading.document, result, view),

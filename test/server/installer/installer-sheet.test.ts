@@ -15,7 +15,10 @@ afterAll(() => served.close());
 const addressFor = (document: unknown): string => addressOf(document).replace('/check?', '/installer?');
 
 async function fetched(path: string): Promise<{ status: number; html: string }> {
-  const response = await fetch(served.home + path, { redirect: 'manual' });
+  const response = await fetch(served.home + path, {
+    redirect: 'manual',
+    headers: { connection: 'close' },
+  });
   return { status: response.status, html: await response.text() };
 }
 
