@@ -2,6 +2,7 @@ import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { runCommand } from './command.ts';
+import { findPostgres } from './postgres.ts';
 
 const browserNames = ['chromium', 'chromium-browser', 'google-chrome'];
 
@@ -32,6 +33,7 @@ export async function providePrograms(): Promise<void> {
   const missing = [
     ...(findChromium() === undefined ? ['chromium'] : []),
     ...(findSolver() === undefined ? ['calculix-ccx'] : []),
+    ...(findPostgres() === undefined ? ['postgresql'] : []),
   ];
   if (missing.length > 0 && process.getuid?.() === 0 && isProgram('/usr/bin/apt-get')) {
     console.log(`Installing ${missing.join(' and ')} ...`);
@@ -53,6 +55,9 @@ export async function providePrograms(): Promise<void> {
   }
   if (findSolver() === undefined) {
     console.log('There is no ccx (package calculix-ccx): the tests against it are skipped.');
+  }
+  if (findPostgres() === undefined) {
+    console.log('There is no PostgreSQL server (package postgresql): the store is tested on SQLite alone.');
   }
 }
 

@@ -1,0 +1,120 @@
+import type { Generated } from 'kysely';
+import type { Outcome } from '../../shared/check-result.ts';
+
+/**
+ * The tables, as the newest migration leaves them. Times are ISO 8601 in UTC; yes and no are 1 and 0; ids are chance text.
+ * Every row that an office owns names it, so that no query crosses from one office to another.
+ */
+export interface Tables {
+  readonly schemaVersion: { version: number; takenAt: string };
+  readonly setting: SettingTable;
+  readonly office: OfficeTable;
+  readonly job: JobTable;
+  readonly jobCheck: JobCheckTable;
+  readonly revision: RevisionTable;
+}
+
+/** What the store knows about itself. */
+interface SettingTable {
+  name: string;
+  value: string;
+}
+
+interface OfficeTable {
+  id: string;
+  name: string;
+  lastJobNumber: Generated<number>;
+  madeAt: string;
+}
+
+/** The words of a job that its pages and sheets show. */
+export interface JobWords {
+  /** What the job is called. */
+  readonly name: string;
+  readonly client: string;
+  readonly address: string;
+  /** The office's own order or reference number. */
+  readonly reference: string;
+  readonly preparedBy: string;
+  readonly checkedBy: string;
+  /** The code and edition that the place has adopted. */
+  readonly edition: string;
+  /** The authority having jurisdiction. */
+  readonly authority: string;
+  readonly notes: string;
+}
+
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
+interface JobTable extends Writable<JobWords> {
+  id: string;
+  officeId: string;
+  /** Counted from 1 in each office. */
+  number: number;
+  version: number;
+  lastCheckNumber: Generated<number>;
+  isArchived: number;
+  isDeleted: number;
+  madeAt: string;
+  changedAt: string;
+  /** Lower-case letters to sort and to search by. */
+  nameKey: string;
+  clientKey: string;
+  searchKey: string;
+}
+
+/** How a check stands: an outcome, or not yet to be worked out. */
+export type StandingWord = Outcome | 'unfinished';
+
+/** What a list says about a check without working it out again. */
+export interface Standing {
+  readonly element: string;
+  readonly title: string;
+  readonly standing: StandingWord;
+  /** Title of the check that governs; empty for none. */
+  readonly governs: string;
+  /** How much of the governing limit is used; null where that can't be said. */
+  readonly used: number | null;
+  /** Version of the tool that worked it out. */
+  readonly tool: string;
+}
+
+interface JobCheckTable extends Writable<Standing> {
+  id: string;
+  officeId: string;
+  jobId: string;
+  /** Counted from 1 in each job. */
+  number: number;
+  /** Place in the job's list. */
+  place: number;
+  version: number;
+  /** The filled-in form, as the query of an address: the check itself. */
+  form: string;
+  isDeleted: number;
+  lastRevision: number;
+  /** The opened page that saved last, and how often it had by then. */
+  editor: string;
+  turn: number;
+  madeAt: string;
+  changedAt: string;
+  changedBy: string;
+}
+
+interface RevisionTable {
+  checkId: string;
+  officeId: string;
+  /** Counted from 1 in each check. */
+  number: number;
+  /** Version of the check that this revision ends with. */
+  version: number;
+  form: string;
+  standing: StandingWord;
+  /** Names of the fields that differ from the revision before, a JSON list. */
+  changed: string;
+  /** How it came about, where not by writing in the form. */
+  reason: string;
+  editor: string;
+  madeAt: string;
+  savedAt: string;
+  savedBy: string;
+}
