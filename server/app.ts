@@ -8,6 +8,7 @@ import { sendDocument, sendLongDocument } from './routes/document.ts';
 import { nothingHere, showFailure } from './routes/failures.ts';
 import { showDemo, showHome } from './routes/home.ts';
 import { openDocument } from './routes/open.ts';
+import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
 import { sheetRoutes } from './routes/sheet.ts';
 import { securityHeaders } from './security.ts';
@@ -33,6 +34,10 @@ export function makeApp(report: (error: unknown) => void = console.error): Expre
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));
+  for (const outlook of ['layouts', 'reach'] as const) {
+    app.get(`/${outlook}`, showOutlook(templates, outlook));
+    app.post(`/${outlook}`, collectForm, showLongOutlook(templates, outlook));
+  }
   app.get('/boards', showBoards(templates));
   app.use(sheetRoutes(templates));
   app.use(nothingHere(templates));

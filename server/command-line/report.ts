@@ -1,4 +1,4 @@
-import type { Check, CheckResult, FieldError, Outcome } from '../../shared/check-result.ts';
+import type { Check, CheckResult, FieldError, Outcome, Remedy } from '../../shared/check-result.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
 import { textTable } from './text-table.ts';
 
@@ -19,6 +19,7 @@ export function fullReport(result: CheckResult): string {
     oneLine(result.summary),
     '',
     ...table,
+    ...list('Ways out', result.remedies.map(wayOut)),
     ...list('Notes', notes),
     ...list('Warnings', result.warnings),
     ...list('Assumptions', result.assumptions),
@@ -55,6 +56,12 @@ function row(check: Check): string[] {
     words[check.outcome],
     check.clause,
   ].map(oneLine);
+}
+
+/** A change, and what comes of it. */
+function wayOut({ what, verdict, governing }: Remedy): string {
+  const used = governing.ratio === null ? '' : `, ${showUsed(governing.ratio)}`;
+  return `${what} Then it ${words[verdict]}: ${governing.title}${used}.`;
 }
 
 function list(title: string, lines: readonly string[]): string[] {

@@ -1,6 +1,7 @@
 import { parseQuantity } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
 import { bareUnits } from './bare-units.ts';
+import { setFields } from './changes.ts';
 import { readForm } from './read-form.ts';
 import { arrange } from './rows.ts';
 import { startOf } from './starts.ts';
@@ -13,13 +14,14 @@ export interface Acted {
 }
 
 /**
- * Does what a button of the form says: `add:<list>`, `remove:<list>.<row>`, `up:<list>.<row>`, `down:<list>.<row>` or
- * `board:<basis>=<name>`. Anything else changes nothing.
+ * Does what a button of the form says: `add:<list>`, `remove:<list>.<row>`, `up:<list>.<row>`, `down:<list>.<row>`,
+ * `board:<basis>=<name>` or `set:<fields, as a query>`. Anything else changes nothing.
  */
 export function act(texts: Texts, doing: string): Acted {
-  const [, verb = '', object = ''] = /^(add|remove|up|down|board):(.+)$/.exec(doing) ?? [];
+  const [, verb = '', object = ''] = /^(add|remove|up|down|board|set):(.+)$/.exec(doing) ?? [];
   if (verb === 'add') return add(texts, object);
   if (verb === 'board') return chooseBoard(texts, object);
+  if (verb === 'set') return { texts: setFields(texts, object), at: 'verdict' };
   const [, list = '', row = ''] = /^(.+)\.(\d{1,3})$/.exec(object) ?? [];
   const rows = rowsOf(texts, list);
   const place = rows.indexOf(Number(row));

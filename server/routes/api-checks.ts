@@ -1,24 +1,27 @@
 import { Router, type RequestHandler } from 'express';
-import { check, DocumentError } from '../../calc/index.ts';
+import { check, DocumentError, layouts, reach } from '../../calc/index.ts';
 import { collectBody, readBody, requireJson } from './api-body.ts';
 import { sendCatalogue } from './api-catalogue.ts';
 import { apiFailures, nothingHere, otherMethods } from './api-failures.ts';
 import { sendProblem } from './api-problem.ts';
 import { sendSchema } from './api-schema.ts';
 
-const checkDocument: RequestHandler = (request, response) => {
-  const body = readBody(request);
-  if (!body.ok) {
-    sendProblem(response, 400, body.message);
-    return;
-  }
-  try {
-    response.json(check(body.value));
-  } catch (error) {
-    if (!(error instanceof DocumentError)) throw error;
-    sendProblem(response, 422, countOf(error.errors.length), error.errors);
-  }
-};
+/** Answers a document with what is worked out from it. */
+function answerWith(workOut: (document: unknown) => object): RequestHandler {
+  return (request, response) => {
+    const body = readBody(request);
+    if (!body.ok) {
+      sendProblem(response, 400, body.message);
+      return;
+    }
+    try {
+      response.json(workOut(body.value));
+    } catch (error) {
+      if (!(error instanceof DocumentError)) throw error;
+      sendProblem(response, 422, countOf(error.errors.length), error.errors);
+    }
+  };
+}
 
 /**
  * The door for other programs, to be mounted at `/api`.
@@ -27,7 +30,9 @@ const checkDocument: RequestHandler = (request, response) => {
  */
 export function apiRoutes(report: (error: unknown) => void = console.error): Router {
   const router = Router();
-  router.route('/checks').post(requireJson, collectBody, checkDocument).all(otherMethods('POST'));
+  for (const [path, workOut] of Object.entries({ checks: check, layouts, reach })) {
+    router.route(`/${path}`).post(requireJson, collectBody, answerWith(workOut)).all(otherMethods('POST'));
+  }
   router.route('/schema').get(sendSchema).all(otherMethods('GET', 'HEAD'));
   router.route('/catalogue').get(sendCatalogue).all(otherMethods('GET', 'HEAD'));
   router.use(nothingHere);

@@ -17,7 +17,8 @@ export function showCheck(views: Views): RequestHandler {
     const state = checkState(sent);
     const isPressed = written(sent, 'do') !== '' && !state.isTooLong;
     if (isPressed && regionWanted(request) === 'page') {
-      const focus = state.at === '' ? '' : `&at=${encodeURIComponent(state.at)}`;
+      const isVerdict = state.at === 'verdict';
+      const focus = isVerdict ? '#verdict' : state.at === '' ? '' : `&at=${encodeURIComponent(state.at)}`;
       response.redirect(303, `/check?${state.query}${focus}`);
       return;
     }

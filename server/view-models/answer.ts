@@ -7,6 +7,7 @@ import type { Typesetter } from '../typeset/index.ts';
 import { checkViews, type CheckView } from './checks.ts';
 import type { CheckForm } from './form/index.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
+import { waysOutView, type WaysOutView } from './ways-out.ts';
 
 /** The verdict, as it stands large over the checks and small in the bar that is always in sight. */
 interface VerdictView extends OutcomeWords {
@@ -22,7 +23,7 @@ interface DrawingView {
   readonly narrow: Drawing;
 }
 
-interface ResultView {
+interface ResultView extends WaysOutView {
   readonly elevation: DrawingView;
   readonly section: Drawing;
   readonly diagrams: DrawingView;
@@ -116,6 +117,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         },
         checks,
         fixings: fixingViews(document, result),
+        ...waysOutView(result.remedies, state),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,
         assumptions: result.assumptions,

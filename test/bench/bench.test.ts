@@ -29,6 +29,8 @@ describe('the bench', () => {
     const rows = lines.slice(1).map((line) => line.split('|').map((cell) => cell.trim()));
     expect(rows.map(([, what]) => what?.split(',')[0])).toEqual([
       'One whole check of the shelf to begin with',
+      'Search for brackets on the studs of an 8 ft board',
+      'Ways out of a shelf that sags',
       'POST /api/checks',
       'A beam solved',
       'Answer on the page as a field changes',

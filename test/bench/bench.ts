@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beamCost } from './beam-cost.ts';
 import { checkCost } from './check-cost.ts';
+import { layoutCost, remedyCost } from './layout-cost.ts';
 import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
 import { page, table, type Row } from './report.ts';
@@ -13,9 +14,10 @@ import { throughput } from './throughput.ts';
  */
 const isQuick = process.argv.includes('--quick');
 const counts = isQuick
-  ? { check: 2, beam: 2, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
+  ? { check: 2, layout: 1, beam: 2, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
   : {
       check: 60,
+      layout: 12,
       beam: 60,
       page: 200,
       throughput: { rounds: 7, seconds: 3 },
@@ -24,6 +26,8 @@ const counts = isQuick
 
 const rows: Row[] = [
   checkCost(counts.check),
+  layoutCost(counts.layout),
+  remedyCost(counts.layout),
   await throughput(counts.throughput),
   beamCost(counts.beam),
   await pageCost(counts.page),

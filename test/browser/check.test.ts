@@ -3,7 +3,15 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { shelf, shelfAddress } from '../server/fixtures/shelf.ts';
 import { serve, type Served } from '../server/serve.ts';
+import { addressOf } from '../../server/check/addresses.ts';
+import { studShelf } from '../calc/layout/documents.ts';
 import { chromiumPath, launch, open, type Opened } from './browser.ts';
+
+/** A board too thin for its brackets; its length takes the unit printed beside the field. */
+const thinAddress = addressOf(studShelf({ board: { thickness: '1 in' } })).replace(
+  'length=96+in',
+  'length=96',
+);
 
 let served: Served;
 let browser: Browser;
@@ -248,6 +256,39 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     await eventually(() => page.locator('[id="note:loads.0.things.0:row"]').innerText()).toBe(
       '24 × 2 lb = 48 lb',
     );
+  });
+
+  it('makes a change that was offered with one click, and takes it back', async () => {
+    const page = await visit(thinAddress);
+    await page.locator('[id="more:layouts"] summary').first().click();
+    await eventually(() => page.locator('#layouts .strip').count()).toBeGreaterThan(1);
+    await page.locator('[id="more:reach"] summary').first().click();
+    await eventually(() => page.locator('#reach .limit-value').count()).toBe(3);
+    expect(await barriers(page)).toEqual([]);
+    const offered = page.locator('.ways-out .change').filter({ hasText: 'Holds' }).first();
+    await answered(page, () => offered.getByRole('button').click());
+    await eventually(() => page.locator('#verdict h2').innerText()).toBe('Holds');
+    expect(await focused(page)).toBe('verdict');
+    expect(await field(page, 'board.length').inputValue()).toBe('96');
+    await page.goBack();
+    await eventually(() => page.locator('#verdict h2').innerText()).toBe('Does not hold');
+  });
+
+  it('makes a change and shows layouts without a script too', async () => {
+    const page = await visit(thinAddress, { javaScriptEnabled: false });
+    const offered = page.locator('.ways-out .change').filter({ hasText: 'Holds' }).first();
+    await offered.getByRole('button').click();
+    await page.waitForURL(/#verdict$/);
+    expect(await page.locator('#verdict h2').innerText()).toBe('Holds');
+    await page.locator('[id="more:layouts"] summary').first().click();
+    await page.getByRole('button', { name: 'Try layouts' }).click();
+    await page.waitForURL('**/layouts?**');
+    await page
+      .getByRole('link', { name: /^Use this layout/ })
+      .first()
+      .click();
+    await page.waitForURL('**/check?**');
+    expect(await page.locator('#verdict h2').innerText()).toBe('Holds');
   });
 
   it('opens the same check from its link and from its file', async () => {

@@ -56,6 +56,14 @@ describe('one file', () => {
     expect((await command('unknown.json')).code).toBe(3);
   });
 
+  it('prints the ways out under the table where there are any', async () => {
+    const { remedies } = check(heavy);
+    expect(remedies.length).toBeGreaterThan(0);
+    const { out } = await command('heavy.json');
+    for (const { what } of remedies) expect(out).toContain(`- ${what} Then it `);
+    expect((await command('light.json')).out).not.toContain('Ways out');
+  });
+
   it('prints every check in columns, and all that stands beside the verdict', async () => {
     const { out } = await command('light.json');
     const lines = out.split('\n');

@@ -2,7 +2,7 @@ import { request as httpRequest, type Server } from 'node:http';
 import { gzipSync } from 'node:zlib';
 import express from 'express';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { check } from '../../calc/index.ts';
+import { check, layouts, reach } from '../../calc/index.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { apiRoutes } from '../../server/routes/api-checks.ts';
 import { isValid } from './json-schema.ts';
@@ -243,5 +243,25 @@ describe('GET /api/catalogue', () => {
     for (const id of ['sugar-maple', 'wood-screw-10', 'a36']) expect(text).toContain(`"${id}"`);
     expect(text).toContain('"source"');
     expect(text).not.toMatch(/NaN|undefined/);
+  });
+});
+
+describe.each(['layouts', 'reach'] as const)('POST /api/%s', (path) => {
+  const ask = (body: string): Promise<Response> =>
+    fetch(`${base}/${path}`, { method: 'POST', headers: { 'content-type': 'application/json' }, body });
+
+  it('answers with what the library says', async () => {
+    const response = await ask(JSON.stringify(demoCheck));
+    expect(response.status).toBe(200);
+    const answer: unknown = await response.json();
+    expect(answer).toEqual(JSON.parse(JSON.stringify({ layouts, reach }[path](demoCheck))));
+  });
+
+  it('tells what is wrong as /api/checks does', async () => {
+    const wrong = JSON.stringify({ ...demoCheck, board: {} });
+    const problem = await problemOf(await ask(wrong), 422);
+    expect(problem).toEqual(await problemOf(await post(wrong), 422));
+    await problemOf(await ask('{'), 400);
+    await problemOf(await fetch(`${base}/${path}`), 405);
   });
 });

@@ -7,6 +7,8 @@ import { loadTemplates } from '../../server/templates.ts';
 import { createTypesetter } from '../../server/typeset/index.ts';
 import { checkPage } from '../../server/view-models/check-page.ts';
 import { percent } from '../../server/view-models/checks.ts';
+import { layoutsView } from '../../server/view-models/layouts.ts';
+import { reachView } from '../../server/view-models/reach.ts';
 import { fullResult } from './fixtures/result.ts';
 
 const templates = loadTemplates(join(import.meta.dirname, '..', '..', 'views'));
@@ -71,6 +73,7 @@ describe('every region of the check page', () => {
       expect(whole).toContain(title);
       expect(whole).toContain(note);
     }
+    for (const { what } of fullResult.remedies) expect(whole).toContain(what);
     expect(whole).toContain('<math');
   });
 
@@ -101,6 +104,40 @@ describe('every region of the check page', () => {
     for (const [, names = ''] of whole.matchAll(/aria-describedby="([^"]+)"/g)) {
       for (const name of names.split(' ')) expect(ids).toContain(name);
     }
+  });
+});
+
+describe('what is worked out beside the answer', () => {
+  const state = checkState(fillForm(shelf));
+
+  it.each([true, false])('shows the layouts, as a part of the page or alone: %s', (isPart) => {
+    const views = [layoutsView(state, 96 * 0.0254)];
+    const shown = templates.partial('outlook', { layouts: views, reaches: [], isPart, hasErrors: false });
+    expect(shown).not.toMatch(leaks);
+    expect(views[0]?.proposals.length).toBe(3);
+    for (const { places } of views[0]?.proposals ?? []) expect(shown).toContain(places);
+    expect(shown.includes('value="set:')).toBe(isPart);
+    expect(shown.includes('href="/check?')).toBe(!isPart);
+  });
+
+  it('shows the three limits', () => {
+    const views = [reachView(state)];
+    const shown = templates.partial('outlook', {
+      layouts: [],
+      reaches: views,
+      isPart: true,
+      hasErrors: false,
+    });
+    expect(shown).not.toMatch(leaks);
+    for (const { title, value } of views[0]?.limits ?? []) {
+      expect(shown).toContain(title);
+      expect(shown).toContain(value);
+    }
+  });
+
+  it('says so where there is no answer', () => {
+    const shown = templates.partial('outlook', { layouts: [], reaches: [], isPart: true, hasErrors: true });
+    expect(shown).toContain('put right');
   });
 });
 

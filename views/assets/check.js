@@ -11,6 +11,7 @@
   let formIsDue = false;
   let entryOf = '';
   let open = [];
+  let isApplied = false;
 
   document.documentElement.classList.add('with-script');
 
@@ -22,6 +23,7 @@
     const { type, target } = ctx.sourceEvent;
     formIsDue = formIsDue || type === 'submit' || target.matches('[data-reshapes]');
     cause = { name: target.name ?? '', typing: type === 'input' };
+    isApplied = type === 'submit' && byId('answer').contains(ctx.sourceEvent.submitter);
     sent = written();
     ctx.target = byId(formIsDue ? 'work' : 'answer');
     ctx.request.headers['HX-Target'] = formIsDue ? 'main#work' : 'section#answer';
@@ -77,6 +79,9 @@
     for (const id of open) byId(id)?.setAttribute('open', '');
     showNotes();
     announce();
+    // A change that was made from the answer leads to what came of it.
+    if (isApplied) byId('verdict')?.focus();
+    isApplied = false;
   });
 
   // Notes and errors beside the fields; a field that is being written in is not spoken to.

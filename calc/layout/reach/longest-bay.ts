@@ -35,8 +35,11 @@ export function longestBay({ input, shelf }: Subject): ReachLimit {
       ? notAsked(basis, 'A shelf stretched in this way can not be read.')
       : noLimit(shortest, basis, 'however short it gets');
   }
-  const bay_m = (bay.to_m - bay.from_m) * found;
-  return limitAt(stretched(found), {
+  const wide_m = bay.to_m - bay.from_m;
+  const step_m = shelf.system === 'metric' ? 0.001 : 0.0254 / 16;
+  const whole_m = Math.floor((wide_m * found) / step_m) * step_m;
+  const bay_m = holdsAt(whole_m / wide_m) ? whole_m : wide_m * found;
+  return limitAt(stretched(bay_m / wide_m), {
     basis,
     value: quantity(bay_m, 'm', shelf.system),
     reason: found >= most ? 'It holds up to the longest board this check takes.' : '',

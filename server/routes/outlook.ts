@@ -1,0 +1,56 @@
+import type { Request, RequestHandler, Response } from 'express';
+import { checkState, type CheckState } from '../check/check-state.ts';
+import { textsOf } from '../form/index.ts';
+import type { Templates } from '../templates.ts';
+import { layoutsView } from '../view-models/layouts.ts';
+import { pageFrame } from '../view-models/page.ts';
+import { reachView } from '../view-models/reach.ts';
+import { bytesOf, queryOfRequest } from './page-body.ts';
+
+/** What may be asked about a check beside its answer. */
+type Outlook = 'layouts' | 'reach';
+
+const titles: Readonly<Record<Outlook, string>> = {
+  layouts: 'Where the brackets go',
+  reach: 'How far it could go',
+};
+
+/** `GET /layouts` and `GET /reach`: the part of the answer that is worked out when it is opened, or a page of it alone. */
+export function showOutlook(templates: Templates, outlook: Outlook): RequestHandler {
+  return (request, response) =>
+    sendOutlook(templates, outlook, request, response, checkState(textsOf(queryOfRequest(request))));
+}
+
+/** The same for a check that is too long for an address. */
+export function showLongOutlook(templates: Templates, outlook: Outlook): RequestHandler {
+  return (request, response) => {
+    const sent = textsOf(new TextDecoder().decode(bytesOf(request)));
+    sendOutlook(templates, outlook, request, response, checkState(sent));
+  };
+}
+
+function sendOutlook(
+  templates: Templates,
+  outlook: Outlook,
+  request: Request,
+  response: Response,
+  state: CheckState,
+): void {
+  const { answer } = state;
+  const isPart = request.get('HX-Request') === 'true';
+  response
+    .status(answer.ok ? 200 : 422)
+    .vary('HX-Request')
+    .set('Cache-Control', 'no-cache');
+  const layouts =
+    answer.ok && outlook === 'layouts' ? [layoutsView(state, answer.document.board.length)] : [];
+  const reaches = answer.ok && outlook === 'reach' ? [reachView(state)] : [];
+  const view = { layouts, reaches, isPart, hasErrors: !answer.ok };
+  if (isPart) {
+    response.send(templates.partial('outlook', view));
+    return;
+  }
+  const heading = titles[outlook];
+  const back = state.isTooLong ? '/' : `/check?${state.query}`;
+  response.send(templates.page('outlook', { ...pageFrame(heading), heading, back, view }));
+}

@@ -1,0 +1,68 @@
+import { layouts } from '../../calc/index.ts';
+import type { BracketLayout } from '../../shared/check-result.ts';
+import type { CheckState } from '../check/check-state.ts';
+import { percent } from './checks.ts';
+import { outcomeWords, type OutcomeWords } from './verdict.ts';
+import { wayOnTo, type WayOn } from './way-on.ts';
+import { governingWords } from './ways-out.ts';
+
+/** Brackets in some places: a strip with a mark for each, and what comes of them. */
+interface LayoutView extends OutcomeWords {
+  readonly title: string;
+  readonly places: string;
+  /** Places along the strip, in per cent of its length. */
+  readonly marks: readonly string[];
+  readonly governing: string;
+  readonly movement: string;
+}
+
+export interface LayoutsView {
+  readonly present: LayoutView;
+  readonly proposals: readonly (LayoutView & WayOn)[];
+  readonly hasProposals: boolean;
+  readonly reason: string;
+  readonly rules: readonly string[];
+  readonly searched: string;
+}
+
+/** Where the brackets of a check could go. */
+export function layoutsView(state: CheckState, length_m: number): LayoutsView {
+  const { present, presentRank, proposals, reason, rules, searched } = layouts(state.reading.document);
+  const rank = presentRank === 1 ? 'As it is now, and none better was found' : 'As it is now';
+  return {
+    present: layoutView(present, rank, length_m),
+    proposals: proposals.map((proposal, index) => ({
+      ...layoutView(proposal, `Proposal ${index + 1}`, length_m),
+      ...wayOnTo(state, proposal.document),
+    })),
+    hasProposals: proposals.length > 0,
+    reason,
+    rules,
+    searched: searchedWords(searched),
+  };
+}
+
+function layoutView(layout: BracketLayout, title: string, length_m: number): LayoutView {
+  const { positions, verdict, governing, movement, isSymmetric } = layout;
+  return {
+    ...outcomeWords(verdict),
+    title,
+    places: `${positions.length} brackets at ${listed(positions.map(({ shown }) => shown))}${isSymmetric ? ', even on both sides' : ''}`,
+    marks: positions.map(({ value }) => ((100 * value) / length_m).toFixed(2)),
+    governing: governingWords(governing),
+    movement: governing.id.startsWith('deflection-')
+      ? ''
+      : `; the front edge moves ${percent(movement)} of what it may`,
+  };
+}
+
+function searchedWords({ layouts: all, judged, isExact }: ReturnType<typeof layouts>['searched']): string {
+  if (all === 0) return '';
+  return isExact
+    ? `${all} layouts were looked at, which is all that could be better; ${judged} of them were worked out in full.`
+    : `${all} layouts were looked at and ${judged} worked out in full: there may be better ones.`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+}

@@ -1,0 +1,34 @@
+import { reach } from '../../calc/index.ts';
+import type { ReachLimit } from '../../shared/check-result.ts';
+import type { CheckState } from '../check/check-state.ts';
+import { governingWords } from './ways-out.ts';
+
+interface LimitView {
+  readonly title: string;
+  readonly value: string;
+  readonly basis: string;
+  readonly stops: string;
+  readonly hasStops: boolean;
+}
+
+export interface ReachView {
+  readonly limits: readonly LimitView[];
+}
+
+/** How far a check could go, in three limits. */
+export function reachView(state: CheckState): ReachView {
+  const { longestBay, heaviestLine, heaviestPoint } = reach(state.reading.document);
+  return {
+    limits: [
+      limitView('Longest bay', longestBay),
+      limitView('Heaviest load along the board', heaviestLine),
+      limitView('Heaviest single thing', heaviestPoint),
+    ],
+  };
+}
+
+function limitView(title: string, { value, reason, basis, governing }: ReachLimit): LimitView {
+  const stops =
+    value === null ? reason : reason || (governing === null ? '' : `Then: ${governingWords(governing)}.`);
+  return { title, value: value?.shown ?? 'None', basis, stops, hasStops: stops !== '' };
+}
