@@ -1,66 +1,45 @@
 import { Router, type RequestHandler } from 'express';
-import { checkState } from '../check/check-state.ts';
-import { textsOf, written } from '../form/index.ts';
-import { fingerprint } from '../sheets/fingerprint.ts';
-import { paperOf } from '../sheets/paper.ts';
+import { written, textsOf } from '../form/index.ts';
+import { openPrintRoom } from '../sheets/pdf/print-room.ts';
 import { runningHead } from '../sheets/running-head.ts';
 import type { Templates } from '../templates.ts';
 import { createTypesetter } from '../typeset/index.ts';
-import { queryOfRequest } from './page-body.ts';
-import { sheetModel, type SheetContext } from '../view-models/sheet.ts';
 import { installerModel } from '../view-models/installer.ts';
-import { installerPage, sheetErrors, sheetPage } from '../view-models/sheet-page.ts';
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult } from '../../shared/check-result.ts';
+import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
+import { sheetModel } from '../view-models/sheet.ts';
+import { askedSheet, type AskedSheet } from './asked-sheet.ts';
+import { queryOfRequest } from './page-body.ts';
+import { sendSheetPdf } from './sheet-pdf.ts';
 
 /**
- * The printed calculation, `/sheet?<the check's query>`, and the page that goes to the wall, `/installer?<the same>`, on letter
- * or A4 paper by `paper=`; and the stylesheet that prints a title on every page. A check with errors in it has no sheet: the
- * answer is 422 and the way back.
+ * The printed calculation, `/sheet?<the check's query>` as a page and `/sheet.pdf?<the same>` as a file, and the page that goes
+ * to the wall, `/installer?<the same>`, on letter or A4 paper by `paper=`; and the stylesheet that prints a title on every
+ * page. A check with errors in it has no sheet: the answer is 422 and the way back.
  */
 export function sheetRoutes(templates: Templates): Router {
   const router = Router();
   const typesetter = createTypesetter();
+  const onPage = (render: (asked: AskedSheet) => string): RequestHandler => {
+    return (request, response) => {
+      const asked = askedSheet(templates, request, response);
+      if (asked !== undefined) response.send(render(asked));
+    };
+  };
   router.get(
     '/sheet',
-    sheet(templates, (document, result, context) =>
+    onPage(({ document, result, context }) =>
       templates.page('sheet', sheetPage(sheetModel(document, result, typesetter, context))),
     ),
   );
+  router.get('/sheet.pdf', sendSheetPdf(templates, openPrintRoom()));
   router.get(
     '/installer',
-    sheet(templates, (document, result, context) =>
+    onPage(({ document, result, context }) =>
       templates.page('installer', installerPage(installerModel(document, result, context))),
     ),
   );
   router.get('/sheet-head.css', sheetHead);
   return router;
-}
-
-type Render = (document: BracketShelfDocument, result: CheckResult, context: SheetContext) => string;
-
-function sheet(templates: Templates, render: Render): RequestHandler {
-  return (request, response) => {
-    const texts = textsOf(queryOfRequest(request));
-    const asked = written(texts, 'paper');
-    texts.delete('paper');
-    if (texts.size === 0) {
-      response.redirect(303, '/');
-      return;
-    }
-    const { answer, reading, query } = checkState(texts);
-    if (!answer.ok) {
-      response.status(422).send(templates.page('sheet-errors', sheetErrors(answer.errors, query)));
-      return;
-    }
-    const { document, result } = answer;
-    const page = render(document, result, {
-      paper: paperOf(asked, document.units ?? 'inch-pound'),
-      fingerprint: fingerprint(reading.document, result.edition.tool),
-      query,
-    });
-    response.send(page);
-  };
 }
 
 const sheetHead: RequestHandler = (request, response) => {

@@ -28,6 +28,7 @@ export interface SheetModel {
   readonly isA4: boolean;
   readonly backAddress: string;
   readonly installerAddress: string;
+  readonly pdfAddress: string;
   readonly letterAddress: string;
   readonly a4Address: string;
   readonly headAddress: string;
@@ -96,6 +97,7 @@ export function sheetModel(
     isA4: paper === 'a4',
     backAddress: `/check?${query}`,
     installerAddress: `/installer?${query}`,
+    pdfAddress: `/sheet.pdf?${query}&paper=${paper}`,
     letterAddress: `/sheet?${query}&paper=letter`,
     a4Address: `/sheet?${query}&paper=a4`,
     headAddress: `/sheet-head.css?${new URLSearchParams({ title, mark: fingerprint }).toString()}`,

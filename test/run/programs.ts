@@ -17,13 +17,19 @@ export function findChromium(): string | undefined {
   return candidates.find(isProgram);
 }
 
-/** Where CalculiX, the finite element solver of the reference tests, is; undefined: nowhere. */
-function findSolver(): string | undefined {
+/** Where a program of the system is; undefined: nowhere. */
+export function findProgram(name: string): string | undefined {
   return (process.env['PATH'] ?? '')
     .split(delimiter)
-    .map((folder) => join(folder, 'ccx'))
+    .map((folder) => join(folder, name))
     .find(isProgram);
 }
+
+/** CalculiX, the finite element solver of the reference tests. */
+const findSolver = () => findProgram('ccx');
+
+/** What reads PDF for the tests. */
+const findReader = () => findProgram('pdftotext');
 
 /**
  * Sees to it that the programs the tests need are there: from the system's packages where this user may install them,
@@ -34,6 +40,7 @@ export async function providePrograms(): Promise<void> {
     ...(findChromium() === undefined ? ['chromium'] : []),
     ...(findSolver() === undefined ? ['calculix-ccx'] : []),
     ...(findPostgres() === undefined ? ['postgresql'] : []),
+    ...(findReader() === undefined ? ['poppler-utils'] : []),
   ];
   if (missing.length > 0 && process.getuid?.() === 0 && isProgram('/usr/bin/apt-get')) {
     console.log(`Installing ${missing.join(' and ')} ...`);
@@ -55,6 +62,9 @@ export async function providePrograms(): Promise<void> {
   }
   if (findSolver() === undefined) {
     console.log('There is no ccx (package calculix-ccx): the tests against it are skipped.');
+  }
+  if (findReader() === undefined) {
+    console.log('There is no pdftotext (package poppler-utils): what stands in a PDF is not tested.');
   }
   if (findPostgres() === undefined) {
     console.log('There is no PostgreSQL server (package postgresql): the store is tested on SQLite alone.');
