@@ -1,23 +1,45 @@
-import type { CheckResult } from '../shared/check-result.ts';
-import { DocumentError, readDocument } from '../shared/check-document/index.ts';
+import type {
+  BracketShelfResult,
+  CheckResult,
+  FieldError,
+  WallFixingResult,
+} from '../shared/check-result.ts';
+import {
+  DocumentError,
+  readDocument,
+  type BracketShelfInput,
+  type SoundDocument,
+  type WallFixingInput,
+} from '../shared/check-document/index.ts';
 import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
 import { unknownNames } from './elements/bracket-shelf/names.ts';
+import { checkWallFixing } from './elements/wall-fixing/index.ts';
+import { unknownNamesOfWallFixing } from './elements/wall-fixing/names.ts';
 import { remediesOf } from './layout/remedies/index.ts';
 import { isInput } from './layout/subject.ts';
 
 /**
  * Checks one document. Pure: the same document always gives the same result, and nothing else is read.
  *
- * @param document an untrusted check document, as parsed from JSON
+ * @param document an untrusted check document, as parsed from JSON; its `element` says what is checked
  * @returns every check with demand, capacity and ratio, the analysis, and the calculation behind them
  * @throws DocumentError with every error of the document, each with its path and what the field takes
  */
+export function check(document: BracketShelfInput): BracketShelfResult;
+export function check(document: WallFixingInput): WallFixingResult;
+export function check(document: unknown): CheckResult;
 export function check(document: unknown): CheckResult {
   const reading = readDocument(document);
-  if (!reading.ok) throw new DocumentError([...reading.errors, ...unknownNames(reading.sound)]);
+  if (!reading.ok) throw new DocumentError([...reading.errors, ...namesNotKnown(reading.sound)]);
+  if (reading.document.element === 'wall-fixing') return checkWallFixing(reading.document);
   return checkBracketShelf(reading.document, (shelf, judgement) =>
     isInput(document) ? remediesOf(document, shelf, judgement) : [],
   );
+}
+
+function namesNotKnown(sound: SoundDocument | null): FieldError[] {
+  if (sound === null) return [];
+  return sound.element === 'bracket-shelf' ? unknownNames(sound) : unknownNamesOfWallFixing(sound);
 }
 
 export { layouts } from './layout/layouts.ts';

@@ -65,7 +65,16 @@ export interface Table {
 }
 
 export type SectionId =
-  'given' | 'material' | 'section' | 'actions' | 'analysis' | 'hand-check' | 'checks' | 'fixings' | 'summary';
+  | 'given'
+  | 'material'
+  | 'section'
+  | 'actions'
+  | 'analysis'
+  | 'hand-check'
+  | 'checks'
+  | 'fixings'
+  | 'geometry'
+  | 'summary';
 
 /** One chapter of the calculation; its parts are read in order: statements, steps, tables, notes. */
 export interface Section {
@@ -236,16 +245,14 @@ export interface Reach {
   readonly heaviestPoint: ReachLimit;
 }
 
-/** The answer to one check document. */
-export interface CheckResult {
+/** What every answer has, whatever was checked. */
+interface ResultBase {
   readonly schema: 1;
-  readonly element: string;
   readonly verdict: Outcome;
   readonly summary: string;
   /** Id of the check that governs. */
   readonly governing: string;
   readonly checks: readonly Check[];
-  readonly analysis: Analysis;
   readonly fixings: readonly FixingResult[];
   /** Ways out where a check does not hold or is close; the best first. Empty elsewhere. */
   readonly remedies: readonly Remedy[];
@@ -256,6 +263,24 @@ export interface CheckResult {
   readonly provenance: { readonly values: readonly ProvenanceValue[] };
   readonly edition: { readonly code: string; readonly tool: string };
 }
+
+/** The answer to a shelf on brackets. */
+export interface BracketShelfResult extends ResultBase {
+  readonly element: 'bracket-shelf';
+  readonly analysis: Analysis;
+}
+
+/** The answer to a plate on a wall. */
+export interface WallFixingResult extends ResultBase {
+  readonly element: 'wall-fixing';
+  /** Everything on the plate at once, unfactored. */
+  readonly analysis: {
+    readonly plate: { readonly shear: Quantity; readonly pull: Quantity; readonly couple: Quantity };
+  };
+}
+
+/** The answer to one check document; `element` says which. */
+export type CheckResult = BracketShelfResult | WallFixingResult;
 
 /** One thing wrong with a document: where (a JSON pointer) and what the field takes. */
 export interface FieldError {

@@ -63,6 +63,16 @@ export const armPull = formula({
   source: mechanics('moments about the foot of the strut'),
 });
 
+/** Moment in the leg of a bracket with a strut, between the arm and the highest screw below it. */
+export const legMoment = formula({
+  symbol: 'M_leg',
+  caption: 'moment in the leg at the highest screw',
+  expression: 'N * (h_p - z_1)',
+  symbols: { N: 'N', h_p: 'm', z_1: 'm' },
+  unit: 'N.m',
+  source: mechanics('the arm pulls at the upper end of the leg'),
+});
+
 /** Pull on the back screw of an arm from what stands in front of its tip, and from lift. */
 export const boardScrewPull = formula({
   symbol: 'T',

@@ -1,5 +1,9 @@
 import { bracketShelfSchema, type BracketShelfInput } from '../../shared/check-document/bracket-shelf.ts';
-import { DocumentError, readDocument, type BracketShelfDocument } from '../../shared/check-document/index.ts';
+import {
+  DocumentError,
+  readShelfDocument,
+  type BracketShelfDocument,
+} from '../../shared/check-document/index.ts';
 import { unknownNames } from '../elements/bracket-shelf/names.ts';
 import { readShelf } from '../elements/bracket-shelf/read-shelf.ts';
 import type { Shelf } from '../elements/bracket-shelf/shelf.ts';
@@ -16,8 +20,12 @@ export interface Subject {
  * @throws DocumentError with every error of the document, as `check` does
  */
 export function readSubject(document: unknown): Subject {
-  const reading = readDocument(document);
-  if (!reading.ok) throw new DocumentError([...reading.errors, ...unknownNames(reading.sound)]);
+  const reading = readShelfDocument(document);
+  if (!reading.ok)
+    throw new DocumentError([
+      ...reading.errors,
+      ...(reading.sound === null ? [] : unknownNames(reading.sound)),
+    ]);
   const shelf = readShelf(reading.document);
   if (!shelf.ok) throw new DocumentError(shelf.errors);
   if (!isInput(document)) throw new TypeError('a document that was read is one as it is written');
@@ -26,7 +34,7 @@ export function readSubject(document: unknown): Subject {
 
 /** The shelf of a changed document; null where the change makes a document that can't be read. */
 export function tryShelf(input: BracketShelfInput): Shelf | null {
-  const reading = readDocument(input);
+  const reading = readShelfDocument(input);
   if (!reading.ok) return null;
   const shelf = readShelf(reading.document);
   return shelf.ok ? shelf.shelf : null;

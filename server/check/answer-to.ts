@@ -1,25 +1,29 @@
 import { check, DocumentError } from '../../calc/index.ts';
 import {
-  readDocument,
+  readShelfDocument,
   type BracketShelfDocument,
-  type SoundDocument,
+  type SoundShelf,
 } from '../../shared/check-document/index.ts';
-import type { CheckResult, FieldError } from '../../shared/check-result.ts';
+import type { BracketShelfResult, FieldError } from '../../shared/check-result.ts';
 
 /** What comes of a document: the answer to it, or everything that is wrong with it. */
 export type Answer =
-  | { readonly ok: true; readonly document: BracketShelfDocument; readonly result: CheckResult }
-  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundDocument };
+  | { readonly ok: true; readonly document: BracketShelfDocument; readonly result: BracketShelfResult }
+  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundShelf };
 
-/** Checks an untrusted document. */
+const nothingSound: SoundShelf = { element: 'bracket-shelf' };
+
+/** Checks an untrusted document, which has to be a shelf. */
 export function answerTo(document: unknown): Answer {
-  const reading = readDocument(document);
+  const reading = readShelfDocument(document);
+  const sound = reading.ok ? reading.document : (reading.sound ?? nothingSound);
   try {
     const result = check(document);
-    if (reading.ok) return { ok: true, document: reading.document, result };
-    return reading;
+    if (reading.ok && result.element === 'bracket-shelf')
+      return { ok: true, document: reading.document, result };
+    return { ok: false, errors: reading.ok ? [] : reading.errors, sound };
   } catch (error) {
     if (!(error instanceof DocumentError)) throw error;
-    return { ok: false, errors: error.errors, sound: reading.ok ? reading.document : reading.sound };
+    return { ok: false, errors: error.errors, sound };
   }
 }

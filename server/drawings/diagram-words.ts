@@ -1,9 +1,9 @@
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { dimensionText } from './lettering.ts';
 
 /** The diagrams in words: the largest of each, and the movement of every bay. */
-export function diagramWords(result: CheckResult, units: UnitSystem): string {
+export function diagramWords(result: BracketShelfResult, units: UnitSystem): string {
   const { moment, shear, deflection } = result.analysis;
   const { at, momentMax, momentMin } = result.analysis.diagram;
   const place = (values: readonly number[], wanted: 'high' | 'low'): string => {

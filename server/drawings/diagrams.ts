@@ -1,5 +1,5 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 import { quantity, show, type Quantity } from '../../shared/quantity/index.ts';
 import { bracketNumbers } from './brackets.ts';
 import { chartHeight, chartParts, type Chart } from './chart.ts';
@@ -13,7 +13,7 @@ import { drawing, polyline, type Drawing } from './svg.ts';
  * Movement, moment and shear along the board, one under the other on the elevation's own scale, with the values at their
  * turning points. Moment and shear are the envelopes of everything that can come and go.
  */
-export function diagrams(document: BracketShelfDocument, result: CheckResult, view: View): Drawing {
+export function diagrams(document: BracketShelfDocument, result: BracketShelfResult, view: View): Drawing {
   const units = document.units ?? 'inch-pound';
   const frame = frames[view];
   const scale = boardScale(document, frame);

@@ -1,5 +1,5 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 import { show } from '../../shared/quantity/index.ts';
 import { studPlaces } from './brackets.ts';
 import { dimensionText } from './lettering.ts';
@@ -9,7 +9,7 @@ import { missWords, type Miss } from './misses.ts';
 /** The elevation in words: what stands where, and how it settles. */
 export function elevationWords(
   document: BracketShelfDocument,
-  result: CheckResult,
+  result: BracketShelfResult,
   loads: DrawnLoads,
   misses: readonly Miss[],
 ): string {
@@ -36,7 +36,7 @@ export function elevationWords(
 }
 
 function settlesWords(
-  result: CheckResult,
+  result: BracketShelfResult,
   amount: (m: number) => string,
   length: (m: number) => string,
 ): string {

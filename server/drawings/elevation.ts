@@ -1,5 +1,5 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { bracketNumbers, bracketParts, plateHeight, studLine, studPlaces } from './brackets.ts';
 import { levelDimension, runningDimension } from './dimension.ts';
@@ -23,7 +23,7 @@ import { drawing, type Drawing } from './svg.ts';
  * @param result the answer to it; its settled shape is drawn
  * @param view `wide` for a desk or a sheet of paper, `narrow` for a phone
  */
-export function elevation(document: BracketShelfDocument, result: CheckResult, view: View): Drawing {
+export function elevation(document: BracketShelfDocument, result: BracketShelfResult, view: View): Drawing {
   const { board, brackets } = document;
   const studs = studPlaces(document);
   const units = document.units ?? 'inch-pound';

@@ -1,4 +1,4 @@
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 import { roundFactor, type Scale } from './scale.ts';
 import { polyline } from './svg.ts';
 
@@ -11,7 +11,7 @@ export interface Settled {
 }
 
 /** The board as it comes to lie over the years, its movement drawn a round number of times too large. */
-export function settledShape(result: CheckResult, scale: Scale, room: number): Settled {
+export function settledShape(result: BracketShelfResult, scale: Scale, room: number): Settled {
   const { at, settled } = result.analysis.diagram;
   const largest = Math.max(0, ...settled.map(Math.abs));
   const factor = roundFactor(scale.length(largest), room);

@@ -1,5 +1,5 @@
 import type { Kind, UnitSystem } from '../../shared/quantity/index.ts';
-import { documentSchema } from '../../shared/check-document/index.ts';
+import { bracketShelfSchema } from '../../shared/check-document/index.ts';
 import { idleFields, likelyWay } from './alternatives.ts';
 import { withUnit } from './bare-units.ts';
 import { groupOf, type Group, type Shape } from './shape.ts';
@@ -19,7 +19,7 @@ export interface FormReading {
 }
 
 /** The shape of the form of a check. */
-export const formShape: Group = groupOf(documentSchema);
+export const formShape: Group = groupOf(bracketShelfSchema);
 
 /**
  * Reads a form into a document. Empty text is a field left out, an empty row is no row, and a number without a unit

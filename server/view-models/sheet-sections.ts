@@ -68,6 +68,7 @@ const order: readonly SectionId[] = [
   'hand-check',
   'checks',
   'fixings',
+  'geometry',
 ];
 
 /** The chapters of the calculation, in order and numbered; those with the same id keep their own order. */

@@ -1,5 +1,5 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult, ProvenanceValue } from '../../shared/check-result.ts';
+import type { BracketShelfResult, ProvenanceValue } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { bracketDetail, diagrams, elevation, section, type Drawing, type View } from '../drawings/index.ts';
 import type { Paper } from '../sheets/paper.ts';
@@ -64,7 +64,7 @@ export interface SheetContext {
 /** Puts a check, its drawings and its calculation into the words of the sheet. */
 export function sheetModel(
   document: BracketShelfDocument,
-  result: CheckResult,
+  result: BracketShelfResult,
   typesetter: Typesetter,
   { paper, fingerprint, query }: SheetContext,
 ): SheetModel {

@@ -1,13 +1,7 @@
 import type { FieldError } from '../check-result.ts';
-import { show } from '../quantity/index.ts';
-import type { SoundDocument } from './sound.ts';
-
-const inches = (metres: number): string => show(metres, 'm', 'inch-pound');
-const tolerance_m = 1e-9;
-const closest_m = 0.001;
-
-/** Takes a conflict down, unless one of the fields it comes from is at fault itself. */
-type Report = (path: string, message: string, ...from: readonly string[]) => void;
+import { closest_m, inches, isRepeated, reporter, tolerance_m, type Report } from './conflict.ts';
+import { fixingConflicts, shelfPaths } from './fixing-conflicts.ts';
+import type { SoundShelf } from './sound.ts';
 
 /**
  * What does not fit together between the fields of a bracket shelf. Each rule looks only at fields that are sound by
@@ -16,16 +10,11 @@ type Report = (path: string, message: string, ...from: readonly string[]) => voi
  * @param document the sound parts of the document
  * @param faults the errors of single fields: what is missing because it is at fault is not called missing
  */
-export function bracketShelfConflicts(document: SoundDocument, faults: readonly FieldError[]): FieldError[] {
-  const errors: FieldError[] = [];
-  const atFault = (field: string): boolean =>
-    faults.some(({ path }) => path === field || path.startsWith(`${field}/`));
-  const report: Report = (path, message, ...from) => {
-    if (![path, ...from].some(atFault)) errors.push({ path, message });
-  };
+export function bracketShelfConflicts(document: SoundShelf, faults: readonly FieldError[]): FieldError[] {
+  const { errors, report } = reporter(faults);
   boardConflicts(document, report);
   bracketConflicts(document, report);
-  fixingConflicts(document, report);
+  fixingConflicts({ ...document.brackets, wall: document.wall }, shelfPaths, report);
   loadConflicts(document, report);
   return errors;
 }
@@ -39,7 +28,7 @@ export function overallDepth(board: {
   return board.depth + (board.nosing?.thickness ?? 0) + (board.rail?.thickness ?? 0);
 }
 
-function boardConflicts({ board, brackets }: SoundDocument, report: Report): void {
+function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (board === undefined) return;
   const { length, depth, thickness, box, layers } = board;
   if (thickness !== undefined && depth !== undefined && thickness > depth) {
@@ -102,14 +91,7 @@ function boardConflicts({ board, brackets }: SoundDocument, report: Report): voi
   });
 }
 
-/** Whether an earlier one in a list is at the same place. */
-function isRepeated(places: readonly (number | undefined)[] | undefined, index: number): boolean {
-  const place = places?.[index];
-  if (places === undefined || place === undefined) return false;
-  return places.slice(0, index).some((other) => other !== undefined && Math.abs(other - place) < closest_m);
-}
-
-function bracketConflicts({ board, brackets }: SoundDocument, report: Report): void {
+function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (brackets === undefined) return;
   const length = board?.length;
   brackets.positions?.forEach((position, index) => {
@@ -124,7 +106,7 @@ function bracketConflicts({ board, brackets }: SoundDocument, report: Report): v
     );
     if (first !== undefined && first < index) report(path, `Bracket ${first + 1} is already at this place.`);
   });
-  const { capacity, arm, boardScrews, plate, screws } = brackets;
+  const { capacity, arm, boardScrews } = brackets;
   if (capacity?.basis === 'rated') {
     const { allowable, ultimate, factor } = capacity;
     if (allowable === undefined && (ultimate === undefined || factor === undefined)) {
@@ -176,78 +158,9 @@ function bracketConflicts({ board, brackets }: SoundDocument, report: Report): v
       '/brackets/boardScrews/armThickness',
     );
   }
-  screws?.heights?.forEach((height, index) => {
-    const path = `/brackets/screws/heights/${index}`;
-    if (height !== undefined && plate?.height !== undefined && height > plate.height + tolerance_m) {
-      report(path, `The plate is only ${inches(plate.height)} high.`);
-    }
-    if (isRepeated(screws.heights, index)) {
-      report(path, 'There is another screw at this height; "perHeight" says how many stand side by side.');
-    }
-  });
 }
 
-function fixingConflicts({ brackets, wall }: SoundDocument, report: Report): void {
-  const { plate, screws } = brackets ?? {};
-  const { length, thread, across, heights, fastener, allowable } = screws ?? {};
-  const coverings = (wall?.coverings ?? []).reduce((sum, each) => sum + (each?.thickness ?? 0), 0);
-  const before = (plate?.thickness ?? 0) + coverings;
-  if (length !== undefined && length <= before + tolerance_m) {
-    report(
-      '/brackets/screws/length',
-      `A screw of this length ends in the plate and the wall covering, ${inches(before)} together.`,
-      '/brackets/plate/thickness',
-      '/wall/coverings',
-    );
-  }
-  if (thread !== undefined && length !== undefined && thread > length + tolerance_m) {
-    report('/brackets/screws/thread', `The screw is only ${inches(length)} long.`, '/brackets/screws/length');
-  }
-  if (across !== undefined && plate?.width !== undefined && across >= plate.width) {
-    report(
-      '/brackets/screws/across',
-      `The plate is only ${inches(plate.width)} wide.`,
-      '/brackets/plate/width',
-    );
-  }
-  if (heights !== undefined && heights.length > 0 && heights.every((height) => height === 0)) {
-    report(
-      '/brackets/screws/heights/0',
-      'Screws at the very lower end of the plate hold no couple: it takes a height above it.',
-    );
-  }
-  if (fastener === 'listed' && allowable === undefined) {
-    report(
-      '/brackets/screws/allowable',
-      'A listed screw takes its allowable pull and shear and the report they stand in.',
-    );
-  }
-  const studWidth = wall?.studWidth ?? 0.0381;
-  const studs = wall?.studs;
-  if (
-    studs !== undefined &&
-    'spacing' in studs &&
-    studs.spacing !== undefined &&
-    studs.spacing <= studWidth
-  ) {
-    report('/wall/studs/spacing', `Studs ${inches(studWidth)} wide would overlap.`, '/wall/studWidth');
-  }
-  if (studs !== undefined && 'at' in studs) {
-    const places = (studs.at ?? []).flatMap((at, index) => (at === undefined ? [] : [{ at, index }]));
-    for (const { at, index } of places) {
-      const other = places.find((each) => each.index < index && Math.abs(each.at - at) < studWidth);
-      if (other !== undefined) {
-        report(
-          `/wall/studs/at/${index}`,
-          `It overlaps stud ${other.index + 1}: studs are ${inches(studWidth)} wide.`,
-          '/wall/studWidth',
-        );
-      }
-    }
-  }
-}
-
-function loadConflicts({ board, loads }: SoundDocument, report: Report): void {
+function loadConflicts({ board, loads }: SoundShelf, report: Report): void {
   const length = board?.length;
   const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
   const offBoard = length === undefined ? '' : `It is off the board, which ends at ${inches(length)}.`;

@@ -1,16 +1,8 @@
 import { z } from 'zod';
-import {
-  choiceField,
-  kindAdvice,
-  listField,
-  numberField,
-  quantityField,
-  textField,
-  wholeNumberField,
-} from './field.ts';
+import { choiceField, kindAdvice, listField, numberField, quantityField, textField } from './field.ts';
 import { depthRange, positionRange } from './board.ts';
+import { fastener, metalPart, plateSchema, screwLength, screwsSchema } from './screws.ts';
 
-const metalPart = { from: 0.0005, to: 0.1 };
 const barShape = {
   width: quantityField('length', metalPart, 'Width of the bar, along the board'),
   thickness: quantityField('length', metalPart, 'Thickness of the bar, up and down'),
@@ -63,10 +55,6 @@ const capacitySchema = z.discriminatedUnion('basis', [rated, steel, unknown], {
   error: kindAdvice('basis', ['rated', 'steel', 'unknown']),
 });
 
-/** Fasteners the tables know, by kind and size. */
-const fastener = textField(40, 'Which fastener: see the catalogue');
-const screwLength = quantityField('length', { from: 0.005, to: 0.3 }, 'Length of the screw');
-
 const boardScrews = z
   .strictObject({
     fastener: fastener.optional(),
@@ -84,48 +72,6 @@ const boardScrews = z
     armMaterial: textField(80, '"metal", or the species of a wooden arm').optional(),
   })
   .meta({ description: 'Screws up through each arm into the board' });
-
-/** The plate of a bracket on the wall. */
-const plateSchema = z.strictObject({
-  height: quantityField('length', { from: 0.01, to: 1.5 }, 'Height of the plate on the wall'),
-  width: quantityField('length', { from: 0.005, to: 0.5 }, 'Width of the plate'),
-  thickness: quantityField('length', metalPart, 'Thickness of the plate').optional(),
-});
-
-const allowable = z
-  .strictObject({
-    tension: quantityField('force', { from: 0, to: 100_000 }, 'Allowable pull on one screw or anchor'),
-    shear: quantityField('force', { from: 0, to: 100_000 }, 'Allowable shear on one screw or anchor'),
-    report: textField(200, 'The report or approval the two values stand in'),
-  })
-  .meta({
-    description: 'Allowable values of a listed screw or an approved anchor, as its report gives them',
-  });
-
-/** The screws of one bracket into the wall. */
-const screwsSchema = z.strictObject({
-  fastener: fastener.meta({
-    description: 'Which fastener: see the catalogue; "listed" with its allowable values',
-  }),
-  length: screwLength,
-  thread: quantityField(
-    'length',
-    { from: 0.003, to: 0.3 },
-    'Length of the thread, where it is known',
-  ).optional(),
-  heights: listField(
-    quantityField('length', { from: 0, to: 1.5 }, "Height of a screw above the plate's lower end"),
-    { from: 1, to: 12 },
-    'heights',
-  ),
-  perHeight: wholeNumberField(1, 4, 'How many screws stand side by side at each height').optional(),
-  across: quantityField(
-    'length',
-    { from: 0.003, to: 0.5 },
-    'Distance between the outer screws at one height',
-  ).optional(),
-  allowable: allowable.optional(),
-});
 
 /** The brackets of a shelf, alike but for their places. */
 export const bracketsSchema = z.strictObject({

@@ -1,7 +1,9 @@
-export { type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
+export { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
+export { type WallFixingDocument, type WallFixingInput } from './wall-fixing.ts';
+export { shelfPaths, wallFixingPaths, type FixingPaths, type SoundFixing } from './fixing-conflicts.ts';
 export { durations, type Duration } from './load.ts';
 export { parseLimit, type Limit } from './limit.ts';
-export { readDocument, documentSchema } from './read.ts';
+export { readDocument, readShelfDocument, documentSchema, type CheckDocument } from './read.ts';
 export { DocumentError } from './document-error.ts';
 export { readJson, type JsonReading } from './json-text.ts';
-export { type SoundDocument } from './sound.ts';
+export { type SoundDocument, type SoundShelf, type SoundWallFixing } from './sound.ts';

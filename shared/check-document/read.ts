@@ -1,56 +1,91 @@
 import { z } from 'zod';
 import type { FieldError } from '../check-result.ts';
-import { bracketShelfSchema, headSchema, type BracketShelfDocument } from './bracket-shelf.ts';
+import { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
 import { bracketShelfConflicts } from './bracket-shelf-conflicts.ts';
 import { explain } from './explain.ts';
 import { listed } from './field.ts';
+import { headSchema } from './head.ts';
 import { isRecord } from './parts.ts';
 import { prune } from './prune.ts';
-import { soundParts, type SoundDocument } from './sound.ts';
+import { soundShelf, soundWallFixing, type SoundDocument, type SoundShelf } from './sound.ts';
+import { wallFixingSchema, type WallFixingDocument } from './wall-fixing.ts';
+import { wallFixingConflicts } from './wall-fixing-conflicts.ts';
+
+/** A checked document of any element. */
+export type CheckDocument = BracketShelfDocument | WallFixingDocument;
 
 /**
  * What came of reading a document: the checked document, or everything that is wrong with it and what is left of it
- * without that.
+ * without that; null where not even its element is known.
  */
-export type Reading =
-  | { readonly ok: true; readonly document: BracketShelfDocument }
-  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundDocument };
+export type Reading<Document = CheckDocument, Rest = SoundDocument> =
+  | { readonly ok: true; readonly document: Document }
+  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: Rest | null };
 
-const elementNames = ['bracket-shelf'] as const;
+const elementNames = ['bracket-shelf', 'wall-fixing'] as const;
 
 /** The schema of every document the tool checks. */
-export const documentSchema = bracketShelfSchema;
+export const documentSchema = z.discriminatedUnion('element', [bracketShelfSchema, wallFixingSchema]);
 
 const headOnly = z.looseObject({
   ...headSchema,
   element: z.enum(elementNames, { error: `It takes ${listed(elementNames)}.` }),
 });
 const mostErrors = 1000;
+const shelfOnly =
+  'Only a "bracket-shelf" can be opened here. Any other check runs on the command line and over HTTP.';
 
 /**
  * Reads an untrusted document. Every error is reported at once: those of single fields, and those between fields
  * wherever the fields they need are sound by themselves.
  */
+export function readDocument(document: BracketShelfInput): Reading<BracketShelfDocument, SoundShelf>;
+export function readDocument(document: unknown): Reading;
 export function readDocument(document: unknown): Reading {
   const pruned = prune(document);
   if (!isRecord(pruned)) {
-    return refuse([{ path: '', message: 'It takes a JSON object, the check document.' }]);
+    return refuse([{ path: '', message: 'It takes a JSON object, the check document.' }], null);
   }
-  if (!Object.hasOwn(pruned, 'element') || !elementNames.some((name) => name === pruned['element'])) {
-    return refuse(explain(headOnly.safeParse(pruned).error?.issues ?? [], headOnly, pruned));
+  const named = Object.hasOwn(pruned, 'element') ? pruned['element'] : undefined;
+  if (named === 'bracket-shelf') {
+    return readElement(pruned, bracketShelfSchema, soundShelf, bracketShelfConflicts);
   }
-  const parsed = documentSchema.safeParse(pruned);
+  if (named === 'wall-fixing') {
+    return readElement(pruned, wallFixingSchema, soundWallFixing, wallFixingConflicts);
+  }
+  return refuse(explain(headOnly.safeParse(pruned).error?.issues ?? [], headOnly, pruned), null);
+}
+
+/** Reads an untrusted document that has to be a bracket shelf. */
+export function readShelfDocument(document: unknown): Reading<BracketShelfDocument, SoundShelf> {
+  const reading = readDocument(document);
+  if (reading.ok) {
+    return reading.document.element === 'bracket-shelf'
+      ? { ok: true, document: reading.document }
+      : refuse([{ path: '/element', message: shelfOnly }], null);
+  }
+  const { errors, sound } = reading;
+  return { ok: false, errors, sound: sound?.element === 'bracket-shelf' ? sound : null };
+}
+
+function readElement<Rest, Document extends Rest>(
+  value: unknown,
+  schema: z.ZodType<Document>,
+  soundOf: (value: unknown) => Rest,
+  conflictsOf: (sound: Rest, faults: readonly FieldError[]) => FieldError[],
+): Reading<Document, Rest> {
+  const parsed = schema.safeParse(value);
   if (parsed.success) {
-    const conflicts = bracketShelfConflicts(parsed.data, []);
+    const conflicts = conflictsOf(parsed.data, []);
     if (conflicts.length === 0) return { ok: true, document: parsed.data };
     return refuse(conflicts, parsed.data);
   }
-  const sound = soundParts(documentSchema, pruned);
-  const faults = explain(parsed.error.issues, documentSchema, pruned);
-  return refuse([...faults, ...bracketShelfConflicts(sound, faults)], sound);
+  const sound = soundOf(value);
+  const faults = explain(parsed.error.issues, schema, value);
+  return refuse([...faults, ...conflictsOf(sound, faults)], sound);
 }
 
-function refuse(errors: readonly FieldError[], sound: SoundDocument = {}): Reading {
+function refuse<Rest>(errors: readonly FieldError[], sound: Rest): Reading<never, Rest> {
   if (errors.length <= mostErrors) return { ok: false, errors, sound };
   const rest: FieldError = {
     path: '',

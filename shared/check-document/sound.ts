@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import type { BracketShelfDocument, bracketShelfSchema } from './bracket-shelf.ts';
+import { bracketShelfSchema, type BracketShelfDocument } from './bracket-shelf.ts';
 import { chosenSchema, isRecord } from './parts.ts';
+import { wallFixingSchema, type WallFixingDocument } from './wall-fixing.ts';
 
 /** What is left of a value where every unsound part is undefined. */
 type Sound<T> = T extends readonly (infer Item)[]
@@ -9,12 +10,22 @@ type Sound<T> = T extends readonly (infer Item)[]
     ? { readonly [Key in keyof T]?: Sound<T[Key]> }
     : T;
 
-/** A document of which only the sound parts are there. */
-export type SoundDocument = Sound<BracketShelfDocument>;
+type SoundElement<T extends { readonly element: string }> = Sound<Omit<T, 'element'>> &
+  Readonly<Pick<T, 'element'>>;
 
-/** What is sound in a document that has errors, so that the parts can still be held against each other. */
-export function soundParts(schema: typeof bracketShelfSchema, value: unknown): SoundDocument {
-  return sound(schema, value) ?? {};
+/** Documents of which only the sound parts are there. */
+export type SoundShelf = SoundElement<BracketShelfDocument>;
+export type SoundWallFixing = SoundElement<WallFixingDocument>;
+export type SoundDocument = SoundShelf | SoundWallFixing;
+
+/** What is sound in a bracket shelf that has errors, so that the parts can still be held against each other. */
+export function soundShelf(value: unknown): SoundShelf {
+  return { ...(sound(bracketShelfSchema, value) ?? {}), element: 'bracket-shelf' };
+}
+
+/** The same of a wall fixing. */
+export function soundWallFixing(value: unknown): SoundWallFixing {
+  return { ...(sound(wallFixingSchema, value) ?? {}), element: 'wall-fixing' };
 }
 
 function sound(schema: z.core.$ZodType, value: unknown): unknown {

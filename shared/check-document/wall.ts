@@ -27,6 +27,10 @@ export const wallSchema = z.strictObject({
   ).optional(),
   species: textField(80, 'Species of the framing, or the panel of a sheathing').optional(),
   grade: textField(40, 'Grade of the studs; "Stud" where nothing is said').optional(),
+  grain: choiceField(
+    ['side', 'end'],
+    'Whether the screws go into the side of the wood, across its fibres, or into its end',
+  ).optional(),
   sheathing: quantityField(
     'length',
     { from: 0.003, to: 0.1 },

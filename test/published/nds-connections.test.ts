@@ -54,7 +54,15 @@ function throughPlate(
 ): Fixing & { ground: Wood } {
   const D = fastener.diameter_m;
   const penetration_m = fastener.kind === 'lag-screw' ? 8 * D + tipOf(fastener) : 10 * D;
-  const ground: Wood = { kind: 'wood', G, angle_deg, depth_m: 1, width_m: 1.5 * inch, E_Pa: 1e10 };
+  const ground: Wood = {
+    kind: 'wood',
+    G,
+    angle_deg,
+    grain: 'side',
+    depth_m: 1,
+    width_m: 1.5 * inch,
+    E_Pa: 1e10,
+  };
   return {
     system: 'inch-pound',
     plate: { height_m: 0.2, width_m: 0.03, thickness_m: side_m },
@@ -63,7 +71,9 @@ function throughPlate(
     length_m: side_m + penetration_m,
     thread_m: penetration_m,
     heights_m: [0.1],
+    driven: 'straight',
     perHeight: 1,
+    across_m: 0,
     gap_m: 0,
     ground,
     moisture: 'dry',

@@ -1,5 +1,6 @@
 import type { Statement } from '../../../shared/check-result.ts';
 import { show } from '../../../shared/quantity/index.ts';
+import { fixingStatements } from '../fixing/given-fixing.ts';
 import type { Shelf } from './shelf.ts';
 
 /** What the document says, and what was filled in for it. */
@@ -30,36 +31,7 @@ export function givenStatements(shelf: Shelf): Statement[] {
       brackets.hold !== undefined,
     ),
     either('Strength of a bracket', capacityWords(shelf), brackets.capacity !== undefined),
-    ...(brackets.plate === undefined
-      ? []
-      : [
-          given(
-            'Plate on the wall, height × width',
-            `${m(brackets.plate.height)} × ${m(brackets.plate.width)}`,
-          ),
-        ]),
-    ...(brackets.screws === undefined
-      ? []
-      : [
-          given(
-            'Screws into the wall',
-            `${brackets.screws.fastener}, ${m(brackets.screws.length)} long, at ${brackets.screws.heights.map(m).join(', ')} above the lower end of the plate`,
-          ),
-        ]),
-    ...(wall === undefined
-      ? []
-      : [
-          given(
-            'Wall',
-            [
-              wall.framing,
-              wall.species,
-              ...(wall.coverings ?? []).map((each) => `${m(each.thickness)} ${each.material}`),
-            ]
-              .filter((word) => word !== undefined)
-              .join(', ') || 'not described',
-          ),
-        ]),
+    ...fixingStatements({ ...brackets, wall }, system),
     either('Limit of movement under load', shelf.limits.live.written, document.limits?.live !== undefined),
     either(
       'Limit of movement over the years',

@@ -1,8 +1,9 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import { DocumentError } from '../../../shared/check-document/index.ts';
 import { cautions } from '../../../shared/cautions.ts';
-import type { CheckResult, ProvenanceValue, Remedy } from '../../../shared/check-result.ts';
+import type { BracketShelfResult, ProvenanceValue, Remedy } from '../../../shared/check-result.ts';
 import { version } from '../../version.ts';
+import { fixingProvenance } from '../fixing/provenance.ts';
 import { analysisOf } from './analysis.ts';
 import { handCheckOf } from './hand-check.ts';
 import { judgeShelf, type Judgement } from './judge.ts';
@@ -24,7 +25,7 @@ export type FindRemedies = (shelf: Shelf, judgement: Judgement) => readonly Reme
 export function checkBracketShelf(
   document: BracketShelfDocument,
   findRemedies: FindRemedies = () => [],
-): CheckResult {
+): BracketShelfResult {
   const reading = readShelf(document);
   if (!reading.ok) throw new DocumentError(reading.errors);
   const { shelf, contents } = reading;
@@ -65,11 +66,15 @@ export function checkBracketShelf(
         spring,
         hand: handCheckOf(context),
         fixings: wall.tables,
+        fixing: wall.fixing,
       }),
     },
     provenance: {
       values: provenanceOf(
-        shelf.board.materials.flatMap((material) => material.provenance),
+        [
+          ...shelf.board.materials.flatMap((material) => material.provenance),
+          ...fixingProvenance(wall.fixing, document.wall, document.brackets.plate?.metal),
+        ],
         contents,
       ),
     },

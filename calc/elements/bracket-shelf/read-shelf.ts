@@ -7,6 +7,7 @@ import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { actionsOf } from './actions.ts';
 import { readBoard } from './board.ts';
 import { contentsOf, type Contents } from './contents.ts';
+import { assumedConditions } from '../assumed-conditions.ts';
 import type { Shelf } from './shelf.ts';
 
 const inch = 0.0254;
@@ -59,8 +60,7 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
         longTerm: document.limits?.longTerm ?? limit('L/240'),
       },
       assumptions: [
-        ...said(document.conditions?.moisture !== undefined, 'A dry room: wood at 19 % moisture or less.'),
-        ...said(document.conditions?.temperature !== undefined, 'Ordinary temperature, up to 100 °F.'),
+        ...assumedConditions(document.conditions),
         ...loads.assumptions,
         ...said(
           brackets.armWidth !== undefined,

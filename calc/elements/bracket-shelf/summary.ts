@@ -1,14 +1,9 @@
 import type { Check, Outcome } from '../../../shared/check-result.ts';
-import { show, showUsed } from '../../../shared/quantity/index.ts';
+import { show } from '../../../shared/quantity/index.ts';
+import { verdictWords } from '../verdict-words.ts';
 import { whereIs } from './checks/movement.ts';
 import type { Movements } from './movements.ts';
 import type { Shelf } from './shelf.ts';
-
-const words: Readonly<Record<Outcome, string>> = {
-  holds: 'Holds',
-  'does-not-hold': 'Does not hold',
-  'cannot-say': 'Cannot say',
-};
 
 /** The verdict in one to three plain sentences: what governs, how much is used, and what will be seen. */
 export function summaryOf(
@@ -18,39 +13,7 @@ export function summaryOf(
   checks: readonly Check[],
   movements: Movements,
 ): string {
-  return [`${words[verdict]}.`, whatGoverns(verdict, governing, checks), whatIsSeen(shelf, movements)].join(
-    ' ',
-  );
-}
-
-function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[]): string {
-  const title = lowerFirst(governing.title);
-  if (verdict === 'does-not-hold') {
-    const others = checks.filter((check) => check.outcome === 'does-not-hold').length - 1;
-    const more =
-      others === 0 ? '' : ` ${others === 1 ? 'One more check fails' : `${others} more checks fail`} too.`;
-    const used =
-      governing.ratio === null
-        ? `${governing.title}: nothing there resists it, ${governing.where}.`
-        : `${governing.title}: ${showUsed(governing.ratio)} of what is allowed, ${governing.where}.`;
-    return `${used}${more}`;
-  }
-  if (verdict === 'holds')
-    return `Most is asked of this: ${title}, ${showUsed(governing.ratio ?? 0)} of what is allowed, ${governing.where}.`;
-  const rest = checks.filter((check) => check.outcome === 'holds');
-  const open = checks.length - rest.length - 1;
-  const most = rest.reduce<Check | undefined>(
-    (a, b) => (a === undefined || (b.ratio ?? 0) > (a.ratio ?? 0) ? b : a),
-    undefined,
-  );
-  const why = governing.note === '' ? '' : ` ${governing.note}`;
-  const more =
-    open === 0 ? '' : ` ${open === 1 ? 'One more check' : `${open} more checks`} can't be answered either.`;
-  const others =
-    most === undefined
-      ? ''
-      : ` The other checks hold; the nearest to its limit is ${lowerFirst(most.title)}, at ${showUsed(most.ratio ?? 0)}.`;
-  return `It turns on one thing: ${title}.${why}${more}${others}`;
+  return `${verdictWords(verdict, governing, checks)} ${whatIsSeen(shelf, movements)}`;
 }
 
 function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
@@ -59,8 +22,4 @@ function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
   );
   const amount = show(worst.longTerm.value + worst.twistLongTerm, 'm', shelf.system);
   return `Over the years the front edge moves up to ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
-}
-
-function lowerFirst(title: string): string {
-  return title.charAt(0).toLowerCase() + title.slice(1);
 }

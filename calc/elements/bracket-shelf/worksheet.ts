@@ -1,10 +1,13 @@
-import type { Section, SectionId, Statement, Step, Table } from '../../../shared/check-result.ts';
+import type { Section, Table } from '../../../shared/check-result.ts';
 import { show, showInCalculation, significant, type Unit } from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
 import { work } from '../../formula/step.ts';
 import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
+import type { Fixing } from '../fixing/fixing.ts';
+import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
+import { checkSections, section } from '../section.ts';
 import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
@@ -21,18 +24,8 @@ interface Parts {
   readonly hand: HandCheck;
   /** Tables of the fixings, all brackets. */
   readonly fixings: readonly Table[];
-}
-
-interface SectionParts {
-  readonly statements?: readonly Statement[];
-  readonly steps?: readonly Step[];
-  readonly tables?: readonly Table[];
-  readonly notes?: readonly string[];
-  readonly check?: string;
-}
-
-function section(id: SectionId, title: string, parts: SectionParts): Section {
-  return { id, title, check: '', statements: [], steps: [], tables: [], notes: [], ...parts };
+  /** One bracket on the wall; null where it is not described. */
+  readonly fixing: Fixing | null;
 }
 
 /** The calculation a reviewer follows, from what was given to what comes of it. */
@@ -49,16 +42,11 @@ export function worksheetOf(parts: Parts): Section[] {
       tables: hand.table === null ? [] : [hand.table],
       notes: hand.notes,
     }),
-    ...judged.map(({ check, steps }) =>
-      section('checks', check.title, {
-        check: check.id,
-        steps,
-        notes: check.note === '' ? [] : [check.note],
-      }),
-    ),
+    ...checkSections(judged),
     ...(parts.fixings.length === 0
       ? []
       : [section('fixings', 'Fixings into the wall', { tables: parts.fixings })]),
+    ...geometrySections(parts.fixing),
     section('summary', 'Summary', { tables: [readingsOf(context, parts.movements)] }),
   ];
 }

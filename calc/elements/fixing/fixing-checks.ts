@@ -5,7 +5,8 @@ import type { Judged } from '../judged.ts';
 import type { Fixing, FixingAnswer } from './fixing.ts';
 import type { Toe } from './toe.ts';
 
-interface Place {
+/** Where and when a check is worst. */
+export interface Place {
   readonly where: string;
   readonly combination: string;
 }
@@ -64,7 +65,7 @@ export function fixingCheckOf(fixing: Fixing, answer: FixingAnswer, place: Place
 }
 
 /** The metal of the screws in tension. */
-export function screwMetalCheck(fixing: Fixing, answer: FixingAnswer, place: Place): Judged[] {
+export function screwMetalCheck(fixing: Fixing, tension_N: number, place: Place): Judged[] {
   if (fixing.fastener === null || fixing.allowable !== null) return [];
   const held = work(
     allowableMetal,
@@ -76,7 +77,7 @@ export function screwMetalCheck(fixing: Fixing, answer: FixingAnswer, place: Pla
       id: 'screw-metal',
       title: 'Metal of the wall screws, pulled',
       unit: 'N',
-      demand: answer.tension_N,
+      demand: tension_N,
       capacity: held.value,
       clause: 'NDS 11.2.3',
       note: 'Low-carbon steel of 60,000 psi is taken.',

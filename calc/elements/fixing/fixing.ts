@@ -10,8 +10,10 @@ export type Ground =
   | {
       readonly kind: 'wood';
       readonly G: number;
-      /** Largest angle of a vertical load to the grain: 0 in a stud, 90 in blocking. */
+      /** Largest angle of a vertical load to the grain: 0 in a stud, 90 in blocking and in an end. */
       readonly angle_deg: 0 | 90;
+      /** What the fasteners stand in. */
+      readonly grain: 'side' | 'end';
       /** How deep the wood is. */
       readonly depth_m: number;
       /** Width of the member along the wall; for the group factor. */
@@ -34,8 +36,12 @@ export interface Fixing {
   } | null;
   readonly length_m: number;
   readonly thread_m: number;
+  /** Nails may be toed in. */
+  readonly driven: 'straight' | 'toe';
   readonly heights_m: readonly number[];
   readonly perHeight: number;
+  /** Between the outer screws at one height; 0 where there is one. */
+  readonly across_m: number;
   /** Coverings between plate and wood. */
   readonly gap_m: number;
   readonly ground: Ground;

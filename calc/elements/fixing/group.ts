@@ -1,12 +1,18 @@
 import { forcePerLength, formula } from '../../formula/formula.ts';
+import { significant } from '../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../formula/step.ts';
 import type { Fastener } from '../../catalogue/index.ts';
+import {
+  leastPlacedDiameter_m,
+  spacingBetweenRows,
+  spacingInRow,
+} from '../../standards/nds-2018/12.5-placement.ts';
 import type { Fixing, Ground } from './fixing.ts';
+import { penetrationOf } from './values.ts';
 
 const psi = 6894.757293168;
 const inch = 0.0254;
 const steelE_Pa = 29e6 * psi;
-const quarter_m = 0.25 * inch - 1e-9;
 
 /** 270,000 lbf/in^2.5: slip modulus of a fastener between steel and wood, NDS 11.3.6. */
 export const slipConstant = 270_000 * psi * Math.sqrt(inch) ** -1;
@@ -70,17 +76,20 @@ export function groupFactorsOf(
   wood: Extract<Ground, { kind: 'wood' }>,
 ): GroupFactors {
   const D = fastener.diameter_m;
+  const refuse = (why: string): GroupFactors => ({ C_g: 1, C_Delta: 0, steps: [], why });
+  if (D < leastPlacedDiameter_m) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
+  const between = spacingBetweenRows(wood.angle_deg, penetrationOf(fixing, wood) / D);
+  if (fixing.perHeight > 1 && fixing.across_m / (fixing.perHeight - 1) < between * D - 1e-9) {
+    return refuse(
+      `the screws at one height stand closer together than ${significant(between, 3)} diameters (NDS Table 12.5.1D)`,
+    );
+  }
   const heights = [...fixing.heights_m].sort((a, b) => a - b);
   const gaps = heights.slice(1).map((height, i) => height - (heights[i] ?? 0));
   const closest = Math.min(...gaps, Infinity);
-  if (D < quarter_m || gaps.length === 0) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
-  if (closest < 3 * D - 1e-9) {
-    return {
-      C_g: 1,
-      C_Delta: 0,
-      steps: [],
-      why: 'the screws stand closer together than three diameters (NDS Table 12.5.1B)',
-    };
+  if (gaps.length === 0) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
+  if (closest < spacingInRow.least * D - 1e-9) {
+    return refuse('the screws stand closer together than three diameters (NDS Table 12.5.1B)');
   }
   const gamma = work(slipModulus, { k_g: slipConstant, D }, fixing.system);
   const u = work(
@@ -103,7 +112,7 @@ export function groupFactorsOf(
   );
   return {
     C_g: Math.min(1, C_g.value),
-    C_Delta: Math.min(1, closest / (4 * D)),
+    C_Delta: Math.min(1, closest / (spacingInRow.full * D)),
     steps: [gamma.step, u.step, m.step, C_g.step],
     why: '',
   };

@@ -18,7 +18,7 @@ const studE_Pa = 1.0e6 * 6894.757293168;
 const usualPlateThickness_m = inch / 8;
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
-type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws'>;
+type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws' | 'capacity'>;
 
 /** A fixing with what was not given filled in, or null where plate, screws or wall are missing. */
 export interface FixingReading {
@@ -28,7 +28,7 @@ export interface FixingReading {
 
 /** Reads plate, screws and wall into a fixing; says what it had to assume. */
 export function readFixing(
-  { plate, screws }: Brackets,
+  { plate, screws, capacity }: Brackets,
   wall: Wall | undefined,
   conditions: BracketShelfDocument['conditions'],
   system: UnitSystem,
@@ -48,6 +48,13 @@ export function readFixing(
   if (screws.thread === undefined && fastener !== null && fastener.kind !== 'common-nail') {
     assumptions.push('The thread of the wall screws is taken as NDS Appendix L has it.');
   }
+  if (fastener?.kind === 'common-nail' && screws.driven === undefined)
+    assumptions.push('Nails are driven straight, not toed in.');
+  if (screws.driven === 'toe')
+    assumptions.push('Nails toed in stand at 30° to the square of the wall (NDS Figure 12A).');
+  const perHeight = screws.perHeight ?? 1;
+  if (perHeight > 1 && screws.across === undefined)
+    assumptions.push("The outer screws at one height stand half the plate's width apart.");
   const coverings = wall.coverings ?? [];
   if (wall.coverings === undefined)
     assumptions.push('Nothing covers the wall where the plates stand: they bear on the wood.');
@@ -66,11 +73,14 @@ export function readFixing(
       plate: {
         height_m: plate.height,
         width_m: plate.width,
-        thickness_m: assume(
-          plate.thickness,
-          usualPlateThickness_m,
-          'Bracket plates 1/8 in thick (common practice, no source).',
-        ),
+        thickness_m:
+          capacity?.basis === 'steel'
+            ? assume(plate.thickness, capacity.thickness, 'Bracket plates as thick as the arms.')
+            : assume(
+                plate.thickness,
+                usualPlateThickness_m,
+                'A plate 1/8 in thick (common practice, no source).',
+              ),
       },
       fastener,
       allowable:
@@ -83,8 +93,10 @@ export function readFixing(
             },
       length_m: screws.length,
       thread_m,
+      driven: screws.driven ?? 'straight',
       heights_m: screws.heights,
-      perHeight: screws.perHeight ?? 1,
+      perHeight,
+      across_m: perHeight > 1 ? (screws.across ?? plate.width / 2) : 0,
       gap_m: coverings.reduce((sum, { thickness }) => sum + thickness, 0),
       ground,
       moisture: conditions?.moisture ?? 'dry',
@@ -105,14 +117,18 @@ function groundOf(wall: Wall, assumptions: string[]): Ground {
     const depth_m = wall.sheathing ?? (7 / 16) * inch;
     if (wall.sheathing === undefined)
       assumptions.push('Sheathing 7/16 in thick (common practice, no source).');
-    return { kind: 'wood', G, angle_deg: 90, depth_m, width_m: 0.3, E_Pa: studE_Pa };
+    return { kind: 'wood', G, angle_deg: 90, grain: 'side', depth_m, width_m: 0.3, E_Pa: studE_Pa };
   }
   const depth_m = wall.studDepth ?? 3.5 * inch;
   const width_m = wall.studWidth ?? 1.5 * inch;
   if (wall.studDepth === undefined || wall.studWidth === undefined) {
     assumptions.push('Framing 1-1/2 × 3-1/2 in where its size is not given (common practice, no source).');
   }
-  return { kind: 'wood', G, angle_deg: framing === 'blocking' ? 90 : 0, depth_m, width_m, E_Pa: studE_Pa };
+  const grain = wall.grain ?? 'side';
+  if (wall.grain === undefined)
+    assumptions.push('The screws go into the side of the wood, not into its end.');
+  const angle_deg = framing === 'blocking' || grain === 'end' ? 90 : 0;
+  return { kind: 'wood', G, angle_deg, grain, depth_m, width_m, E_Pa: studE_Pa };
 }
 
 function gravityOf(wall: Wall, framing: string, assumptions: string[]): number {

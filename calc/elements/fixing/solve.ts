@@ -5,10 +5,19 @@ import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import { groupFactorsOf } from './group.ts';
 import type { Toe } from './toe.ts';
-import { combinedOf, lateralOf, leastPenetration_m, penetrationOf, tipOf, withdrawalOf } from './values.ts';
+import {
+  combinedOf,
+  lateralOf,
+  leastPenetration_m,
+  penetrationOf,
+  reachOf,
+  tipOf,
+  whyNoPull,
+  withdrawalOf,
+} from './values.ts';
 
 const hollowAdvice =
-  'no published value lets a hollow-wall anchor carry a shelf. Move the bracket to a stud, let a board into the studs behind it, or use an anchor whose report gives an allowable pull and shear in this wall';
+  'no published value lets a hollow-wall anchor carry a shelf. Move it to a stud, or let a board into the studs behind it';
 
 /** What one screw can take, or why that is not known or is nothing. */
 export type Capacity =
@@ -17,6 +26,8 @@ export type Capacity =
       readonly withdrawal_N: number;
       readonly lateral_N: number;
       readonly mode: YieldMode | 'report';
+      /** Why nothing resists a pull; empty where something does. */
+      readonly whyNoPull: string;
       readonly penetration_m: number;
       readonly clause: string;
       readonly steps: readonly Step[];
@@ -31,7 +42,7 @@ export type Capacity =
 /** Capacity of one screw for one load duration. */
 export function capacityOf(fixing: Fixing, C_D: number): Capacity {
   const { ground, fastener, allowable } = fixing;
-  const reach = Math.max(0, fixing.length_m - fixing.plate.thickness_m - fixing.gap_m);
+  const reach = reachOf(fixing);
   const none = (
     outcome: 'nothing-resists' | 'cannot-say',
     why: string,
@@ -51,6 +62,7 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
       withdrawal_N: tension_N,
       lateral_N: shear_N,
       mode: 'report',
+      whyNoPull: '',
       penetration_m: reach,
       clause: report,
       steps: [],
@@ -83,38 +95,57 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
     withdrawal_N: withdrawal.value,
     lateral_N: lateral.value,
     mode: lateral.mode,
+    whyNoPull: whyNoPull(fastener, ground),
     penetration_m,
     clause: 'NDS chapter 12, TR12',
     steps: [...withdrawal.steps, ...group.steps, ...lateral.steps],
   };
 }
 
-/** Works out the worst screw of a plate: the highest, which is pulled most, with its even share of the shear. */
-export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity, toe: Toe): FixingAnswer {
-  const { system, perHeight } = fixing;
-  const heights = heightsAbove(fixing.heights_m, toe.pivot_m);
-  const count = heights.length * perHeight;
+/** What the highest screw is pulled with; null where nothing can hold the couple, and why. */
+type Pull =
+  { readonly symbols: Record<'C' | 'z' | 'k_n' | 'S_z' | 'N' | 'n_s', number> } | { readonly why: string };
+
+function pullOf({ heights_m, perHeight }: Fixing, load: FixingLoad, toe: Toe): Pull {
+  const heights = heightsAbove(heights_m, toe.pivot_m);
   const S_z = heights.reduce((sum, z) => sum + z * z, 0);
-  const shear = work(screwShear, { V: Math.abs(load.shear_N), n_s: count }, system);
-  if (load.couple_Nm > 0 && (S_z <= 0 || toe.length_m === Infinity)) {
-    const why =
-      S_z <= 0
-        ? 'every screw is at the lower end of the plate, and none can hold the couple'
-        : 'the wall covering crushes before the plate can hold the couple';
-    return { ...answerOf(capacity, 0, shear.value, [shear.step]), outcome: 'nothing-resists', why };
-  }
-  const pull = work(
-    screwPull,
-    {
-      C: Math.max(0, load.couple_Nm),
+  const C = Math.max(0, load.couple_Nm);
+  if (C > 0 && toe.length_m === Infinity)
+    return { why: 'the wall covering crushes before the plate can hold the couple' };
+  if (C > 0 && S_z <= 0)
+    return { why: 'every screw is at the lower end of the plate, and none can hold the couple' };
+  return {
+    symbols: {
+      C,
       z: Math.max(...heights),
       k_n: perHeight,
       S_z: S_z > 0 ? S_z : 1,
       N: Math.max(0, load.pull_N),
-      n_s: count,
+      n_s: heights.length * perHeight,
     },
-    system,
-  );
+  };
+}
+
+/** Pull on the highest screw of a plate, N; 0 where no screw can hold the couple. */
+export function tensionOf(fixing: Fixing, load: FixingLoad, toe: Toe): number {
+  const pull = pullOf(fixing, load, toe);
+  return 'why' in pull ? 0 : screwPull.evaluate(pull.symbols);
+}
+
+/** Works out the worst screw of a plate: the highest, which is pulled most, with its even share of the shear. */
+export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity, toe: Toe): FixingAnswer {
+  const { system } = fixing;
+  const n_s = fixing.heights_m.length * fixing.perHeight;
+  const shear = work(screwShear, { V: Math.abs(load.shear_N), n_s }, system);
+  const pulled = pullOf(fixing, load, toe);
+  if ('why' in pulled) {
+    return {
+      ...answerOf(capacity, 0, shear.value, [shear.step]),
+      outcome: 'nothing-resists',
+      why: pulled.why,
+    };
+  }
+  const pull = work(screwPull, pulled.symbols, system);
   const steps = [...toe.steps, pull.step, shear.step, ...capacity.steps];
   const answer = answerOf(capacity, pull.value, shear.value, steps);
   if (capacity.outcome !== 'worked') return answer;
@@ -123,15 +154,17 @@ export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity
     lateral: share(shear.value, capacity.lateral_N),
   };
   if (ratios.withdrawal === null || ratios.lateral === null) {
-    return {
-      ...answer,
-      outcome: 'nothing-resists',
-      why: 'the screws have no strength in the direction they are loaded',
-      ratios: { ...ratios, combined: null },
-    };
+    const why =
+      ratios.withdrawal === null && capacity.whyNoPull !== ''
+        ? capacity.whyNoPull
+        : 'the screws have no strength in the direction they are loaded';
+    return { ...answer, outcome: 'nothing-resists', why, ratios: { ...ratios, combined: null } };
   }
   if (capacity.mode === 'report' || fixing.fastener === null) {
     return { ...answer, ratios: { ...ratios, combined: ratios.withdrawal + ratios.lateral } };
+  }
+  if (pull.value === 0 || shear.value === 0) {
+    return { ...answer, ratios: { ...ratios, combined: Math.max(ratios.withdrawal, ratios.lateral) } };
   }
   const resultant = work(screwResultant, { T: pull.value, V_s: shear.value }, system);
   const combined = combinedOf(fixing, fixing.fastener, {

@@ -1,8 +1,9 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
+import type { Step } from '../../../shared/check-result.ts';
 import { findGradedLumber } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import { sectionModulus } from '../../mechanics/section-formulas.ts';
-import { studMoment } from '../../standards/nds-2018/11.2-metal.ts';
+import { studMoment, studPullMoment, studTotalMoment } from '../../standards/nds-2018/11.2-metal.ts';
 import {
   adjustedBending,
   durationFactor,
@@ -13,46 +14,57 @@ import { sizeFactor, wetService } from '../../standards/nds-2018/4a-lumber-facto
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
+import type { Place } from './fixing-checks.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
 const inch = 0.0254;
 /** The lowest stud values of NDS Supplement Table 4A. */
 const weakest = 'Spruce-Pine-Fir (South)';
+const usualHeight_m = 96 * inch;
 
-/** The stud bent by the couple of a bracket, alone; null where no stud is bent or nothing is known of its wood. */
+/** Whether a plate bends a stud: not blocking, not sheathing, and not where the screws go into an end. */
+export function bendsStud({ ground }: Fixing, wall: Wall): boolean {
+  return ground.kind === 'wood' && ground.grain === 'side' && (wall.framing ?? 'wood-stud') === 'wood-stud';
+}
+
+/** Where a plate stands on its stud; the middle of an 8 ft stud is the worst for a pull where nobody says. */
+function placeOn({ height, bracketHeight }: Wall): { h_b: number; H_w: number; isGiven: boolean } {
+  return height !== undefined && bracketHeight !== undefined && bracketHeight <= height
+    ? { h_b: bracketHeight, H_w: height, isGiven: true }
+    : { h_b: usualHeight_m / 2, H_w: usualHeight_m, isGiven: false };
+}
+
+/** Moment in the stud from the couple and the pull on one plate. */
+export function studMoment_Nm(wall: Wall, { couple_Nm, pull_N }: FixingLoad): number {
+  const { h_b, H_w, isGiven } = placeOn(wall);
+  const fromCouple = isGiven ? studMoment.evaluate({ C: couple_Nm, h_b, H_w }) : couple_Nm;
+  return fromCouple + studPullMoment.evaluate({ N: pull_N, h_b, H_w });
+}
+
+/** The stud bent by the couple and the pull of one plate, alone; null where nothing is known of its wood. */
 export function studBending(
   fixing: Fixing,
-  wall: Wall | undefined,
+  wall: Wall,
   load: FixingLoad,
-  place: { readonly where: string; readonly combination: string },
+  place: Place,
 ): { readonly judged: Judged; readonly assumptions: readonly string[] } | null {
   const { ground, system, moisture, temperature } = fixing;
-  const framing = wall?.framing ?? 'wood-stud';
-  if (ground.kind !== 'wood' || framing !== 'wood-stud') return null;
+  if (ground.kind !== 'wood') return null;
   const depth_in = ground.depth_m / inch;
   const nominal = depth_in <= 3.5 + 1e-6 ? 4 : 6;
-  const named = findGradedLumber(wall?.species ?? weakest, wall?.grade ?? 'Stud', nominal);
+  const named = findGradedLumber(wall.species ?? weakest, wall.grade ?? 'Stud', nominal);
   const found = named.ok ? named : findGradedLumber(weakest, 'Stud', nominal);
   if (!found.ok) return null;
   const lumber = found.row;
-  const { height, bracketHeight } = wall ?? {};
-  const isPlaced = height !== undefined && bracketHeight !== undefined && bracketHeight <= height;
-  const moment = isPlaced
-    ? work(studMoment, { C: load.couple_Nm, h_b: bracketHeight, H_w: height }, system)
-    : undefined;
+  const moment = workedMoment(fixing, wall, load);
   const S = work(
     sectionModulus,
     { b: ground.width_m, t: ground.depth_m },
     system,
     'section modulus of the stud',
   );
-  const stress = work(
-    bendingStress,
-    { M: moment?.value ?? load.couple_Nm, S: S.value },
-    system,
-    'bending stress in the stud',
-  );
+  const stress = work(bendingStress, { M: moment.value, S: S.value }, system, 'bending stress in the stud');
   const size = sizeFactor(lumber.table, lumber.grade, nominal, false);
   const allowed = work(
     adjustedBending,
@@ -66,29 +78,49 @@ export function studBending(
     },
     system,
   );
+  const what = load.pull_N > 0 ? 'couple and the pull' : 'couple';
   const check = makeCheck(
     {
       id: 'stud',
-      title: 'Bending of the stud by the couple of a bracket',
+      title: `Bending of the stud by the ${what} on a plate`,
       unit: 'Pa',
       demand: stress.value,
       capacity: allowed.value,
       clause: 'NDS 3.3.1',
-      note: 'The couple alone. A stud that is notched, bored or carries much from above needs a look of its own (NDS 3.9).',
+      note: `The ${what} alone. A stud that is notched, bored or carries much from above needs a look of its own (NDS 3.9).`,
       ...place,
     },
     system,
   );
+  const isPlaced = placeOn(wall).isGiven;
   return {
-    judged: {
-      check,
-      steps: [...(moment === undefined ? [] : [moment.step]), S.step, stress.step, allowed.step],
-    },
+    judged: { check, steps: [...moment.steps, S.step, stress.step, allowed.step] },
     assumptions: [
-      ...(named.ok && wall?.grade !== undefined && wall.species !== undefined
+      ...(named.ok && wall.grade !== undefined && wall.species !== undefined
         ? []
         : [`Studs are taken as ${lumber.combination}, grade ${lumber.grade}.`]),
-      ...(isPlaced ? [] : ['The whole couple is taken to bend the stud on one side of the bracket.']),
+      ...(isPlaced ? [] : ['The whole couple is taken to bend the stud on one side of the plate.']),
+      ...(isPlaced || load.pull_N === 0
+        ? []
+        : ['The pull is taken at the middle of a stud 8 ft long (common practice, no source).']),
     ],
   };
+}
+
+function workedMoment({ system }: Fixing, wall: Wall, { couple_Nm, pull_N }: FixingLoad) {
+  const { h_b, H_w, isGiven } = placeOn(wall);
+  const steps: Step[] = [];
+  let value = couple_Nm;
+  if (isGiven) {
+    const moment = work(studMoment, { C: couple_Nm, h_b, H_w }, system);
+    steps.push(moment.step);
+    value = moment.value;
+  }
+  if (pull_N > 0) {
+    const M_N = work(studPullMoment, { N: pull_N, h_b, H_w }, system);
+    const total = work(studTotalMoment, { M_C: value, M_N: M_N.value }, system);
+    steps.push(M_N.step, total.step);
+    value = total.value;
+  }
+  return { value, steps };
 }

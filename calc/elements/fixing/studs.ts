@@ -1,4 +1,6 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
+import { edgeAlong, leastPlacedDiameter_m } from '../../standards/nds-2018/12.5-placement.ts';
+import type { Fixing } from './fixing.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
@@ -21,25 +23,30 @@ export function needsStuds(wall: Wall | undefined): boolean {
   return wall !== undefined && (framing === 'wood-stud' || framing === 'metal-stud');
 }
 
-/** How far a bracket misses the nearest stud. */
+/** How far a bracket misses the nearest stud; null where it isn't known. */
 export interface StudMiss {
   readonly stud_m: number | null;
   readonly miss_m: number | null;
-  /** How far it may miss: the outer screws within the middle half of the stud. */
-  readonly allowed_m: number;
 }
 
 /** The nearest stud of a bracket. */
-export function nearestStud(
-  wall: Wall | undefined,
-  lines: readonly number[],
-  at_m: number,
-  across_m: number,
-): StudMiss {
-  const allowed_m = Math.max(0, (wall?.studWidth ?? usualWidth_m) / 4 - across_m / 2);
+export function nearestStud(lines: readonly number[], at_m: number): StudMiss {
   let stud_m: number | null = null;
   for (const line of lines) {
     if (stud_m === null || Math.abs(line - at_m) < Math.abs(stud_m - at_m)) stud_m = line;
   }
-  return { stud_m, miss_m: stud_m === null ? null : Math.abs(stud_m - at_m), allowed_m };
+  return { stud_m, miss_m: stud_m === null ? null : Math.abs(stud_m - at_m) };
+}
+
+/** The edge distance that the outer screws of a plate need in a stud, and what they have of it where nothing misses. */
+export function edgesOf(
+  wall: Wall | undefined,
+  { fastener, across_m }: Fixing,
+): { readonly needed_m: number; readonly centred_m: number } {
+  const width_m = wall?.studWidth ?? usualWidth_m;
+  const D = fastener?.diameter_m ?? 0;
+  return {
+    needed_m: Math.max(width_m / 4, D < leastPlacedDiameter_m ? 0 : edgeAlong * D),
+    centred_m: width_m / 2 - across_m / 2,
+  };
 }

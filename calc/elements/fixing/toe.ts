@@ -21,21 +21,25 @@ export function toeOf(fixing: Fixing, couple_Nm: number): Toe {
   const highest = Math.max(...fixing.heights_m);
   let length_m = 0;
   for (let round = 0; round < 60; round++) {
-    const next = bearing(fixing, couple_Nm, f_w, length_m / 2)?.length.value ?? Infinity;
+    const sums = sumsAbove(fixing, length_m / 2);
+    const C_toe = sums.S_z > 0 ? toeForce.evaluate({ C: couple_Nm, ...sums }) : Infinity;
+    const next = C_toe / (f_w * fixing.plate.width_m);
     if (!(next < 2 * highest)) return { pivot_m: 0, length_m: Infinity, steps: [] };
     const settled = Math.abs(next - length_m) < 1e-9;
     length_m = next;
     if (settled) break;
   }
-  const last = bearing(fixing, couple_Nm, f_w, length_m / 2);
-  return { pivot_m: length_m / 2, length_m, steps: last === null ? [] : [last.force.step, last.length.step] };
+  const { system, plate } = fixing;
+  const force = work(toeForce, { C: couple_Nm, ...sumsAbove(fixing, length_m / 2) }, system);
+  const length = work(toeLength, { C_toe: force.value, f_w, b_p: plate.width_m }, system);
+  return { pivot_m: length_m / 2, length_m, steps: [force.step, length.step] };
 }
 
-function bearing({ heights_m, plate, system }: Fixing, couple_Nm: number, f_w: number, pivot_m: number) {
+/** Sums of the heights of the screws over a pivot, and of their squares. */
+function sumsAbove({ heights_m }: Fixing, pivot_m: number): { S_1: number; S_z: number } {
   const arms = heightsAbove(heights_m, pivot_m);
-  const S_z = arms.reduce((sum, z) => sum + z * z, 0);
-  const S_1 = arms.reduce((sum, z) => sum + z, 0);
-  if (S_z <= 0) return null;
-  const force = work(toeForce, { C: couple_Nm, S_1, S_z }, system);
-  return { force, length: work(toeLength, { C_toe: force.value, f_w, b_p: plate.width_m }, system) };
+  return {
+    S_1: arms.reduce((sum, z) => sum + z, 0),
+    S_z: arms.reduce((sum, z) => sum + z * z, 0),
+  };
 }

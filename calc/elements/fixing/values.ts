@@ -1,7 +1,9 @@
 import type { Step } from '../../../shared/check-result.ts';
 import { work, type Worked } from '../../formula/step.ts';
 import {
+  endGrain,
   lagThread_m,
+  toeNail,
   wetFasteners,
   adjustedLateral,
   combinedNail,
@@ -54,30 +56,52 @@ export function leastPenetration_m(fastener: Fastener): number {
   return (fastener.kind === 'lag-screw' ? 4 : 6) * fastener.diameter_m;
 }
 
-/** How far the fastener stands in the wood. */
-export function penetrationOf(fixing: Fixing, wood: Wood): number {
-  return Math.max(0, Math.min(fixing.length_m - fixing.plate.thickness_m - fixing.gap_m, wood.depth_m));
+/** Nails toed in stand at about 30° to where they would stand straight, NDS Figure 12A. */
+const toeSlope = Math.cos(Math.PI / 6);
+
+/** How far the fastener reaches past plate and coverings, square to the wall. */
+export function reachOf({ length_m, plate, gap_m, driven }: Fixing): number {
+  return Math.max(0, length_m * (driven === 'toe' ? toeSlope : 1) - plate.thickness_m - gap_m);
 }
 
-/** Allowable withdrawal of one fastener, with its working. */
+/** How far the fastener stands in the wood. */
+export function penetrationOf(fixing: Fixing, wood: Wood): number {
+  return Math.min(reachOf(fixing), wood.depth_m);
+}
+
+/** Thread that is truly in the wood: a screw that comes out behind thin wood may have none of it there. The tip of a lag is no thread. */
+function threadInWood_m(fixing: Fixing, fastener: Fastener, wood: Wood): number {
+  const reach = reachOf(fixing);
+  const tip = fastener.kind === 'lag-screw' ? tipOf(fastener) : 0;
+  return Math.max(0, Math.min(wood.depth_m, reach - tip) - Math.max(0, reach - fixing.thread_m));
+}
+
+/** Why the fastener may not be pulled at all; empty where it may. */
+export function whyNoPull({ kind }: Fastener, { grain }: Wood): string {
+  if (grain === 'side' || kind === 'lag-screw') return '';
+  const [what, clause] = kind === 'wood-screw' ? ['wood screws', '12.2.2'] : ['nails', '12.2.3'];
+  return `${what} may not be pulled from the end of the wood (NDS ${clause}): screw into its side, or take lag screws`;
+}
+
+/** Allowable withdrawal of one fastener, with its working; nothing where it may not be pulled. */
 export function withdrawalOf(
   fixing: Fixing,
   fastener: Fastener,
   wood: Wood,
   C_D: number,
-): Worked & { steps: Step[] } {
+): { readonly value: number; readonly steps: readonly Step[] } {
+  if (whyNoPull(fastener, wood) !== '') return { value: 0, steps: [] };
   const { system, moisture, temperature } = fixing;
   const { G } = wood;
   const D = fastener.diameter_m;
-  const penetration = penetrationOf(fixing, wood);
   const isNail = fastener.kind === 'common-nail';
   const W = {
     'wood-screw': () => work(woodScrewWithdrawal, { k_W: woodScrewConstant_Pa, G, D }, system),
     'lag-screw': () => work(lagWithdrawal, { k_W: lagConstant, G, D }, system),
     'common-nail': () => work(nailWithdrawal, { k_W: nailConstant_Pa, G, D }, system),
   }[fastener.kind]();
-  const tip = fastener.kind === 'lag-screw' ? tipOf(fastener) : 0;
-  const p_t = Math.max(0, Math.min(fixing.thread_m, penetration) - tip);
+  const p_t = threadInWood_m(fixing, fastener, wood);
+  const isToed = fixing.driven === 'toe';
   const wet = isNail ? wetFasteners.nailWithdrawal : wetFasteners.screwWithdrawal;
   const worked = work(
     adjustedWithdrawal,
@@ -85,13 +109,14 @@ export function withdrawalOf(
       W: W.value,
       p_t,
       C_D,
-      C_M: moisture === 'wet' ? wet : 1,
+      C_M: moisture === 'wet' && !isToed ? wet : 1,
       C_t: temperatureFactor[moisture][temperature],
-      C_eg: 1,
+      C_eg: wood.grain === 'end' ? endGrain.lagWithdrawal : 1,
+      C_tn: isToed ? toeNail.withdrawal : 1,
     },
     system,
   );
-  return { ...worked, steps: [W.step, worked.step] };
+  return { value: worked.value, steps: [W.step, worked.step] };
 }
 
 /** Lateral value of one fastener: the least of six yield modes across the gap. */
@@ -180,7 +205,8 @@ export function lateralOf(
       C_M: moisture === 'wet' ? wetFasteners.lateral : 1,
       C_t: temperatureFactor[moisture][temperature],
       ...group,
-      C_eg: 1,
+      C_eg: wood.grain === 'end' ? endGrain.lateral : 1,
+      C_tn: fixing.driven === 'toe' ? toeNail.lateral : 1,
     },
     system,
   );

@@ -22,6 +22,16 @@ export const armStress = formula({
   source: { document: 'elementary mechanics', edition: '', clause: 'bending and tension of a rectangle' },
 });
 
+/** Stress in a flat plate beside the holes in it. */
+export const plateStress = formula({
+  symbol: 'f_pl',
+  caption: 'bending stress in the plate, beside the holes',
+  expression: '6 * M / ((b - n_h * d_h) * t^2)',
+  symbols: { M: 'N.m', b: 'm', n_h: '1', d_h: 'm', t: 'm' },
+  unit: 'Pa',
+  source: { document: 'elementary mechanics', edition: '', clause: 'bending of a rectangle' },
+});
+
 /** Spring of a cantilever arm under a load at its reach. */
 export const armSpring = formula({
   symbol: 'k_arm',

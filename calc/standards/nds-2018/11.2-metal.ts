@@ -24,3 +24,23 @@ export const studMoment = formula({
   unit: 'N.m',
   source: { document: 'elementary mechanics', edition: '', clause: 'simple beam under a couple' },
 });
+
+/** Moment a pull puts into a stud that spans from floor to ceiling. */
+export const studPullMoment = formula({
+  symbol: 'M_N',
+  caption: 'moment in the stud from the pull',
+  expression: 'N * h_b * (H_w - h_b) / H_w',
+  symbols: { N: 'N', h_b: 'm', H_w: 'm' },
+  unit: 'N.m',
+  source: { document: 'elementary mechanics', edition: '', clause: 'simple beam under one load' },
+});
+
+/** Both together, as if they were worst at one place. */
+export const studTotalMoment = formula({
+  symbol: 'M_st',
+  caption: 'moment in the stud, of couple and pull together',
+  expression: 'M_C + M_N',
+  symbols: { M_C: 'N.m', M_N: 'N.m' },
+  unit: 'N.m',
+  source: { document: 'elementary mechanics', edition: '', clause: 'sum' },
+});

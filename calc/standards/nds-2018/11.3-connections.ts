@@ -6,14 +6,20 @@ const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause }
 export const adjustedLateral = formula({
   symbol: 'Z_prime',
   caption: 'allowable lateral load of one screw',
-  expression: 'Z * C_D * C_M * C_t * C_g * C_Delta * C_eg',
-  symbols: { Z: 'N', C_D: '1', C_M: '1', C_t: '1', C_g: '1', C_Delta: '1', C_eg: '1' },
+  expression: 'Z * C_D * C_M * C_t * C_g * C_Delta * C_eg * C_tn',
+  symbols: { Z: 'N', C_D: '1', C_M: '1', C_t: '1', C_g: '1', C_Delta: '1', C_eg: '1', C_tn: '1' },
   unit: 'N',
   source: source('Table 11.3.1'),
 });
 
 /** Wet service of fasteners, NDS Table 11.3.3: lateral, withdrawal of screws, withdrawal of nails whose wood changes. */
 export const wetFasteners = { lateral: 0.7, screwWithdrawal: 0.7, nailWithdrawal: 0.25 } as const;
+
+/** End grain, NDS 12.2.1.2 (lag screws in withdrawal) and 12.5.2.2 (lateral). Nothing else may be pulled from end grain. */
+export const endGrain = { lagWithdrawal: 0.75, lateral: 0.67 } as const;
+
+/** Nails toed in, NDS 12.5.4.1 and 12.5.4.2; the wet service factor does not apply to their withdrawal. */
+export const toeNail = { withdrawal: 0.67, lateral: 0.83 } as const;
 
 /** Pull and shear together on a lag or wood screw. */
 export const combinedScrew = formula({

@@ -48,8 +48,8 @@ export const nailWithdrawal = formula({
 export const adjustedWithdrawal = formula({
   symbol: 'W_prime',
   caption: 'allowable withdrawal of one screw',
-  expression: 'W * p_t * C_D * C_M * C_t * C_eg',
-  symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1', C_eg: '1' },
+  expression: 'W * p_t * C_D * C_M * C_t * C_eg * C_tn',
+  symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1', C_eg: '1', C_tn: '1' },
   unit: 'N',
   source: source('Table 11.3.1'),
 });

@@ -1,9 +1,9 @@
-import { fastenerName, fastenerOptions, metalOptions } from './catalogue.ts';
+import { fastenerName, fastenerOptions, isNail, metalOptions } from './catalogue.ts';
 import type { FormView } from './form-view.ts';
 import { sentence } from './head-section.ts';
 import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
 import { studNote } from './stud-note.ts';
-import { capacityWords, holdWords } from './words.ts';
+import { capacityWords, drivenWords, holdWords } from './words.ts';
 
 /** The brackets: where they are, what they can carry, and how they are screwed to wall and board. */
 export function bracketsSection(form: FormView): Section {
@@ -171,6 +171,13 @@ function wallScrews(form: FormView): More {
             fieldPart(form.text('brackets.plate.height', { label: 'Plate height' })),
             fieldPart(form.text('brackets.plate.width', { label: 'Plate width' })),
             fieldPart(form.text('brackets.plate.thickness', { label: 'Plate thickness' })),
+            fieldPart(
+              form.choice('brackets.plate.metal', {
+                label: 'Plate of',
+                unsaid: 'Not said: as the arms, where they are worked out',
+                options: metalOptions(),
+              }),
+            ),
           ]
         : []),
       given(form, 'brackets.screws', 'Wall screws', hasScrews),
@@ -184,6 +191,7 @@ function wallScrews(form: FormView): More {
                 reshapes: true,
               }),
             ),
+            ...driven(form),
             fieldPart(form.text('brackets.screws.length', { label: 'Screw length' })),
             fieldPart(
               form.text('brackets.screws.thread', {
@@ -217,6 +225,17 @@ function wallScrews(form: FormView): More {
         : []),
     ],
   );
+}
+
+/** Nails may be toed in. */
+function driven(form: FormView): Part[] {
+  const name = 'brackets.screws.driven';
+  if (!isNail(form.written('brackets.screws.fastener')) && !form.anyWritten(name)) return [];
+  return [
+    fieldPart(
+      form.choice(name, { label: 'Nails driven', unsaid: 'Not said: straight', options: drivenWords }),
+    ),
+  ];
 }
 
 /** Allowable values of a listed screw or an anchor, typed in from its report. */

@@ -42,6 +42,12 @@ export function fastenerName(text: string): string {
   return found.ok ? found.row.name : text;
 }
 
+/** Whether a fastener is a nail. */
+export function isNail(text: string): boolean {
+  const found = findFastener(text);
+  return found.ok && found.row.kind === 'common-nail';
+}
+
 /** One of the common contents; undefined where the name is in no row. */
 export function thingOf(text: string): Thing | undefined {
   const found = findThing(text);

@@ -1,5 +1,5 @@
 import type { FieldError } from '../../../shared/check-result.ts';
-import type { SoundDocument } from '../../../shared/check-document/index.ts';
+import type { SoundShelf } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import {
   bareUnits,
@@ -19,7 +19,7 @@ export interface FormState {
   readonly reading: FormReading;
   readonly errors: readonly FieldError[];
   /** What of the document is sound, errors or not. */
-  readonly sound: SoundDocument;
+  readonly sound: SoundShelf;
   /** The field or button that gets the focus; empty for none. */
   readonly at: string;
 }
@@ -45,7 +45,7 @@ interface ChoiceWords {
 export class FormView {
   readonly texts: Texts;
   readonly system: UnitSystem;
-  readonly sound: SoundDocument;
+  readonly sound: SoundShelf;
   /** Names of the fields that are shown; the others travel hidden. */
   readonly shown = new Set<string>();
   readonly fields: Field[] = [];

@@ -3,7 +3,7 @@ import { coveringNames } from './catalogue.ts';
 import type { FormView } from './form-view.ts';
 import { sentence } from './head-section.ts';
 import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
-import { framingWords, wordOf } from './words.ts';
+import { framingWords, grainWords, wordOf } from './words.ts';
 
 const woodFramings = ['', 'wood-stud', 'blocking', 'sheathing'];
 const studFramings = ['', 'wood-stud', 'metal-stud'];
@@ -48,6 +48,17 @@ function described(form: FormView): Part[] {
               label: 'Wood of it',
               hint: 'Left empty: the weakest usual framing wood.',
               list: 'list:framing',
+            }),
+          ),
+        ]
+      : []),
+    ...(['wood-stud', 'blocking'].includes(framing) || form.anyWritten('wall.grain')
+      ? [
+          fieldPart(
+            form.choice('wall.grain', {
+              label: 'Screwed into',
+              unsaid: 'Not said: the side of the wood',
+              options: grainWords,
             }),
           ),
         ]

@@ -42,6 +42,14 @@ export const framingWords: Words<Wall['framing']> = {
   concrete: 'Concrete',
   hollow: 'Hollow wall, no framing behind',
 };
+export const grainWords: Words<Wall['grain']> = {
+  side: 'The side of the wood, across its fibres',
+  end: 'The end of the wood, along its fibres',
+};
+export const drivenWords: Words<NonNullable<BracketShelfInput['brackets']['screws']>['driven']> = {
+  straight: 'Straight',
+  toe: 'Toed in, at a slant',
+};
 export const loadKindWords: Words<Load['kind']> = {
   line: 'Spread along a length',
   area: 'Spread over the top',

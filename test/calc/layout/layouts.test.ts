@@ -96,7 +96,8 @@ describe('layouts on studs', () => {
       const again = check(proposal.document);
       expect(again.verdict).toBe(proposal.verdict);
       expect(again.governing).toBe(proposal.governing.id);
-      expect(again.analysis.supports.map(({ position }) => position.shown)).toEqual(
+      const supports = again.element === 'bracket-shelf' ? again.analysis.supports : [];
+      expect(supports.map(({ position }) => position.shown)).toEqual(
         proposal.positions.map(({ shown }) => shown),
       );
     }

@@ -1,4 +1,6 @@
+import { legMoment } from '../../../calc/elements/bracket-formulas.ts';
 import * as group from '../../../calc/elements/fixing/group.ts';
+import { plateMoment } from '../../../calc/elements/wall-fixing/plate-moment.ts';
 import * as plate from '../../../calc/mechanics/plate-group.ts';
 import * as metal from '../../../calc/standards/nds-2018/11.2-metal.ts';
 import * as connection from '../../../calc/standards/nds-2018/11.3-connections.ts';
@@ -152,9 +154,9 @@ const together = { W_p: 200, Z_prime: 100 };
 const others: PublishedValue[] = [
   published(
     connection.adjustedLateral,
-    { Z: 100, C_D: 1.25, C_M: 0.7, C_t: 0.8, C_g: 0.95, C_Delta: 0.75, C_eg: 0.67 },
-    33.41625,
-    byHand('NDS 2018 Table 11.3.1: the factors multiply; 100 × 1.25 × 0.7 × 0.8 × 0.95 × 0.75 × 0.67'),
+    { Z: 100, C_D: 1.25, C_M: 0.7, C_t: 0.8, C_g: 0.95, C_Delta: 0.75, C_eg: 0.67, C_tn: 0.5 },
+    16.708125,
+    byHand('NDS 2018 Table 11.3.1: the factors multiply; 100 × 1.25 × 0.7 × 0.8 × 0.95 × 0.75 × 0.67 × 0.5'),
   ),
   published(
     connection.combinedScrew,
@@ -195,6 +197,16 @@ const others: PublishedValue[] = [
     62.5,
     byHand('a couple on a simple beam at 1.5 of 2.4 m: 100 × 1.5 / 2.4 on the longer side'),
   ),
+  published(metal.studPullMoment, { N: 200, h_b: 0.6, H_w: 2.4 }, 90, {
+    ...byHand('P a b / L = 200 × 0.6 × 1.8 / 2.4'),
+    source: 'AISC Manual, Table 3-23, case 8: simple beam, one concentrated load',
+  }),
+  published(metal.studTotalMoment, { M_C: 62.5, M_N: 90 }, 152.5, byHand('62.5 + 90')),
+  published(plateMoment, { C: 40, N: 200, s_z: 0.15 }, 47.5, {
+    ...byHand('a couple of 40 N·m, and P L / 4 = 200 × 0.15 / 4'),
+    source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
+  }),
+  published(legMoment, { N: 500, h_p: 0.2, z_1: 0.175 }, 12.5, byHand('500 N, 25 mm over the screw')),
 ];
 
 /** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */

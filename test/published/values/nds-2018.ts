@@ -40,7 +40,7 @@ const fasteners: PublishedValue[] = [
   ...screws,
   published(
     withdrawal.adjustedWithdrawal,
-    { W: 3619.31, p_t: 2.395 * inch, ...ones, C_eg: 1 },
+    { W: 3619.31, p_t: 2.395 * inch, ...ones, C_eg: 1, C_tn: 1 },
     49.5 * poundForce,
     {
       tolerance: 1.1e-3,

@@ -1,5 +1,5 @@
 import {
-  readDocument,
+  readShelfDocument,
   type BracketShelfDocument,
   type BracketShelfInput,
 } from '../../../shared/check-document/index.ts';
@@ -40,9 +40,12 @@ export const plainShelf = {
   ],
 } satisfies BracketShelfInput;
 
+/** The plain shelf, known for a shelf by its type. */
+export const plainDocument: BracketShelfInput = plainShelf;
+
 /** The plain shelf with some of it changed, as it is computed with. */
 export function shelf(changes: Partial<BracketShelfInput> = {}): BracketShelfDocument {
-  const reading = readDocument({ ...plainShelf, ...changes });
+  const reading = readShelfDocument({ ...plainShelf, ...changes });
   if (!reading.ok)
     throw new Error(reading.errors.map(({ path, message }) => `${path} ${message}`).join('\n'));
   return reading.document;

@@ -2,13 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkBracketShelf } from '../../../calc/elements/bracket-shelf/index.ts';
 import { diagrams, elevation, section, type Drawing } from '../../../server/drawings/index.ts';
-import { readDocument } from '../../../shared/check-document/index.ts';
+import { readShelfDocument } from '../../../shared/check-document/index.ts';
 import { manyShelves } from '../sheets/many-shelves.ts';
 import { collisions, outside } from './parts.ts';
 import { shelfDocuments } from './shelf-documents.ts';
 
 function drawn(document: unknown): Drawing[] {
-  const reading = readDocument(document);
+  const reading = readShelfDocument(document);
   if (!reading.ok)
     throw new Error(reading.errors.map(({ path, message }) => `${path} ${message}`).join('\n'));
   const result = checkBracketShelf(reading.document, () => []);

@@ -1,4 +1,4 @@
-import type { CheckResult } from '../../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
 
 const inch = 0.0254;
@@ -10,7 +10,9 @@ const moment = quantity(0, 'N.m', 'inch-pound');
  * An answer made by hand for drawing tests: a 96 in board on brackets at 8, 32, 64 and 88 in. Its diagram is a simple wave
  * with zeros over the brackets, so that every place on the drawing can be told beforehand.
  */
-export function sampleResult(diagram?: Partial<CheckResult['analysis']['diagram']>): CheckResult {
+export function sampleResult(
+  diagram?: Partial<BracketShelfResult['analysis']['diagram']>,
+): BracketShelfResult {
   const at = Array.from({ length: 97 }, (_, index) => index * inch);
   const wave = at.map((_, index) => Math.sin(((index - 8) / 24) * Math.PI));
   return {

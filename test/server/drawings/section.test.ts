@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { diagrams, elevation, section } from '../../../server/drawings/index.ts';
 import { check } from '../../../calc/index.ts';
-import { plainShelf, shelf } from './documents.ts';
+import { plainDocument, plainShelf, shelf } from './documents.ts';
 import { collisions, elements, outside, writings } from './parts.ts';
 import { sampleResult } from './sample-result.ts';
 
@@ -124,7 +124,7 @@ describe('the diagrams', () => {
   });
 
   it('write the largest moment and shear as the analysis found them', () => {
-    const result = check(plainShelf);
+    const result = check(plainDocument);
     const { svg, description } = diagrams(shelf(), result, 'wide');
     const words = writings(svg).map((each) => each.words);
     const { moment, shear } = result.analysis;

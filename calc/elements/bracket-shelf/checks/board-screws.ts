@@ -161,7 +161,7 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
   const W = work(woodScrewWithdrawal, { k_W: woodScrewConstant_Pa, G, D: fastener.diameter_m }, system);
   const withdrawal = work(
     adjustedWithdrawal,
-    { W: W.value, p_t: screws.thread_m, ...factors, C_eg: 1 },
+    { W: W.value, p_t: screws.thread_m, ...factors, C_eg: 1, C_tn: 1 },
     system,
   );
   const through = pullThrough(screws, fastener, factors, context);

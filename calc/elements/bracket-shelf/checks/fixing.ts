@@ -1,26 +1,17 @@
 import type { FixingResult, Table } from '../../../../shared/check-result.ts';
-import { quantity, show, showUsed, type Unit } from '../../../../shared/quantity/index.ts';
-import { fixingCheckOf, ratioOf, screwMetalCheck, toeBearingCheck } from '../../fixing/fixing-checks.ts';
-import type { Fixing, FixingAnswer, FixingLoad } from '../../fixing/fixing.ts';
+import { work } from '../../../formula/step.ts';
+import { armPull, legMoment } from '../../bracket-formulas.ts';
+import type { Fixing, FixingLoad } from '../../fixing/fixing.ts';
+import { judgeOnWall, type OnWall } from '../../fixing/on-wall.ts';
+import type { PlateMoment } from '../../fixing/plate-bending.ts';
 import { readFixing } from '../../fixing/read-fixing.ts';
-import { capacityOf, solveFixing, type Capacity } from '../../fixing/solve.ts';
-import { studBending } from '../../fixing/stud-bending.ts';
-import { needsStuds, nearestStud, studLines, type StudMiss } from '../../fixing/studs.ts';
-import { toeOf, type Toe } from '../../fixing/toe.ts';
+import { tableOf, type Acting, type Standing } from '../../fixing/standing.ts';
+import { nearestStud, studLines } from '../../fixing/studs.ts';
 import type { Judged } from '../../judged.ts';
-import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { Context } from '../context.ts';
+import { makeCheck } from '../../make-check.ts';
+import type { Context, Situation } from '../context.ts';
+import type { Shelf } from '../shelf.ts';
 import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
-
-/** One bracket on the wall, worked out for the combination that asks most of it. */
-interface Held {
-  readonly index: number;
-  readonly load: FixingLoad;
-  readonly combination: string;
-  readonly toe: Toe;
-  readonly answer: FixingAnswer;
-  readonly stud: StudMiss;
-}
 
 /** Everything the wall has to say: checks, a row for each bracket, and what was assumed. */
 export interface WallAnswer {
@@ -28,6 +19,8 @@ export interface WallAnswer {
   readonly fixings: readonly FixingResult[];
   readonly tables: readonly Table[];
   readonly assumptions: readonly string[];
+  /** Null where plate, screws or wall are not given. */
+  readonly fixing: Fixing | null;
 }
 
 /** The fixing of every bracket into the wall. */
@@ -35,100 +28,77 @@ export function wallAnswer(context: Context): WallAnswer {
   const { shelf } = context;
   const { brackets, wall, conditions } = shelf.document;
   const { fixing, assumptions } = readFixing(brackets, wall, conditions, shelf.system);
-  if (fixing === null) return { judged: [notGiven(context)], fixings: [], tables: [], assumptions: [] };
-  const held = holdAll(context, fixing);
-  const [first, ...rest] = held.map((each) => ({
-    each,
-    ...fixingCheckOf(fixing, each.answer, placeOf(context, each)),
-  }));
-  if (first === undefined) return { judged: [notGiven(context)], fixings: [], tables: [], assumptions };
-  const worst = worstCheck([first, ...rest]);
-  const place = placeOf(context, worst.each);
-  const stud = studBending(fixing, wall, worst.each.load, place);
+  const [first, ...rest] = standingsOf(context);
+  if (fixing === null || wall === undefined || first === undefined) {
+    return { judged: [notGiven(context)], fixings: [], tables: [], assumptions: [], fixing: null };
+  }
+  const leg = legOf(shelf, fixing);
+  const answer = judgeOnWall({
+    fixing,
+    wall,
+    standings: [first, ...rest],
+    isCentred: false,
+    bent: leg.bent,
+  });
+  const title = 'Fixing of every bracket; pull and shear are those of its highest screw';
   return {
-    judged: [
-      ...onStud(context, held),
-      { check: worst.check, steps: worst.steps },
-      ...screwMetalCheck(fixing, worst.each.answer, place),
-      ...toeBearingCheck(fixing, worst.each.toe, place),
-      ...(stud === null ? [] : [stud.judged]),
-    ],
-    fixings: held.map((each) => resultOf(each, shelf.system)),
-    tables: [tableOf(held, shelf.system)],
-    assumptions: [...assumptions, ...(stud === null ? [] : stud.assumptions)],
+    judged: answer.judged,
+    fixings: answer.fixings,
+    tables: [tableOf(answer.fixings, 'Bracket', title)],
+    assumptions: [...assumptions, ...leg.assumptions, ...answer.assumptions],
+    fixing,
   };
 }
 
-function placeOf({ shelf }: Context, { index, combination }: Held) {
-  return { where: atBracket(shelf, index), combination };
-}
-
-/** Each bracket in the combination that asks most: all capacities grow with C_D, so loads are compared over it. */
-function holdAll(context: Context, fixing: Fixing): Held[] {
-  const { shelf, situations } = context;
-  const { wall, brackets } = shelf.document;
-  const lines = studLines(wall, shelf.length_m);
+/** Every bracket with what acts on it: its load and the largest couple in each combination. */
+function standingsOf({ shelf, situations }: Context): Standing[] {
+  const lines = studLines(shelf.document.wall, shelf.length_m);
   const lever = leverFromWall(shelf);
-  const across_m = fixing.perHeight > 1 ? (brackets.screws?.across ?? fixing.plate.width_m / 2) : 0;
-  const capacities = new Map<number, Capacity>();
-  const capacityFor = (C_D: number): Capacity => {
-    const known = capacities.get(C_D) ?? capacityOf(fixing, C_D);
-    capacities.set(C_D, known);
-    return known;
+  const actingOn = (index: number, { solved, factor, forces, combination }: Situation): Acting => ({
+    combination: combination.name,
+    load: {
+      shear_N: Math.max(forces.reactionMax_N[index] ?? 0, -(forces.reactionMin_N[index] ?? 0)),
+      pull_N: 0,
+      couple_Nm: Math.max(0, largestCouple(solved.model, solved.lines, factor, index, lever)),
+      duration: combination.duration,
+      C_D: shelf.code.connectionDuration(combination.duration),
+    },
+  });
+  const [head, ...others] = situations;
+  return shelf.positions_m.map((at_m, index) => ({
+    number: index + 1,
+    where: atBracket(shelf, index),
+    stud: nearestStud(lines, at_m),
+    acting: [actingOn(index, head), ...others.map((each) => actingOn(index, each))],
+  }));
+}
+
+/** The leg of a bracket against the wall: bent by the whole couple, or with a strut by the pull of the arm alone. */
+function legOf(
+  shelf: Shelf,
+  { plate, heights_m, system }: Fixing,
+): { readonly bent: OnWall['bent']; readonly assumptions: readonly string[] } {
+  const { capacity, document } = shelf;
+  const steel = capacity.basis === 'steel' ? (capacity.metal ?? 'a36') : undefined;
+  const metal = document.brackets.plate?.metal ?? steel;
+  if (metal === undefined) return { bent: null, assumptions: [] };
+  const strut = capacity.basis === 'steel' ? capacity.strut : undefined;
+  if (strut === undefined) {
+    return {
+      bent: { metal, moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }) },
+      assumptions: ['The plate is bent by the whole couple, from the arm down to its highest screws.'],
+    };
+  }
+  const moment = ({ couple_Nm }: FixingLoad): PlateMoment => {
+    const pull = work(armPull, { C: couple_Nm, h: strut.drop }, system);
+    const z_1 = Math.min(Math.max(...heights_m), plate.height_m);
+    const leg = work(legMoment, { N: pull.value, h_p: plate.height_m, z_1 }, system);
+    return { value_Nm: leg.value, steps: [pull.step, leg.step] };
   };
-  return shelf.positions_m.map((at_m, index) => {
-    const loads = situations.map(({ solved, factor, forces, combination }) => ({
-      combination: combination.name,
-      load: {
-        shear_N: Math.max(forces.reactionMax_N[index] ?? 0, -(forces.reactionMin_N[index] ?? 0)),
-        pull_N: 0,
-        couple_Nm: Math.max(0, largestCouple(solved.model, solved.lines, factor, index, lever)),
-        duration: combination.duration,
-        C_D: shelf.code.connectionDuration(combination.duration),
-      },
-    }));
-    const asked = loads.filter(
-      ({ load }) => !loads.some((other) => other.load !== load && dominates(other.load, load)),
-    );
-    const answers = (asked.length > 0 ? asked : loads).map(({ load, combination }): Held => {
-      const toe = toeOf(fixing, load.couple_Nm);
-      const answer = solveFixing(fixing, load, capacityFor(load.C_D), toe);
-      return { index, load, combination, toe, answer, stud: nearestStud(wall, lines, at_m, across_m) };
-    });
-    return answers.reduce((worst, each) =>
-      (ratioOf(each.answer) ?? Infinity) > (ratioOf(worst.answer) ?? Infinity) ? each : worst,
-    );
-  });
-}
-
-/** Whether one load asks at least as much as another of every capacity, and more of one. */
-function dominates(a: FixingLoad, b: FixingLoad): boolean {
-  const [shear, couple] = [a.shear_N / a.C_D - b.shear_N / b.C_D, a.couple_Nm / a.C_D - b.couple_Nm / b.C_D];
-  return shear >= 0 && couple >= 0 && shear + couple > 0;
-}
-
-/** Each bracket must meet a stud with its screws in the middle half of it. */
-function onStud({ shelf }: Context, held: readonly Held[]): Judged[] {
-  const { wall } = shelf.document;
-  if (!needsStuds(wall)) return [];
-  const judged = held.map(({ index, stud, combination }): Judged => {
-    const { stud_m, miss_m, allowed_m } = stud;
-    const nearest = stud_m === null ? '' : `The nearest stud is at ${show(stud_m, 'm', shelf.system)}.`;
-    const parts = {
-      id: 'bracket-on-stud',
-      title: 'Bracket on a stud: distance from its centre line',
-      unit: 'm',
-      demand: miss_m,
-      capacity: miss_m === null ? null : allowed_m,
-      clause: 'edge distance, NDS 12.5.1; the middle half of the stud (common practice, no source)',
-      where: atBracket(shelf, index),
-      combination,
-      note: miss_m === null ? 'Cannot say: the places of the studs are not given.' : nearest,
-    } as const;
-    return { check: makeCheck(parts, shelf.system), steps: [] };
-  });
-  const [first, ...rest] = judged;
-  return first === undefined ? [] : [worstCheck([first, ...rest])];
+  return {
+    bent: { metal, moment },
+    assumptions: ['The arm of a bracket with a strut pulls at the upper end of its plate.'],
+  };
 }
 
 function notGiven({ shelf, service }: Context): Judged {
@@ -151,56 +121,4 @@ function notGiven({ shelf, service }: Context): Judged {
     note: `Not given: ${missing.join(', ')}. The fixing into the wall is not checked.`,
   } as const;
   return { check: makeCheck(parts, shelf.system), steps: [] };
-}
-
-function resultOf({ index, stud, answer, load }: Held, system: Context['shelf']['system']): FixingResult {
-  const q = (value: number, unit: Unit) => quantity(value, unit, system);
-  const maybe = (value: number | null, unit: Unit) => (value === null ? null : q(value, unit));
-  return {
-    bracket: index + 1,
-    stud: maybe(stud.stud_m, 'm'),
-    miss: maybe(stud.miss_m, 'm'),
-    tension: q(answer.tension_N, 'N'),
-    shear: q(answer.shear_N, 'N'),
-    couple: q(load.couple_Nm, 'N.m'),
-    penetration: q(answer.penetration_m, 'm'),
-    withdrawalCapacity: maybe(answer.withdrawal_N, 'N'),
-    lateralCapacity: maybe(answer.lateral_N, 'N'),
-    mode: answer.mode,
-    ...answer.ratios,
-    ratio: ratioOf(answer),
-  };
-}
-
-function tableOf(held: readonly Held[], system: Context['shelf']['system']): Table {
-  return {
-    title: 'Fixing of every bracket; pull and shear are those of its highest screw',
-    head: [
-      'Bracket',
-      'Stud',
-      'Misses by',
-      'Couple',
-      'Pull',
-      'Shear',
-      'Withdrawal',
-      'Lateral',
-      'Mode',
-      'Used',
-    ],
-    rows: held.map((each) => {
-      const row = resultOf(each, system);
-      return [
-        String(row.bracket),
-        row.stud?.shown ?? '–',
-        row.miss?.shown ?? '–',
-        row.couple.shown,
-        row.tension.shown,
-        row.shear.shown,
-        row.withdrawalCapacity?.shown ?? '–',
-        row.lateralCapacity?.shown ?? '–',
-        row.mode ?? '–',
-        row.ratio === null ? '–' : showUsed(row.ratio),
-      ];
-    }),
-  };
 }

@@ -1,0 +1,26 @@
+import type { Section, SectionId, Statement, Step, Table } from '../../shared/check-result.ts';
+import type { Judged } from './judged.ts';
+
+interface SectionParts {
+  readonly statements?: readonly Statement[];
+  readonly steps?: readonly Step[];
+  readonly tables?: readonly Table[];
+  readonly notes?: readonly string[];
+  readonly check?: string;
+}
+
+/** A chapter of the calculation; what is not said of it is empty. */
+export function section(id: SectionId, title: string, parts: SectionParts): Section {
+  return { id, title, check: '', statements: [], steps: [], tables: [], notes: [], ...parts };
+}
+
+/** A chapter for each check. */
+export function checkSections(judged: readonly Judged[]): Section[] {
+  return judged.map(({ check, steps }) =>
+    section('checks', check.title, {
+      check: check.id,
+      steps,
+      notes: check.note === '' ? [] : [check.note],
+    }),
+  );
+}

@@ -1,0 +1,47 @@
+import type { Check, Outcome } from '../../shared/check-result.ts';
+import { showUsed } from '../../shared/quantity/index.ts';
+
+const words: Readonly<Record<Outcome, string>> = {
+  holds: 'Holds',
+  'does-not-hold': 'Does not hold',
+  'cannot-say': 'Cannot say',
+};
+
+/** The verdict and what governs it, in one or two plain sentences. */
+export function verdictWords(verdict: Outcome, governing: Check, checks: readonly Check[]): string {
+  return `${words[verdict]}. ${whatGoverns(verdict, governing, checks)}`;
+}
+
+function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[]): string {
+  const title = lowerFirst(governing.title);
+  if (verdict === 'does-not-hold') {
+    const others = checks.filter((check) => check.outcome === 'does-not-hold').length - 1;
+    const more =
+      others === 0 ? '' : ` ${others === 1 ? 'One more check fails' : `${others} more checks fail`} too.`;
+    const used =
+      governing.ratio === null
+        ? `${governing.title}: nothing there resists it, ${governing.where}.`
+        : `${governing.title}: ${showUsed(governing.ratio)} of what is allowed, ${governing.where}.`;
+    return `${used}${more}`;
+  }
+  if (verdict === 'holds')
+    return `Most is asked of this: ${title}, ${showUsed(governing.ratio ?? 0)} of what is allowed, ${governing.where}.`;
+  const rest = checks.filter((check) => check.outcome === 'holds');
+  const open = checks.length - rest.length - 1;
+  const most = rest.reduce<Check | undefined>(
+    (a, b) => (a === undefined || (b.ratio ?? 0) > (a.ratio ?? 0) ? b : a),
+    undefined,
+  );
+  const why = governing.note === '' ? '' : ` ${governing.note}`;
+  const more =
+    open === 0 ? '' : ` ${open === 1 ? 'One more check' : `${open} more checks`} can't be answered either.`;
+  const others =
+    most === undefined
+      ? ''
+      : ` The other checks hold; the nearest to its limit is ${lowerFirst(most.title)}, at ${showUsed(most.ratio ?? 0)}.`;
+  return `It turns on one thing: ${title}.${why}${more}${others}`;
+}
+
+function lowerFirst(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
+}

@@ -1,0 +1,36 @@
+import type { FieldError } from '../check-result.ts';
+import { show } from '../quantity/index.ts';
+
+/** Takes a conflict down, unless one of the fields it comes from is at fault itself. */
+export type Report = (path: string, message: string, ...from: readonly string[]) => void;
+
+/** Lengths that differ by less are the same. */
+export const tolerance_m = 1e-9;
+/** Nothing stands closer to its neighbour. */
+export const closest_m = 0.001;
+
+/** A length in a message. */
+export const inches = (metres: number): string => show(metres, 'm', 'inch-pound');
+
+/** Collects conflicts; what is missing because it is at fault is not called missing. */
+export function reporter(faults: readonly FieldError[]): {
+  readonly errors: FieldError[];
+  readonly report: Report;
+} {
+  const errors: FieldError[] = [];
+  const atFault = (field: string): boolean =>
+    faults.some(({ path }) => path === field || path.startsWith(`${field}/`));
+  return {
+    errors,
+    report: (path, message, ...from) => {
+      if (![path, ...from].some(atFault)) errors.push({ path, message });
+    },
+  };
+}
+
+/** Whether an earlier one in a list is at the same place. */
+export function isRepeated(places: readonly (number | undefined)[] | undefined, index: number): boolean {
+  const place = places?.[index];
+  if (places === undefined || place === undefined) return false;
+  return places.slice(0, index).some((other) => other !== undefined && Math.abs(other - place) < closest_m);
+}
