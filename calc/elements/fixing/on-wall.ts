@@ -30,7 +30,12 @@ export interface OnWall {
   /** A plate whose place among the studs nobody gives stands on the centre line of one. */
   readonly isCentred: boolean;
   /** The metal of the plate and the moment in it; null where its bending is not to be checked. */
-  readonly bent: { readonly metal: string; readonly moment: (load: FixingLoad) => PlateMoment } | null;
+  readonly bent: {
+    readonly metal: string;
+    readonly moment: (load: FixingLoad) => PlateMoment;
+    /** The moment alone, without its working. */
+    readonly size: (load: FixingLoad) => number;
+  } | null;
 }
 
 /** What the wall has to say: checks, a row for each plate, and what was assumed. */
@@ -63,7 +68,7 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
       { check: worst.check, steps: worst.steps },
       ...screwMetalCheck(fixing, pulledBy_N, placeOf(pulled)),
       ...toeBearingCheck(fixing, toeOf(fixing, turned.load.couple_Nm), placeOf(turned)),
-      ...(bent === null ? [] : [plateBending(fixing, bent.metal, bent.moment(turned.load), placeOf(turned))]),
+      ...(bent === null ? [] : [bentPlate(fixing, bent, standings)]),
       ...(stud === null ? [] : [stud.judged]),
     ],
     fixings: held.map((each) => resultOf(each, fixing)),
@@ -84,6 +89,15 @@ function onStud(
   if (!needsStuds(wall) || (isCentred && !isTooNarrow(fixing, wall))) return [];
   const check = (each: Held): Judged => edgeCheck(fixing, wall, each);
   return [worstCheck([check(head), ...others.map(check)])];
+}
+
+function bentPlate(
+  fixing: Fixing,
+  { metal, moment, size }: NonNullable<OnWall['bent']>,
+  standings: OnWall['standings'],
+): Judged {
+  const worst = worstBy(standings, size);
+  return plateBending(fixing, metal, moment(worst.load), placeOf(worst));
 }
 
 function studOf(fixing: Fixing, wall: Wall, standings: OnWall['standings']) {

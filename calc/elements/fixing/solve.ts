@@ -1,4 +1,5 @@
 import type { Step } from '../../../shared/check-result.ts';
+import type { Fastener } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import { heightsAbove, screwPull, screwResultant, screwShear } from '../../mechanics/plate-group.ts';
 import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
@@ -25,9 +26,11 @@ export type Capacity =
       readonly outcome: 'worked';
       readonly withdrawal_N: number;
       readonly lateral_N: number;
-      readonly mode: YieldMode | 'report';
-      /** Why nothing resists a pull; empty where something does. */
+      /** Null where no lateral load is permitted. */
+      readonly mode: YieldMode | 'report' | null;
+      /** Why nothing resists a pull, or a lateral load; empty where something does. */
       readonly whyNoPull: string;
+      readonly whyNoShear: string;
       readonly penetration_m: number;
       readonly clause: string;
       readonly steps: readonly Step[];
@@ -63,6 +66,7 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
       lateral_N: shear_N,
       mode: 'report',
       whyNoPull: '',
+      whyNoShear: '',
       penetration_m: reach,
       clause: report,
       steps: [],
@@ -79,27 +83,29 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
   const penetration_m = penetrationOf(fixing, ground);
   const withdrawal = withdrawalOf(fixing, fastener, ground, C_D);
   const group = groupFactorsOf(fixing, fastener, ground);
-  const counted = fastener.kind === 'lag-screw' ? penetration_m - tipOf(fastener) : penetration_m;
-  if (counted < leastPenetration_m(fastener) - 1e-9) {
-    const least = fastener.kind === 'lag-screw' ? 4 : 6;
-    return none(
-      'nothing-resists',
-      `the screws stand less than ${least} diameters in the wood, and no lateral load is permitted (NDS 12.1)`,
-      withdrawal.steps,
-    );
-  }
   if (group.why !== '') return none('nothing-resists', group.why, withdrawal.steps);
-  const lateral = lateralOf(fixing, fastener, ground, C_D, group);
+  const whyNoShear = tooShallow(fastener, penetration_m);
+  const lateral =
+    whyNoShear === '' ? lateralOf(fixing, fastener, ground, C_D, group) : { value: 0, mode: null, steps: [] };
   return {
     outcome: 'worked',
     withdrawal_N: withdrawal.value,
     lateral_N: lateral.value,
     mode: lateral.mode,
     whyNoPull: whyNoPull(fastener, ground),
+    whyNoShear,
     penetration_m,
     clause: 'NDS chapter 12, TR12',
     steps: [...withdrawal.steps, ...group.steps, ...lateral.steps],
   };
+}
+
+/** Why a fastener stands too shallow for any lateral load; empty where it does not. */
+function tooShallow(fastener: Fastener, penetration_m: number): string {
+  const isLag = fastener.kind === 'lag-screw';
+  const counted_m = isLag ? penetration_m - tipOf(fastener) : penetration_m;
+  if (counted_m >= leastPenetration_m(fastener) - 1e-9) return '';
+  return `the screws stand less than ${isLag ? 4 : 6} diameters in the wood, and no lateral load is permitted (NDS 12.1)`;
 }
 
 /** What the highest screw is pulled with; null where nothing can hold the couple, and why. */
@@ -154,10 +160,12 @@ export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity
     lateral: share(shear.value, capacity.lateral_N),
   };
   if (ratios.withdrawal === null || ratios.lateral === null) {
+    const known = [
+      ...(ratios.withdrawal === null ? [capacity.whyNoPull] : []),
+      ...(ratios.lateral === null ? [capacity.whyNoShear] : []),
+    ];
     const why =
-      ratios.withdrawal === null && capacity.whyNoPull !== ''
-        ? capacity.whyNoPull
-        : 'the screws have no strength in the direction they are loaded';
+      known.find((each) => each !== '') ?? 'the screws have no strength in the direction they are loaded';
     return { ...answer, outcome: 'nothing-resists', why, ratios: { ...ratios, combined: null } };
   }
   if (capacity.mode === 'report' || fixing.fastener === null) {

@@ -7,7 +7,7 @@ import { judgeOnWall } from '../fixing/on-wall.ts';
 import { fixingProvenance } from '../fixing/provenance.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { bentBy } from './plate-moment.ts';
+import { bendingOf, bentBy, plateMoment } from './plate-moment.ts';
 import { readWallFixing, type PlateLoad } from './read.ts';
 import { worksheetOf } from './worksheet.ts';
 
@@ -21,7 +21,14 @@ export function checkWallFixing(document: WallFixingDocument): WallFixingResult 
     wall: document.wall,
     standings: [standing],
     isCentred,
-    bent: metal === undefined ? null : { metal, moment: (load) => bentBy(fixing, load) },
+    bent:
+      metal === undefined
+        ? null
+        : {
+            metal,
+            moment: (load) => bentBy(fixing, load),
+            size: (load) => plateMoment.evaluate(bendingOf(fixing, load)),
+          },
   });
   const checks = answer.judged.map(({ check }) => check);
   const { verdict, governing } = verdictOf(checks);

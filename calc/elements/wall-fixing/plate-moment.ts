@@ -17,9 +17,14 @@ export const plateMoment = formula({
   },
 });
 
-/** What bends the plate under a load. */
-export function bentBy({ heights_m, system }: Fixing, { couple_Nm, pull_N }: FixingLoad): PlateMoment {
+/** The symbols of the moment in a plate. */
+export function bendingOf({ heights_m }: Fixing, { couple_Nm, pull_N }: FixingLoad) {
   const s_z = Math.max(...heights_m) - Math.min(...heights_m);
-  const moment = work(plateMoment, { C: couple_Nm, N: pull_N, s_z }, system);
-  return { value_Nm: moment.value, steps: [moment.step] };
+  return { C: couple_Nm, N: pull_N, s_z };
+}
+
+/** What bends the plate under a load, with its working. */
+export function bentBy(fixing: Fixing, load: FixingLoad): PlateMoment {
+  const { value, step } = work(plateMoment, bendingOf(fixing, load), fixing.system);
+  return { value_Nm: value, steps: [step] };
 }

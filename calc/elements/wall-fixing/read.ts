@@ -109,6 +109,6 @@ function actingOn(loads: readonly PlateLoad[], code: DesignCode): readonly [Acti
 export function combinationsOf(loads: readonly PlateLoad[], code: DesignCode) {
   return code
     .combinations(loads.map(({ duration }) => duration))
-    .filter(({ factor }) => loads.some(({ duration }) => factor(duration) > 0))
+    .filter((combination) => loads.some(({ duration }) => combination.factor(duration) > 0))
     .map((combination) => ({ ...combination, name: combination.name.replace(/^D \+ l/, 'L') }));
 }

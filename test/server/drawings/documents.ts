@@ -40,9 +40,6 @@ export const plainShelf = {
   ],
 } satisfies BracketShelfInput;
 
-/** The plain shelf, known for a shelf by its type. */
-export const plainDocument: BracketShelfInput = plainShelf;
-
 /** The plain shelf with some of it changed, as it is computed with. */
 export function shelf(changes: Partial<BracketShelfInput> = {}): BracketShelfDocument {
   const reading = readShelfDocument({ ...plainShelf, ...changes });

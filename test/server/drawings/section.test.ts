@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { diagrams, elevation, section } from '../../../server/drawings/index.ts';
 import { check } from '../../../calc/index.ts';
-import { plainDocument, plainShelf, shelf } from './documents.ts';
+import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import { plainShelf, shelf } from './documents.ts';
 import { collisions, elements, outside, writings } from './parts.ts';
 import { sampleResult } from './sample-result.ts';
 
@@ -124,7 +125,8 @@ describe('the diagrams', () => {
   });
 
   it('write the largest moment and shear as the analysis found them', () => {
-    const result = check(plainDocument);
+    const document: BracketShelfInput = plainShelf;
+    const result = check(document);
     const { svg, description } = diagrams(shelf(), result, 'wide');
     const words = writings(svg).map((each) => each.words);
     const { moment, shear } = result.analysis;

@@ -82,10 +82,12 @@ function legOf(
   const steel = capacity.basis === 'steel' ? (capacity.metal ?? 'a36') : undefined;
   const metal = document.brackets.plate?.metal ?? steel;
   if (metal === undefined) return { bent: null, assumptions: [] };
+  // Either moment below grows with the couple and with nothing else.
+  const size = ({ couple_Nm }: FixingLoad): number => couple_Nm;
   const strut = capacity.basis === 'steel' ? capacity.strut : undefined;
   if (strut === undefined) {
     return {
-      bent: { metal, moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }) },
+      bent: { metal, size, moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }) },
       assumptions: ['The plate is bent by the whole couple, from the arm down to its highest screws.'],
     };
   }
@@ -96,7 +98,7 @@ function legOf(
     return { value_Nm: leg.value, steps: [pull.step, leg.step] };
   };
   return {
-    bent: { metal, moment },
+    bent: { metal, size, moment },
     assumptions: ['The arm of a bracket with a strut pulls at the upper end of its plate.'],
   };
 }

@@ -1,0 +1,330 @@
+import { describe, expect, it } from 'vitest';
+import { inch, poundForce, psi } from './documents.ts';
+import { answer } from './wall-fixing-documents.ts';
+
+/*
+ * Fixings by hand. Printed values: NDS 2018 Table 12.2A (withdrawal of lag screws: 1/4 in in G 0.42, 173 lbf/in), 12K
+ * (lateral through steel), Appendix L2 (a 1/4 in lag screw 3 in long: 2 in of thread, 5/32 in of tip); factors from the
+ * clauses named. Forces in lbf, lengths in inches.
+ */
+const lbf = (quantity: { readonly value: number } | null): number => (quantity?.value ?? NaN) / poundForce;
+const printed = 173;
+const thread = 2 - 5 / 32;
+
+describe('pull and shear on the highest screw', () => {
+  it('a couple about the lower end, screws at 7 and 1 in: C × 7 / (7² + 1²); shear in equal parts', () => {
+    const { row } = answer();
+    expect(lbf(row.tension)).toBeCloseTo((400 * 7) / 50, 9);
+    expect(lbf(row.shear)).toBeCloseTo(30, 9);
+  });
+
+  it('two side by side at each height halve both; a pull is shared by all', () => {
+    const { row } = answer({
+      screws: { fastener: 'wood-screw-10', perHeight: 2, across: '1/2 in' },
+      loads: [{ shear: '60 lbf', pull: '40 lbf', couple: '400 lbf.in', duration: 'ten-years' }],
+    });
+    expect(lbf(row.tension)).toBeCloseTo(56 / 2 + 10, 9);
+    expect(lbf(row.shear)).toBeCloseTo(15, 9);
+  });
+
+  it('a covering of 100 psi under a plate 2 in wide, one height: a = 7 − √(7² − 2C / f b), T = f b a', () => {
+    const { row, named } = answer({
+      screws: { heights: ['7 in'] },
+      wall: {
+        coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+        bearing: { allowable: '100 psi', source: 'a test' },
+      },
+    });
+    const a = 7 - Math.sqrt(49 - (2 * 400) / (100 * 2));
+    expect(lbf(row.tension)).toBeCloseTo(100 * 2 * a, 5);
+    expect((named('toe-bearing').demand?.value ?? NaN) / inch).toBeCloseTo(a, 7);
+  });
+
+  it('a covering that crushes before the couple is held: does not hold', () => {
+    const { result, named } = answer({
+      wall: {
+        coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+        bearing: { allowable: '3 psi', source: 'a test' },
+      },
+    });
+    expect(named('fixing')).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+    expect(result.verdict).toBe('does-not-hold');
+  });
+
+  it('takes with every load all that last as long or longer, and C_D of the shortest (NDS 2.3.2)', () => {
+    const { row, result } = answer({
+      loads: [
+        { shear: '10 lbf', couple: '200 lbf.in', duration: 'permanent' },
+        { shear: '10 lbf', couple: '200 lbf.in', duration: 'seven-days' },
+      ],
+    });
+    expect(lbf(row.tension)).toBeCloseTo(56, 9);
+    expect(lbf(row.withdrawalCapacity) / (printed * thread * 1.25)).toBeCloseTo(1, 2);
+    expect(result.analysis.plate.couple.value / (poundForce * inch)).toBeCloseTo(400, 9);
+  });
+});
+
+describe('one screw: NDS chapter 12', () => {
+  it('withdrawal: the printed value times the thread without its tip', () => {
+    const { row } = answer();
+    expect(Math.abs(lbf(row.withdrawalCapacity) - printed * thread)).toBeLessThan(0.5 * thread);
+  });
+
+  it('only the thread that is in the wood counts: none of it where the screw comes out behind thin wood', () => {
+    const shallow = { framing: 'sheathing', species: 'plywood', sheathing: '3/4 in' } as const;
+    const screws = { fastener: 'wood-screw-6', thread: '1 in', heights: ['4 in'] };
+    const loads = [{ pull: '20 lbf', duration: 'ten-years' as const }];
+    const inside = answer({ wall: shallow, loads, screws: { ...screws, length: '1-1/2 in' } }).row;
+    const behind = answer({ wall: shallow, loads, screws: { ...screws, length: '2-1/4 in' } }).row;
+    const perInch = 2850 * 0.42 ** 2 * 0.138;
+    expect(lbf(inside.withdrawalCapacity)).toBeCloseTo(perInch * (0.75 - 0.25), 6);
+    expect(behind.withdrawal).toBeNull();
+  });
+
+  it.each([
+    ['up a stud, along the grain', 'wood-stud', 180],
+    ['in blocking, across the grain', 'blocking', 120],
+  ] as const)(
+    'lateral of a 3/8 in lag screw through 0.075 in steel, G 0.42, %s: Table 12K, %s, %d lbf',
+    (_, framing, Z) => {
+      const { row } = answer({
+        plate: { thickness: '0.075 in' },
+        screws: { fastener: 'lag-screw-3/8', length: '5 in', heights: ['4 in'] },
+        wall: { framing, studDepth: '5-1/2 in' },
+      });
+      expect(Math.abs(lbf(row.lateralCapacity) - Z)).toBeLessThanOrEqual(5.05);
+    },
+  );
+
+  it('a covering that thins to nothing comes to the value without one (TR12, g → 0)', () => {
+    const bare = answer({ screws: { length: '2 in', thread: '1-1/2 in' } }).row;
+    const thin = answer({
+      screws: { length: '2 in', thread: '1-1/2 in' },
+      wall: { coverings: [{ material: 'paint', thickness: '0.00001 in' }] },
+    }).row;
+    expect(lbf(thin.lateralCapacity) / lbf(bare.lateralCapacity)).toBeCloseTo(1, 4);
+  });
+
+  it('half an inch of covering halves a #10 screw, near enough', () => {
+    const screws = { fastener: 'wood-screw-10', heights: ['4 in'] };
+    const bare = answer({ screws }).row;
+    const covered = answer({
+      screws,
+      wall: { coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }] },
+    }).row;
+    const share = lbf(covered.lateralCapacity) / lbf(bare.lateralCapacity);
+    expect(share).toBeGreaterThan(0.4);
+    expect(share).toBeLessThan(0.6);
+  });
+
+  it('wet: 0.7 on both (Table 11.3.3); hot and wet: 0.5 (Table 11.3.4)', () => {
+    const dry = answer().row;
+    const wet = answer({ conditions: { moisture: 'wet', temperature: 'ordinary' } }).row;
+    const hot = answer({ conditions: { moisture: 'wet', temperature: 'hot' } }).row;
+    for (const value of ['withdrawalCapacity', 'lateralCapacity'] as const) {
+      expect(lbf(wet[value]) / lbf(dry[value])).toBeCloseTo(0.7, 9);
+      expect(lbf(hot[value]) / lbf(dry[value])).toBeCloseTo(0.7 * 0.5, 9);
+    }
+  });
+
+  it('C_D on both, never over 1.6 (NDS 11.3.2)', () => {
+    const loads = (duration: 'ten-years' | 'impact') => [{ shear: '60 lbf', duration }];
+    const [long, blow] = [answer({ loads: loads('ten-years') }).row, answer({ loads: loads('impact') }).row];
+    expect(lbf(blow.lateralCapacity) / lbf(long.lateralCapacity)).toBeCloseTo(1.6, 9);
+    expect(lbf(blow.withdrawalCapacity) / lbf(long.withdrawalCapacity)).toBeCloseTo(1.6, 9);
+  });
+
+  it('pull and shear together by Eq. 12.4-1; the largest of three ratios counts', () => {
+    const { row } = answer();
+    const [W, Z, T, V] = [row.withdrawalCapacity, row.lateralCapacity, row.tension, row.shear].map(lbf);
+    if (W === undefined || Z === undefined || T === undefined || V === undefined)
+      throw new Error('four values');
+    const angle = Math.atan2(T, V);
+    const Z_alpha = (W * Z) / (W * Math.cos(angle) ** 2 + Z * Math.sin(angle) ** 2);
+    expect(row.combined).toBeCloseTo(Math.hypot(T, V) / Z_alpha, 9);
+    expect(row.ratio).toBe(Math.max(T / W, V / Z, row.combined ?? NaN));
+  });
+
+  it('six diameters are asked for shear alone (NDS 12.1.5): a #6 screw through 3/4 in may be pulled', () => {
+    const wall = { framing: 'sheathing', species: 'plywood', sheathing: '3/4 in' } as const;
+    const screws = { fastener: 'wood-screw-6', length: '1-1/2 in', heights: ['4 in'] };
+    const under = (load: { readonly pull: string } | { readonly shear: string }) =>
+      answer({ wall, screws, loads: [{ ...load, duration: 'ten-years' }] }).named('fixing');
+    expect(under({ pull: '20 lbf' }).outcome).toBe('holds');
+    expect(under({ shear: '1 lbf' })).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+  });
+
+  it('less than 4 D of a lag screw without its tip in the wood: nothing resists (NDS 12.1.4)', () => {
+    expect(answer({ screws: { length: '1-3/8 in', thread: '1 in' } }).named('fixing')).toMatchObject({
+      outcome: 'does-not-hold',
+      ratio: null,
+    });
+  });
+
+  it('lag screws closer than 3 D up the plate: nothing resists (Table 12.5.1B)', () => {
+    expect(answer({ screws: { heights: ['7 in', '6-1/2 in'] } }).named('fixing').outcome).toBe(
+      'does-not-hold',
+    );
+  });
+
+  it('the metal of a 1/4 in lag screw: 0.75 × 60,000 / 2 psi on a root of 0.173 in', () => {
+    const { capacity } = answer().named('screw-metal');
+    expect(lbf(capacity)).toBeCloseTo(((0.75 * 60_000) / 2) * (Math.PI / 4) * 0.173 ** 2, 6);
+  });
+});
+
+describe('end grain (NDS 12.2.1.2, 12.2.2, 12.2.3, 12.5.2.2)', () => {
+  it('lag screws: 0.75 of the withdrawal, 0.67 of the lateral value across the grain', () => {
+    const screws = { heights: ['4 in'] };
+    const end = answer({ screws, wall: { grain: 'end' } }).row;
+    const side = answer({ screws, wall: { framing: 'blocking' } }).row;
+    expect(lbf(end.withdrawalCapacity) / lbf(side.withdrawalCapacity)).toBeCloseTo(0.75, 9);
+    expect(lbf(end.lateralCapacity) / lbf(side.lateralCapacity)).toBeCloseTo(0.67, 9);
+  });
+
+  it.each(['wood-screw-10', 'common-nail-16d'])(
+    '%s may not be pulled from it, and shears with 0.67',
+    (fastener) => {
+      const screws = { fastener, heights: ['4 in'] };
+      const pulled = answer({ screws, wall: { grain: 'end' } });
+      expect(pulled.named('fixing')).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+      expect(pulled.named('fixing').note).toContain('may not be pulled from the end of the wood');
+      const loads = [{ shear: '10 lbf', duration: 'ten-years' as const }];
+      const [end, side] = [answer({ screws, loads, wall: { grain: 'end' } }), answer({ screws, loads })];
+      expect(lbf(end.row.lateralCapacity) / lbf(side.row.lateralCapacity)).toBeCloseTo(0.67, 9);
+      expect(end.named('fixing').outcome).toBe('holds');
+    },
+  );
+});
+
+describe('nails toed in (NDS 12.5.4)', () => {
+  const nail = { fastener: 'common-nail-16d', length: '3-1/2 in', heights: ['4 in'] };
+
+  it('0.67 of the withdrawal over what they reach at 30°: cos 30° of their length less the plate', () => {
+    const straight = answer({ screws: nail }).row;
+    const toed = answer({ screws: { ...nail, driven: 'toe' } }).row;
+    const reach = 3.5 * Math.cos(Math.PI / 6) - 0.25;
+    expect(lbf(toed.withdrawalCapacity) / lbf(straight.withdrawalCapacity)).toBeCloseTo(
+      (0.67 * reach) / (3.5 - 0.25),
+      9,
+    );
+  });
+
+  it('0.83 of the lateral value, deep enough that the mode does not change', () => {
+    const [straight, toed] = [
+      answer({ screws: nail }).row,
+      answer({ screws: { ...nail, driven: 'toe' } }).row,
+    ];
+    expect([straight.mode, toed.mode]).toEqual(['IV', 'IV']);
+    expect(lbf(toed.lateralCapacity) / lbf(straight.lateralCapacity)).toBeCloseTo(0.83, 9);
+  });
+
+  it('wet wood takes 0.25 of straight nails in withdrawal and nothing more of toed ones', () => {
+    const wet = { moisture: 'wet', temperature: 'ordinary' } as const;
+    const share = (driven: 'straight' | 'toe') =>
+      lbf(answer({ screws: { ...nail, driven }, conditions: wet }).row.withdrawalCapacity) /
+      lbf(answer({ screws: { ...nail, driven } }).row.withdrawalCapacity);
+    expect(share('straight')).toBeCloseTo(0.25, 9);
+    expect(share('toe')).toBeCloseTo(1, 9);
+  });
+});
+
+describe('walls by report, and walls that hold nothing', () => {
+  const allowable = { tension: '200 lbf', shear: '100 lbf', report: 'report of the anchor' };
+  const listed = { fastener: 'listed', allowable };
+
+  it.each(['masonry', 'concrete', 'metal-stud'] as const)(
+    '%s: shares of the typed-in values add up, without C_D',
+    (framing) => {
+      const loads = [{ shear: '60 lbf', couple: '400 lbf.in', duration: 'impact' as const }];
+      const { row, named } = answer({ screws: listed, wall: { framing, species: undefined }, loads });
+      expect(row.ratio).toBeCloseTo(56 / 200 + 30 / 100, 9);
+      expect(named('fixing').clause).toBe('report of the anchor');
+    },
+  );
+
+  it.each(['masonry', 'concrete', 'metal-stud'] as const)('%s without a report: cannot say', (framing) => {
+    const { result, named } = answer({ wall: { framing, species: undefined } });
+    expect(named('fixing').outcome).toBe('cannot-say');
+    expect(result.verdict).toBe('cannot-say');
+  });
+
+  it('a hollow wall: cannot say, whatever a report says, and what to do instead', () => {
+    const { named } = answer({ screws: listed, wall: { framing: 'hollow', species: undefined } });
+    expect(named('fixing').outcome).toBe('cannot-say');
+    expect(named('fixing').note).toContain('Move it to a stud');
+  });
+
+  it('a report that allows nothing does not hold', () => {
+    const screws = { fastener: 'listed', allowable: { ...allowable, tension: '0 lbf' } };
+    expect(answer({ screws, wall: { framing: 'masonry' } }).named('fixing')).toMatchObject({
+      outcome: 'does-not-hold',
+      ratio: null,
+    });
+  });
+});
+
+describe('the stud', () => {
+  it('a plate that misses the stud does not hold, and the nearest is named', () => {
+    const { named } = answer({ at: '20 in', wall: { studs: { first: '0 in', spacing: '16 in' } } });
+    expect(named('bracket-on-stud').outcome).toBe('does-not-hold');
+    expect(named('bracket-on-stud').note).toBe('The nearest stud is at 16 in.');
+    expect((named('bracket-on-stud').demand?.value ?? NaN) / inch).toBeCloseTo(4, 9);
+  });
+
+  it('lag screws 1 in apart at one height leave 1/4 in to the edge of 1-1/2 in: less than 1.5 D', () => {
+    const { named } = answer({ screws: { perHeight: 2, across: '1 in' } });
+    expect(named('bracket-on-stud').outcome).toBe('does-not-hold');
+    expect((named('bracket-on-stud').capacity?.value ?? NaN) / inch).toBeCloseTo(0.25, 9);
+  });
+
+  it('its bending: C h / H on the longer side and N a b / H, over b d² / 6 (AISC Table 3-23); 675 psi × 1.1 × C_D', () => {
+    const { named } = answer({
+      wall: { height: '96 in', bracketHeight: '60 in', grade: 'Stud' },
+      loads: [{ couple: '400 lbf.in', pull: '50 lbf', duration: 'seven-days' }],
+    });
+    const M = (400 * 60) / 96 + (50 * 60 * 36) / 96;
+    const S = (1.5 * 3.5 ** 2) / 6;
+    const { demand, capacity } = named('stud');
+    expect((demand?.value ?? NaN) / psi).toBeCloseTo(M / S, 6);
+    expect((capacity?.value ?? NaN) / psi).toBeCloseTo(675 * 1.1 * 1.25, 6);
+  });
+
+  it('is not bent where the screws go into blocking or an end', () => {
+    for (const wall of [{ framing: 'blocking' as const }, { grain: 'end' as const }]) {
+      expect(answer({ wall }).result.checks.map(({ id }) => id)).not.toContain('stud');
+    }
+  });
+});
+
+describe('the plate, where its metal is named', () => {
+  it('6 M / (b − hole) t² of couple and pull against 0.6 × 36 ksi; the hole 1/16 in over the screw', () => {
+    const { named } = answer({
+      plate: { metal: 'a36' },
+      loads: [{ couple: '300 lbf.in', pull: '50 lbf', duration: 'ten-years' }],
+    });
+    const M = 300 + (50 * 6) / 4;
+    const { demand, capacity } = named('plate');
+    expect((demand?.value ?? NaN) / psi).toBeCloseTo((6 * M) / ((2 - 0.25 - 1 / 16) * 0.25 ** 2), 4);
+    expect((capacity?.value ?? NaN) / psi).toBeCloseTo(21_600, 6);
+  });
+
+  it('takes the load that bends it most, though another has the larger couple', () => {
+    const { named } = answer({
+      plate: { metal: 'a36' },
+      screws: { heights: ['7 in', '1 in'] },
+      loads: [
+        { couple: '100 lbf.in', duration: 'permanent' },
+        { pull: '200 lbf', duration: 'seven-days' },
+      ],
+    });
+    expect((named('plate').demand?.value ?? NaN) / psi).toBeCloseTo(
+      (6 * (100 + 300)) / ((2 - 0.25 - 1 / 16) * 0.25 ** 2),
+      4,
+    );
+  });
+
+  it('brittle metal: cannot say', () => {
+    expect(answer({ plate: { metal: 'cast iron' } }).named('plate').outcome).toBe('cannot-say');
+  });
+});
