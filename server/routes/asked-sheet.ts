@@ -8,12 +8,12 @@ import type { SheetContext } from '../view-models/sheet.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';
 import { queryOfRequest } from './page-body.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { CheckResult } from '../../shared/check-result.ts';
+import type { BracketShelfResult } from '../../shared/check-result.ts';
 
 /** A check that somebody wants on paper, worked out. */
 export interface AskedSheet {
   readonly document: BracketShelfDocument;
-  readonly result: CheckResult;
+  readonly result: BracketShelfResult;
   readonly context: SheetContext;
 }
 

@@ -111,7 +111,10 @@ describe('the setting-out', () => {
   });
 
   it('marks every bracket that is off its stud, and the elevation does so too', () => {
-    const off = { ...plainShelf, brackets: { ...brackets, positions: ['10 in', '32 in', '65 in', '88 in'] } };
+    const off: BracketShelfInput = {
+      ...plainShelf,
+      brackets: { ...brackets, positions: ['10 in', '32 in', '65 in', '88 in'] },
+    };
     for (const drawing of [
       settingOut(shelf(off), check(off), 'wide'),
       elevation(shelf(off), check(off), 'wide'),
