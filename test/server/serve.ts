@@ -16,6 +16,8 @@ export async function serve(): Promise<Served> {
     makeApp((error) => faults.push(error)),
     { host: '127.0.0.1', port: 0, dataFolder: 'data' },
   );
+  // A test that works something out between two requests keeps its connection.
+  server.keepAliveTimeout = 0;
   const { port } = server.address() as AddressInfo;
   const close = async (): Promise<void> => {
     server.closeAllConnections();

@@ -25,7 +25,6 @@ afterAll(() => served.close());
 async function printed(document: unknown, paper = 'letter'): Promise<Buffer> {
   const response = await fetch(
     `${served.home}${addressOf(document).replace('/check?', '/sheet.pdf?')}&paper=${paper}`,
-    { headers: { connection: 'close' } },
   );
   expect(response.status).toBe(200);
   expect(response.headers.get('content-type')).toBe('application/pdf');
