@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, type ExecFileSyncOptions } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -32,7 +32,11 @@ async function printed(document: unknown, paper = 'letter'): Promise<Buffer> {
 }
 
 function read(program: string, pdf: Buffer, words: readonly string[]): string {
-  return execFileSync(program, words, { input: pdf, stdio: ['pipe', 'pipe', 'ignore'] }).toString();
+  return said(program, words, { input: pdf, stdio: ['pipe', 'pipe', 'ignore'] });
+}
+
+function said(program: string, words: readonly string[], options: ExecFileSyncOptions): string {
+  return execFileSync(program, words, options).toString();
 }
 
 const wordsOf = (pdf: Buffer): string => read('pdftotext', pdf, ['-', '-']);
@@ -46,7 +50,7 @@ function outlineOf(pdf: Buffer): string {
   try {
     const file = join(folder, 'sheet.pdf');
     writeFileSync(file, pdf);
-    const text = read('pdftohtml', pdf, ['-xml', '-i', '-stdout', file]);
+    const text = said('pdftohtml', ['-xml', '-i', '-stdout', file], { stdio: ['ignore', 'pipe', 'ignore'] });
     return /<outline>.*<\/outline>/s.exec(text)?.[0] ?? '';
   } finally {
     rmSync(folder, { recursive: true });
