@@ -18,6 +18,12 @@ import { unknownNamesOfWallFixing } from './elements/wall-fixing/names.ts';
 import { remediesOf } from './layout/remedies/index.ts';
 import { isInput } from './layout/subject.ts';
 
+/** What may be left out of an answer. */
+interface CheckOptions {
+  /** Whether ways out are looked for where a check fails or is close; each is a check of its own. */
+  readonly waysOut?: boolean;
+}
+
 /**
  * Checks one document. Pure: the same document always gives the same result, and nothing else is read.
  *
@@ -25,15 +31,15 @@ import { isInput } from './layout/subject.ts';
  * @returns every check with demand, capacity and ratio, the analysis, and the calculation behind them
  * @throws DocumentError with every error of the document, each with its path and what the field takes
  */
-export function check(document: BracketShelfInput): BracketShelfResult;
-export function check(document: WallFixingInput): WallFixingResult;
-export function check(document: unknown): CheckResult;
-export function check(document: unknown): CheckResult {
+export function check(document: BracketShelfInput, options?: CheckOptions): BracketShelfResult;
+export function check(document: WallFixingInput, options?: CheckOptions): WallFixingResult;
+export function check(document: unknown, options?: CheckOptions): CheckResult;
+export function check(document: unknown, { waysOut = true }: CheckOptions = {}): CheckResult {
   const reading = readDocument(document);
   if (!reading.ok) throw new DocumentError([...reading.errors, ...namesNotKnown(reading.sound)]);
   if (reading.document.element === 'wall-fixing') return checkWallFixing(reading.document);
   return checkBracketShelf(reading.document, (shelf, judgement) =>
-    isInput(document) ? remediesOf(document, shelf, judgement) : [],
+    waysOut && isInput(document) ? remediesOf(document, shelf, judgement) : [],
   );
 }
 

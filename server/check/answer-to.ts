@@ -13,12 +13,16 @@ export type Answer =
 
 const nothingSound: SoundShelf = { element: 'bracket-shelf' };
 
-/** Checks an untrusted document, which has to be a shelf. */
-export function answerTo(document: unknown): Answer {
+/**
+ * Checks an untrusted document, which has to be a shelf.
+ *
+ * @param waysOut whether ways out are wanted with it
+ */
+export function answerTo(document: unknown, waysOut: boolean): Answer {
   const reading = readShelfDocument(document);
   const sound = reading.ok ? reading.document : (reading.sound ?? nothingSound);
   try {
-    const result = check(document);
+    const result = check(document, { waysOut });
     if (reading.ok && result.element === 'bracket-shelf')
       return { ok: true, document: reading.document, result };
     return { ok: false, errors: reading.ok ? [] : reading.errors, sound };

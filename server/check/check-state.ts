@@ -27,13 +27,17 @@ export interface CheckState {
 /** Servers and browsers both take addresses up to here; ours takes 64 kB of header in all. */
 export const longestQuery = 48_000;
 
-/** Does what the form says, in the order in which it says it, and checks what is left. */
-export function checkState(sent: Texts): CheckState {
+/**
+ * Does what the form says, in the order in which it says it, and checks what is left.
+ *
+ * @param waysOut whether ways out are looked for; paper has no place for them
+ */
+export function checkState(sent: Texts, waysOut = true): CheckState {
   const unknown = unknownNames(sent);
   const pressed = act(withStarts(switchUnits(sent)), written(sent, 'do'));
   const reading = readForm(pressed.texts);
   const query = queryOf(reading.entries);
-  const answer = withUnknown(answerTo(reading.document), unknown);
+  const answer = withUnknown(answerTo(reading.document, waysOut), unknown);
   const at = pressed.at === '' ? written(sent, 'at') : pressed.at;
   return { texts: pressed.texts, reading, answer, at, query, isTooLong: query.length > longestQuery };
 }

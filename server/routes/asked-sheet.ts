@@ -33,7 +33,7 @@ export function askedSheet(
     response.redirect(303, '/');
     return undefined;
   }
-  const { answer, reading, query } = checkState(texts);
+  const { answer, reading, query } = checkState(texts, false);
   if (!answer.ok) {
     response.status(422).send(templates.page('sheet-errors', sheetErrors(answer.errors, query)));
     return undefined;

@@ -5,12 +5,12 @@ import { bytesOf, queryOfRequest } from './page-body.ts';
 
 /** `GET /document`: the check as a file to keep, and to open again. */
 export const sendDocument: RequestHandler = (request, response) => {
-  send(response, checkState(textsOf(queryOfRequest(request))));
+  send(response, checkState(textsOf(queryOfRequest(request)), false));
 };
 
 /** `POST /document`: the same for a check that is too long for an address. */
 export const sendLongDocument: RequestHandler = (request, response) => {
-  send(response, checkState(textsOf(new TextDecoder().decode(bytesOf(request)))));
+  send(response, checkState(textsOf(new TextDecoder().decode(bytesOf(request))), false));
 };
 
 function send(response: Parameters<RequestHandler>[1], { reading, texts }: CheckState): void {

@@ -18,14 +18,14 @@ const titles: Readonly<Record<Outlook, string>> = {
 /** `GET /layouts` and `GET /reach`: the part of the answer that is worked out when it is opened, or a page of it alone. */
 export function showOutlook(templates: Templates, outlook: Outlook): RequestHandler {
   return (request, response) =>
-    sendOutlook(templates, outlook, request, response, checkState(textsOf(queryOfRequest(request))));
+    sendOutlook(templates, outlook, request, response, checkState(textsOf(queryOfRequest(request)), false));
 }
 
 /** The same for a check that is too long for an address. */
 export function showLongOutlook(templates: Templates, outlook: Outlook): RequestHandler {
   return (request, response) => {
     const sent = textsOf(new TextDecoder().decode(bytesOf(request)));
-    sendOutlook(templates, outlook, request, response, checkState(sent));
+    sendOutlook(templates, outlook, request, response, checkState(sent, false));
   };
 }
 

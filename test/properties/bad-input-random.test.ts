@@ -63,10 +63,10 @@ function expectErrors(document: unknown, errors: readonly FieldError[]): void {
 }
 
 /** Either a sound result or errors, and never anything else. */
-function expectAnswer(document: unknown): 'result' | 'errors' {
+function expectAnswer(document: unknown, waysOut = true): 'result' | 'errors' {
   let result: CheckResult;
   try {
-    result = check(document);
+    result = check(document, { waysOut });
   } catch (error) {
     if (!(error instanceof DocumentError)) throw error;
     expectErrors(document, error.errors);
@@ -281,13 +281,16 @@ describe('any value at all', () => {
 
 describe('a sound document with random changes', () => {
   it.each([1, 2, 6])('%d at a time, gives a sound result or errors', (count) => {
+    let tried = 0;
     let results = 0;
     let refusals = 0;
     fc.assert(
       fc.property(fc.array(change, { minLength: count, maxLength: count }), (changes) => {
         const document = structuredClone(soundShelf);
         for (const each of changes) apply(document, each);
-        if (expectAnswer(document) === 'result') results += 1;
+        tried += 1;
+        // Ways out are many checks: every twentieth document is enough of them.
+        if (expectAnswer(document, tried % 20 === 0) === 'result') results += 1;
         else refusals += 1;
       }),
       { numRuns: 700, endOnFailure: true },

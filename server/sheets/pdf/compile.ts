@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { printable } from './printable.ts';
 import { NodeCompiler, PdfStandard } from '@myriaddreamin/typst-ts-node-compiler';
 
 /** What is printed: a template of this folder, its data, and the day the file bears. */
@@ -21,7 +22,7 @@ export function createPrinter(): (order: PrintOrder) => Uint8Array {
   return ({ template, data, madeAt_s }) => {
     try {
       return compiler.pdf(
-        { mainFileContent: templates[template], inputs: { data: JSON.stringify(data) } },
+        { mainFileContent: templates[template], inputs: { data: JSON.stringify(data, onlyPrintable) } },
         { pdfStandard: PdfStandard.A_2a, pdfTags: true, creationTimestamp: madeAt_s },
       );
     } finally {
@@ -30,3 +31,6 @@ export function createPrinter(): (order: PrintOrder) => Uint8Array {
     }
   };
 }
+
+const onlyPrintable = (_: string, value: unknown): unknown =>
+  typeof value === 'string' ? printable(value) : value;

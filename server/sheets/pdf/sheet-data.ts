@@ -3,6 +3,7 @@ import type { SheetModel } from '../../view-models/sheet.ts';
 import type { SheetPicture, SheetSection, SheetStep, SheetTable } from '../../view-models/sheet-sections.ts';
 import type { ProsePiece } from '../../view-models/sheet-prose.ts';
 import { typstFormula } from './formula.ts';
+import { breakable } from './printable.ts';
 
 /**
  * Everything the template of a sheet takes, ready for JSON. Formulas are Typst's math markup, of our own making; all else
@@ -13,7 +14,7 @@ import { typstFormula } from './formula.ts';
 export function sheetData(model: SheetModel, paper: Paper) {
   return {
     documentTitle: `${model.title}: calculation sheet`,
-    title: model.title,
+    title: breakable(model.title),
     authors: [model.preparedBy].filter((name) => name !== ''),
     paper: paper === 'letter' ? 'us-letter' : 'a4',
     fingerprint: model.fingerprint,

@@ -121,6 +121,15 @@ describe.skipIf(!hasReader)('the sheet as PDF', () => {
   });
 });
 
+describe.skipIf(!hasReader)('a title', () => {
+  it('in letters that the sheet has not prints as their numbers, and a word without end is broken', async () => {
+    const pdf = await printed({ ...demoCheck, title: `木 ${'W'.repeat(110)}` });
+    expect(squeezed(wordsOf(pdf)).replaceAll('\u200b', '')).toContain(`[U+6728]${'W'.repeat(110)}`);
+    const fonts = read('pdffonts', pdf, ['-']).trim().split('\n').slice(2);
+    for (const font of fonts) expect(font).toMatch(/Libertinus|NewCM/);
+  });
+});
+
 describe('the file', () => {
   it('is the same, byte for byte, for the same check and day', async () => {
     const dated = { ...demoCheck, date: '2026-03-04' };
