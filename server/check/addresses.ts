@@ -1,6 +1,6 @@
 import { demoCheck } from '../demo.ts';
 import { fillForm, queryOf } from '../form/index.ts';
-import { startCheck } from '../start-check.ts';
+import { startChecks } from '../start-checks.ts';
 
 /** The address of the check of a document. */
 export function addressOf(document: unknown): string {
@@ -8,4 +8,5 @@ export function addressOf(document: unknown): string {
 }
 
 export const demoAddress: string = addressOf(demoCheck);
-export const startAddress: string = addressOf(startCheck);
+export const startAddress: string = addressOf(startChecks['bracket-shelf']);
+export const startFixingAddress: string = addressOf(startChecks['wall-fixing']);

@@ -1,33 +1,63 @@
 import { check, DocumentError } from '../../calc/index.ts';
 import {
-  readShelfDocument,
+  readDocument,
   type BracketShelfDocument,
-  type SoundShelf,
+  type CheckDocument,
+  type SoundDocument,
+  type WallFixingDocument,
 } from '../../shared/check-document/index.ts';
-import type { BracketShelfResult, FieldError } from '../../shared/check-result.ts';
+import type {
+  BracketShelfResult,
+  CheckResult,
+  FieldError,
+  WallFixingResult,
+} from '../../shared/check-result.ts';
+
+/** A document and the answer to it. */
+export type Checked =
+  | {
+      readonly element: 'bracket-shelf';
+      readonly document: BracketShelfDocument;
+      readonly result: BracketShelfResult;
+    }
+  | {
+      readonly element: 'wall-fixing';
+      readonly document: WallFixingDocument;
+      readonly result: WallFixingResult;
+    };
 
 /** What comes of a document: the answer to it, or everything that is wrong with it. */
 export type Answer =
-  | { readonly ok: true; readonly document: BracketShelfDocument; readonly result: BracketShelfResult }
-  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundShelf };
+  | ({ readonly ok: true } & Checked)
+  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundDocument };
 
-const nothingSound: SoundShelf = { element: 'bracket-shelf' };
+const nothingSound: SoundDocument = { element: 'bracket-shelf' };
 
 /**
- * Checks an untrusted document, which has to be a shelf.
+ * Checks an untrusted document.
  *
  * @param waysOut whether ways out are wanted with it
  */
-export function answerTo(document: unknown, waysOut: boolean): Answer {
-  const reading = readShelfDocument(document);
+export function answerTo(untrusted: unknown, waysOut: boolean): Answer {
+  const reading = readDocument(untrusted);
   const sound = reading.ok ? reading.document : (reading.sound ?? nothingSound);
   try {
-    const result = check(document, { waysOut });
-    if (reading.ok && result.element === 'bracket-shelf')
-      return { ok: true, document: reading.document, result };
+    const result = check(untrusted, { waysOut });
+    const checked = reading.ok ? together(reading.document, result) : undefined;
+    if (checked !== undefined) return { ok: true, ...checked };
     return { ok: false, errors: reading.ok ? [] : reading.errors, sound };
   } catch (error) {
     if (!(error instanceof DocumentError)) throw error;
     return { ok: false, errors: error.errors, sound };
   }
+}
+
+function together(document: CheckDocument, result: CheckResult): Checked | undefined {
+  if (document.element === 'bracket-shelf' && result.element === 'bracket-shelf') {
+    return { element: 'bracket-shelf', document, result };
+  }
+  if (document.element === 'wall-fixing' && result.element === 'wall-fixing') {
+    return { element: 'wall-fixing', document, result };
+  }
+  return undefined;
 }

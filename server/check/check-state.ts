@@ -2,6 +2,7 @@ import {
   act,
   queryOf,
   readForm,
+  switchElement,
   switchUnits,
   unknownNames,
   withStarts,
@@ -32,7 +33,8 @@ export const longestQuery = 48_000;
  *
  * @param waysOut whether ways out are looked for; paper has no place for them
  */
-export function checkState(sent: Texts, waysOut = true): CheckState {
+export function checkState(filledIn: Texts, waysOut = true): CheckState {
+  const sent = switchElement(filledIn);
   const unknown = unknownNames(sent);
   const pressed = act(withStarts(switchUnits(sent)), written(sent, 'do'));
   const reading = readForm(pressed.texts);

@@ -1,4 +1,4 @@
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { CheckDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { detailOf, type Detail } from './detail.ts';
@@ -29,13 +29,13 @@ const armStub = 16;
 const between = 20;
 
 /**
- * A bracket's plate enlarged, from the front on its stud and cut from the side: heights of the screws from the plate's lower
+ * The plate of a bracket, or a plate alone, enlarged, from the front on its stud and cut from the side: heights of the screws from the plate's lower
  * end, edges of the stud dashed, the coverings with their thickness, how far the screws reach behind them.
  *
  * @returns undefined where plate, screws or wall are not given
  */
 export function bracketDetail(
-  document: BracketShelfDocument,
+  document: CheckDocument,
   result: CheckResult,
   size: DetailSize = 'plain',
 ): Drawing | undefined {
@@ -91,7 +91,7 @@ function drawn(detail: Detail, units: UnitSystem, size: DetailSize): Drawing {
   ];
   const words = {
     kind: `bracket-detail-${size}`,
-    title: 'Bracket plate and screws, enlarged',
+    title: detail.hasArm ? 'Bracket plate and screws, enlarged' : 'Plate and screws',
     description: detailWords(detail, units),
   };
   return drawing({ width, height: (size === 'big' ? rows.bottom : barAt.y) + letters }, words, parts);

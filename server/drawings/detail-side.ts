@@ -5,13 +5,13 @@ import { line, polyline, rect, strokes, type Point } from './svg.ts';
 
 const beyond = 10;
 
-/** The plate cut from the side: coverings, what is behind them, the screws with their thread, and the arm broken off. */
+/** The plate cut from the side: coverings, what is behind them, the screws with their thread, and the arm, if there is one, broken off. */
 export function sideParts(
   detail: Detail,
   scale: Scale,
   { top, bottom, stub }: { readonly top: number; readonly bottom: number; readonly stub: number },
 ): string[] {
-  const { plate, screws, coverings, gap, behind, isHollow } = detail;
+  const { plate, screws, coverings, gap, behind, isHollow, hasArm } = detail;
   const [above, below] = [top - beyond, bottom + beyond];
   const back = scale.x(
     -gap - Math.min(behind, Math.max(screws.length - plate.thickness - gap, 0) * 1.2 + 0.005),
@@ -30,15 +30,20 @@ export function sideParts(
     ...(isHollow ? [] : [hatch(frame, 13), strokes(uprights(frame.left, above, below), 'hidden')]),
     line({ x: scale.x(0), y: above }, { x: scale.x(0), y: below }, 'outline'),
     rect({ left: scale.x(0), right: Math.max(face, scale.x(0) + 1.5), top, bottom }, 'outline'),
-    strokes(
-      [top, armBottom].map((y) => [
-        { x: face, y },
-        { x: face + stub, y },
-      ]),
-      'outline',
-    ),
+    ...(hasArm ? [armStub(face, stub, [top, armBottom])] : []),
     ...screws.heights.flatMap((height) => screwParts(detail, scale, bottom - scale.length(height))),
   ];
+}
+
+/** Where the arm goes on, broken off. */
+function armStub(face: number, stub: number, edges: readonly number[]): string {
+  return strokes(
+    edges.map((y) => [
+      { x: face, y },
+      { x: face + stub, y },
+    ]),
+    'outline',
+  );
 }
 
 function uprights(x: number, top: number, bottom: number): readonly (readonly [Point, Point])[] {

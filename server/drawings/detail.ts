@@ -1,6 +1,6 @@
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { BracketShelfDocument, CheckDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
-import { missesOf, type Miss } from './misses.ts';
+import { missesOf, placesOf, type Miss } from './misses.ts';
 import { screwOffsets, screwSizes } from './screws.ts';
 
 type Brackets = BracketShelfDocument['brackets'];
@@ -28,6 +28,8 @@ export interface Detail {
   readonly isHollow: boolean;
   readonly penetration: number;
   readonly into: string;
+  /** Whether an arm goes out from the plate. */
+  readonly hasArm: boolean;
 }
 
 const into: Readonly<Record<Framing, string>> = {
@@ -41,9 +43,9 @@ const into: Readonly<Record<Framing, string>> = {
 };
 
 /** Plate, screws and wall as the detail shows them; undefined where plate, screws or wall are not given. */
-export function detailOf(document: BracketShelfDocument, result: CheckResult): Detail | undefined {
-  const { brackets, wall } = document;
-  const { plate, screws } = brackets;
+export function detailOf(document: CheckDocument, result: CheckResult): Detail | undefined {
+  const { wall } = document;
+  const { plate, screws } = partsOf(document);
   if (plate === undefined || screws === undefined || wall === undefined) return undefined;
   const framing = wall.framing ?? 'wood-stud';
   const thickness = plate.thickness ?? thinMetal_m / 2;
@@ -56,7 +58,7 @@ export function detailOf(document: BracketShelfDocument, result: CheckResult): D
   return {
     plate: { ...plate, thickness },
     screws,
-    offsets: screwOffsets(brackets),
+    offsets: screwOffsets({ plate, screws }),
     diameter: sizes.diameter_m,
     head: sizes.head_m,
     thread: Math.min(screws.thread ?? (screws.length * 2) / 3, screws.length - thickness),
@@ -69,23 +71,36 @@ export function detailOf(document: BracketShelfDocument, result: CheckResult): D
     isHollow: framing === 'hollow' || isBesideStud,
     penetration: result.fixings[0]?.penetration.value ?? Math.max(0, screws.length - thickness - gap),
     into: isBesideStud ? into.hollow : into[framing],
+    hasArm: document.element === 'bracket-shelf',
   };
 }
 
+/** Plate and screws, wherever the document has them. */
+function partsOf(document: CheckDocument): Pick<Brackets, 'plate' | 'screws'> {
+  return document.element === 'bracket-shelf' ? document.brackets : document;
+}
+
 /** Edges of the stud behind the bracket that misses most; behind all of them where none does. */
-function studBehind({ brackets, wall }: BracketShelfDocument, { fixings }: CheckResult): Detail['studs'] {
-  const places = brackets.positions.toSorted((a, b) => a - b);
+function studBehind(document: CheckDocument, { fixings }: CheckResult): Detail['studs'] {
+  const { wall } = document;
+  const places = placesOf(document);
   const shifts = fixings.flatMap(({ bracket, stud }) => {
     const at = places[bracket - 1];
     return stud === null || at === undefined ? [] : [stud.value - at];
   });
-  const [first] = shifts;
+  const [first] = shifts.length === 0 ? centred(document) : shifts;
   if (first === undefined) return [];
   const shift = shifts.reduce(
     (worst, each) => (Math.abs(each) > Math.abs(worst) + 1e-9 ? each : worst),
     first,
   );
   const half = (wall?.studWidth ?? usualStud_m.width) / 2;
-  const isBehind = Math.abs(shift) < half + (brackets.plate?.width ?? 0) / 2;
+  const isBehind = Math.abs(shift) < half + (partsOf(document).plate?.width ?? 0) / 2;
   return isBehind ? [{ from: shift - half, to: shift + half }] : [];
+}
+
+/** A plate alone whose place among the studs nobody gives is taken to stand on the middle of one. */
+function centred(document: CheckDocument): number[] {
+  if (document.element !== 'wall-fixing') return [];
+  return document.position === undefined || document.wall.studs === undefined ? [0] : [];
 }

@@ -1,13 +1,15 @@
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { CheckDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import { levelDimension, ticks, type Room, type Strip } from './dimension.ts';
 import { dimensionText, textWidth } from './lettering.ts';
 import type { Scale } from './scale.ts';
 import { line } from './svg.ts';
 
-/** A bracket that stands further from the nearest stud than its screws allow. Places in m from the left end. */
+/** A bracket or plate that stands further from the nearest stud than its screws allow. Places in m, as the studs are measured. */
 export interface Miss {
   readonly bracket: number;
+  /** `Bracket 3`, or `The plate`. */
+  readonly what: string;
   readonly at_m: number;
   readonly stud_m: number;
   /** `2 in`. */
@@ -15,17 +17,24 @@ export interface Miss {
 }
 
 /** The brackets that are off their studs, as the check judged them; none where no stud has to be met. */
-export function missesOf(document: BracketShelfDocument, result: CheckResult): Miss[] {
+export function missesOf(document: CheckDocument, result: CheckResult): Miss[] {
   const check = result.checks.find(({ id }) => id === 'bracket-on-stud');
   if (check === undefined) return [];
   const allowed_m = check.capacity?.value ?? 0;
   const units = document.units ?? 'inch-pound';
-  const places = document.brackets.positions.toSorted((a, b) => a - b);
+  const places = placesOf(document);
   return result.fixings.flatMap(({ bracket, stud, miss }) => {
     const at_m = places[bracket - 1];
     if (stud === null || miss === null || at_m === undefined || miss.value <= allowed_m + 1e-9) return [];
-    return [{ bracket, at_m, stud_m: stud.value, distance: dimensionText(miss.value, units) }];
+    const what = document.element === 'bracket-shelf' ? `Bracket ${bracket}` : 'The plate';
+    return [{ bracket, what, at_m, stud_m: stud.value, distance: dimensionText(miss.value, units) }];
   });
+}
+
+/** Where brackets stand, from the left; or where a plate alone does, if anybody says. */
+export function placesOf(document: CheckDocument): number[] {
+  if (document.element === 'bracket-shelf') return document.brackets.positions.toSorted((a, b) => a - b);
+  return document.position === undefined ? [] : [document.position];
 }
 
 /** A dimension from each bracket that misses to the centre line it should meet; its words where they have room. */
@@ -61,6 +70,6 @@ function labelOf(words: string, from: number, to: number, size: number, room: Ro
 }
 
 /** `Bracket 3, at 48 in, is 2 in off the stud at 50 in.` */
-export function missWords({ bracket, at_m, stud_m, distance }: Miss, units: 'inch-pound' | 'metric'): string {
-  return `Bracket ${bracket}, at ${dimensionText(at_m, units)}, is ${distance} off the stud at ${dimensionText(stud_m, units)}.`;
+export function missWords({ what, at_m, stud_m, distance }: Miss, units: 'inch-pound' | 'metric'): string {
+  return `${what}, at ${dimensionText(at_m, units)}, is ${distance} off the stud at ${dimensionText(stud_m, units)}.`;
 }

@@ -1,4 +1,4 @@
-import { parseQuantity } from '../../shared/quantity/index.ts';
+import { parseQuantity, type UnitSystem } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
 import { bareUnits } from './bare-units.ts';
 import { setFields } from './changes.ts';
@@ -83,7 +83,7 @@ function nextPlace(texts: Texts, list: string, count: number): string {
   const unit = bareUnits[system].length;
   const places = Array.from({ length: count }, (_, row) => lengthOf(texts, `${list}.${row}`, unit));
   const length = lengthOf(texts, 'board.length', unit);
-  if (length === undefined) return '';
+  if (length === undefined) return nextStud(places.at(-1), system);
   const known = places.filter((place) => place !== undefined && place <= length);
   const marks = [0, ...known, length].filter((mark) => mark !== undefined).sort((a, b) => a - b);
   let [from, to] = [0, 0];
@@ -94,6 +94,12 @@ function nextPlace(texts: Texts, list: string, count: number): string {
   const middle = (from + to) / 2;
   if (system === 'metric') return `${Math.round(middle * 1000)} mm`;
   return `${Math.round(middle / 0.0254)} in`;
+}
+
+/** Where there is no board, 16 in (400 mm) on from the last place. */
+function nextStud(last: number | undefined, system: UnitSystem): string {
+  if (last === undefined) return '';
+  return system === 'metric' ? `${Math.round(last * 1000) + 400} mm` : `${Math.round(last / 0.0254) + 16} in`;
 }
 
 function lengthOf(texts: Texts, name: string, unit: string): number | undefined {

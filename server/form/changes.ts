@@ -1,5 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { idleFields } from './alternatives.ts';
+import { elementOf } from './elements.ts';
 import { fillForm } from './fill-form.ts';
 import { readForm } from './read-form.ts';
 import { queryOf, textsOf, type Texts } from './texts.ts';
@@ -14,7 +15,7 @@ const longestChange = 1_900;
  */
 export function setFields(texts: Texts, query: string): Texts {
   const changes = textsOf(query);
-  if (unknownNames(changes).length > 0) return texts;
+  if (unknownNames(changes, elementOf(texts)).length > 0) return texts;
   const changed = new Map(texts);
   for (const [name, text] of changes) {
     if (text === '') changed.delete(name);

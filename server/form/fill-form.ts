@@ -1,4 +1,4 @@
-import { formShape } from './read-form.ts';
+import { elementNamed, formShapes, usualElement } from './elements.ts';
 import type { Group, Shape } from './shape.ts';
 
 /**
@@ -7,7 +7,9 @@ import type { Group, Shape } from './shape.ts';
  */
 export function fillForm(document: unknown): Map<string, string> {
   const texts = new Map<string, string>();
-  fillGroup(formShape, document, '', texts);
+  const element = elementNamed(own(document, 'element')) ?? usualElement;
+  if (element !== usualElement) texts.set('element', element);
+  fillGroup(formShapes[element], document, '', texts);
   return texts;
 }
 

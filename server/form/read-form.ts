@@ -1,8 +1,8 @@
 import type { Kind, UnitSystem } from '../../shared/quantity/index.ts';
-import { bracketShelfSchema } from '../../shared/check-document/index.ts';
 import { idleFields, likelyWay } from './alternatives.ts';
 import { withUnit } from './bare-units.ts';
-import { groupOf, type Group, type Shape } from './shape.ts';
+import { elementOf, formShapes, usualElement } from './elements.ts';
+import type { Group, Shape } from './shape.ts';
 import { anyWritten, rowsOf, written, type Texts } from './texts.ts';
 
 /** What a filled-in form says. */
@@ -18,9 +18,6 @@ export interface FormReading {
   readonly system: UnitSystem;
 }
 
-/** The shape of the form of a check. */
-export const formShape: Group = groupOf(bracketShelfSchema);
-
 /**
  * Reads a form into a document. Empty text is a field left out, an empty row is no row, and a number without a unit
  * takes the unit printed beside its field. Text that is no value goes into the document as it is, to be judged there.
@@ -28,7 +25,7 @@ export const formShape: Group = groupOf(bracketShelfSchema);
 export function readForm(texts: Texts): FormReading {
   const system: UnitSystem = written(texts, 'units') === 'metric' ? 'metric' : 'inch-pound';
   const reader = new Reader(texts, system);
-  const document = reader.group(formShape, '', '', new Set()) ?? {};
+  const document = reader.group(formShapes[elementOf(texts)], '', '', new Set()) ?? {};
   return { document, entries: reader.entries, nameAt: reader.nameAt, kinds: reader.kinds, system };
 }
 
@@ -140,6 +137,7 @@ class Reader {
 
   private constant(value: string | number, name: string): string | number {
     const text = written(this.texts, name);
+    if (name === 'element' && value !== usualElement) this.entries.push([name, String(value)]);
     return text === '' || text === String(value) ? value : text;
   }
 }

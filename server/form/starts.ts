@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
+import { elementOf } from './elements.ts';
 import { anyWritten, rowsOf, written, type Texts } from './texts.ts';
 
 /** A value to start from, in each system of units; one text where it is no quantity. */
@@ -50,10 +51,17 @@ const starts: Readonly<Record<string, Readonly<Record<string, Start>>>> = {
   'loads.*.things.*': { thing: 'dinner-plate', count: '12' },
 };
 
+/** The same where a fixing on its own means something else by a part. */
+const fixingStarts: typeof starts = {
+  'screws.heights.*': { '': inches('4', 100) },
+  'loads.*': { shear: { 'inch-pound': '20 lbf', metric: '100 N' }, duration: 'ten-years' },
+};
+
 /** The fields to write into a part of the form that is empty. */
 export function startOf(part: string, name: string, texts: Texts): [string, string][] {
   const system: UnitSystem = written(texts, 'units') === 'metric' ? 'metric' : 'inch-pound';
-  return Object.entries(starts[part] ?? {}).map(([field, start]) => [
+  const own = elementOf(texts) === 'wall-fixing' ? fixingStarts[part] : undefined;
+  return Object.entries(own ?? starts[part] ?? {}).map(([field, start]) => [
     field === '' ? name : `${name}.${field}`,
     typeof start === 'string' ? start : start[system],
   ]);

@@ -1,4 +1,4 @@
-import { formShape } from './read-form.ts';
+import { elementOf, formShapes, type Element } from './elements.ts';
 import type { Group, Shape } from './shape.ts';
 import type { Texts } from './texts.ts';
 
@@ -6,11 +6,12 @@ import type { Texts } from './texts.ts';
 const steering = new Set(['do', 'at', 'was', 'find']);
 
 /**
- * The names in an address that no form of ours has. A load behind a misspelt name would otherwise be lost without a
- * word.
+ * The names in an address that the form of an element does not have. A load behind a misspelt name would otherwise be lost
+ * without a word.
  */
-export function unknownNames(texts: Texts): string[] {
-  return [...texts.keys()].filter((name) => !steering.has(name) && !isKnown(formShape, name.split('.')));
+export function unknownNames(texts: Texts, element: Element = elementOf(texts)): string[] {
+  const shape = formShapes[element];
+  return [...texts.keys()].filter((name) => !steering.has(name) && !isKnown(shape, name.split('.')));
 }
 
 function isKnown(shape: Shape, path: readonly string[]): boolean {

@@ -1,4 +1,5 @@
 import type { Request, Response } from 'express';
+import type { Checked } from '../check/answer-to.ts';
 import { checkState } from '../check/check-state.ts';
 import { textsOf, written } from '../form/index.ts';
 import { fingerprint } from '../sheets/fingerprint.ts';
@@ -7,13 +8,10 @@ import type { Templates } from '../templates.ts';
 import type { SheetContext } from '../view-models/sheet.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';
 import { queryOfRequest } from './page-body.ts';
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { BracketShelfResult } from '../../shared/check-result.ts';
 
 /** A check that somebody wants on paper, worked out. */
 export interface AskedSheet {
-  readonly document: BracketShelfDocument;
-  readonly result: BracketShelfResult;
+  readonly checked: Checked;
   readonly context: SheetContext;
 }
 
@@ -40,8 +38,7 @@ export function askedSheet(
   }
   const { document, result } = answer;
   return {
-    document,
-    result,
+    checked: answer,
     context: {
       paper: paperOf(asked, document.units ?? 'inch-pound'),
       fingerprint: fingerprint(reading.document, result.edition.tool),

@@ -1,5 +1,5 @@
 import type { RequestHandler, Response } from 'express';
-import { readShelfDocument, readJson } from '../../shared/check-document/index.ts';
+import { readDocument, readJson } from '../../shared/check-document/index.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import { addressOf } from '../check/addresses.ts';
 import { checkState, longestQuery } from '../check/check-state.ts';
@@ -29,7 +29,7 @@ export function openDocument(views: Views): RequestHandler {
       refuse(views, response, 400, json.message);
       return;
     }
-    const reading = readShelfDocument(json.value);
+    const reading = readDocument(json.value);
     if (!reading.ok) {
       refuse(views, response, 422, 'The file is no check that can be opened.', reading.errors);
       return;

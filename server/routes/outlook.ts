@@ -42,9 +42,10 @@ function sendOutlook(
     .status(answer.ok ? 200 : 422)
     .vary('HX-Request')
     .set('Cache-Control', 'no-cache');
+  const shelf = answer.ok && answer.element === 'bracket-shelf' ? answer : undefined;
   const layouts =
-    answer.ok && outlook === 'layouts' ? [layoutsView(state, answer.document.board.length)] : [];
-  const reaches = answer.ok && outlook === 'reach' ? [reachView(state)] : [];
+    shelf !== undefined && outlook === 'layouts' ? [layoutsView(state, shelf.document.board.length)] : [];
+  const reaches = shelf !== undefined && outlook === 'reach' ? [reachView(state)] : [];
   const view = { layouts, reaches, isPart, hasErrors: !answer.ok };
   if (isPart) {
     response.send(templates.partial('outlook', view));

@@ -15,10 +15,10 @@ export function sendSheetPdf(templates: Templates, room: PrintRoom): RequestHand
   return async (request, response) => {
     const asked = askedSheet(templates, request, response);
     if (asked === undefined) return;
-    const { document, result, context } = asked;
+    const { checked, context } = asked;
     const gone = new AbortController();
     response.once('close', () => gone.abort());
-    const model = sheetModel(document, result, typesetter, context);
+    const model = sheetModel(checked, typesetter, context);
     const order = {
       template: 'sheet',
       data: sheetData(model, context.paper),

@@ -27,17 +27,23 @@ export function sheetRoutes(templates: Templates): Router {
   };
   router.get(
     '/sheet',
-    onPage(({ document, result, context }) =>
-      templates.page('sheet', sheetPage(sheetModel(document, result, typesetter, context))),
+    onPage(({ checked, context }) =>
+      templates.page('sheet', sheetPage(sheetModel(checked, typesetter, context))),
     ),
   );
   router.get('/sheet.pdf', sendSheetPdf(templates, openPrintRoom()));
-  router.get(
-    '/installer',
-    onPage(({ document, result, context }) =>
-      templates.page('installer', installerPage(installerModel(document, result, context))),
-    ),
-  );
+  router.get('/installer', (request, response) => {
+    const asked = askedSheet(templates, request, response);
+    if (asked === undefined) return;
+    const { checked, context } = asked;
+    if (checked.element !== 'bracket-shelf') {
+      // How the screws of a fixing are set stands in its calculation.
+      response.redirect(303, `/sheet?${context.query}`);
+      return;
+    }
+    const { document, result } = checked;
+    response.send(templates.page('installer', installerPage(installerModel(document, result, context))));
+  });
   router.get('/sheet-head.css', sheetHead);
   return router;
 }

@@ -1,4 +1,4 @@
-import { diagrams, elevation, section, type Drawing } from '../drawings/index.ts';
+import type { Drawing } from '../drawings/index.ts';
 import { fixingViews, type FixingsView } from './fixings.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { cautions } from '../../shared/cautions.ts';
@@ -7,6 +7,7 @@ import type { Typesetter } from '../typeset/index.ts';
 import { checkViews, type CheckView } from './checks.ts';
 import type { CheckForm } from './form/index.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
+import { picturesOf, type DrawingView } from './pictures.ts';
 import { waysOutView, type WaysOutView } from './ways-out.ts';
 
 /** The verdict, as it stands large over the checks and small in the bar that is always in sight. */
@@ -17,16 +18,12 @@ interface VerdictView extends OutcomeWords {
   readonly firstCaution: string;
 }
 
-/** Two layouts of one drawing, for a desk and for a phone; the page shows one of them. */
-interface DrawingView {
-  readonly wide: Drawing;
-  readonly narrow: Drawing;
-}
-
 interface ResultView extends WaysOutView {
-  readonly elevation: DrawingView;
-  readonly section: Drawing;
-  readonly diagrams: DrawingView;
+  readonly whole: readonly DrawingView[];
+  readonly section: readonly Drawing[];
+  readonly diagrams: readonly DrawingView[];
+  /** Layouts and limits are worked out of a shelf alone. */
+  readonly hasOutlooks: boolean;
   readonly checks: readonly CheckView[];
   /** One, or none where the fixing into the wall was not worked out. */
   readonly fixings: readonly FixingsView[];
@@ -66,6 +63,7 @@ export interface LinksView {
   readonly installer: string;
   readonly download: string;
   readonly canPrint: boolean;
+  readonly canInstall: boolean;
 }
 
 /** The answer to a check as it is shown, whether there is a result or only errors. */
@@ -91,6 +89,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
     };
   }
   const { result, document } = answer;
+  const pictures = picturesOf(answer);
   const checks = checkViews(result, typesetter);
   const most = checks.find(({ hasRatio }) => hasRatio);
   const mostUsed = most === undefined ? '' : `${most.used} ${most.title}`;
@@ -106,17 +105,12 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
     },
     results: [
       {
-        elevation: {
-          wide: elevation(document, result, 'wide'),
-          narrow: elevation(document, result, 'narrow'),
-        },
-        section: section(document),
-        diagrams: {
-          wide: diagrams(document, result, 'wide'),
-          narrow: diagrams(document, result, 'narrow'),
-        },
+        whole: pictures.whole,
+        section: pictures.section,
+        diagrams: pictures.diagrams,
+        hasOutlooks: answer.element === 'bracket-shelf',
         checks,
-        fixings: fixingViews(document, result),
+        fixings: fixingViews(document, result, pictures.detail),
         ...waysOutView(result.remedies, state),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,
@@ -138,6 +132,7 @@ function linksView({ query, isTooLong, answer }: CheckState): LinksView {
     installer: `/installer?${query}`,
     download: `/document?${query}`,
     canPrint: answer.ok && !isTooLong,
+    canInstall: answer.ok && answer.element === 'bracket-shelf',
   };
 }
 

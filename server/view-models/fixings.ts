@@ -1,6 +1,6 @@
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
+import type { CheckDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult, FixingResult } from '../../shared/check-result.ts';
-import { bracketDetail, type Drawing } from '../drawings/index.ts';
+import type { Drawing } from '../drawings/index.ts';
 import { missesOf } from '../drawings/misses.ts';
 import { percent } from './checks.ts';
 
@@ -19,21 +19,37 @@ interface FixingView {
 
 /** How the brackets are held by the wall: one of them enlarged, and a row for each. */
 export interface FixingsView {
+  readonly caption: string;
+  /** What the rows are, for a reader of the screen. */
+  readonly group: string;
   readonly details: readonly Drawing[];
   readonly rows: readonly FixingView[];
 }
 
 const nothing = '–';
+const captions: Readonly<Record<CheckDocument['element'], string>> = {
+  'bracket-shelf': 'Every bracket; pull and shear are those of its highest screw',
+  'wall-fixing': 'Pull and shear are those of the highest screw',
+};
+const groups: Readonly<Record<CheckDocument['element'], string>> = {
+  'bracket-shelf': 'Every bracket',
+  'wall-fixing': 'The plate',
+};
 
 /** The fixings of a check; none where they were not worked out. */
-export function fixingViews(document: BracketShelfDocument, result: CheckResult): FixingsView[] {
+export function fixingViews(
+  document: CheckDocument,
+  result: CheckResult,
+  details: readonly Drawing[],
+): FixingsView[] {
   if (result.fixings.length === 0) return [];
-  const detail = bracketDetail(document, result);
   const off = new Set(missesOf(document, result).map(({ bracket }) => bracket));
   const open = result.checks.find(({ id }) => id === 'fixing')?.outcome === 'cannot-say';
   return [
     {
-      details: detail === undefined ? [] : [detail],
+      details,
+      caption: captions[document.element],
+      group: groups[document.element],
       rows: result.fixings.map((fixing) => rowOf(fixing, off.has(fixing.bracket), open)),
     },
   ];

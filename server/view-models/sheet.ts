@@ -1,9 +1,10 @@
-import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import type { BracketShelfResult, ProvenanceValue } from '../../shared/check-result.ts';
+import type { ProvenanceValue } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
-import { bracketDetail, diagrams, elevation, section, type Drawing, type View } from '../drawings/index.ts';
+import type { Checked } from '../check/answer-to.ts';
+import type { Drawing } from '../drawings/index.ts';
 import type { Paper } from '../sheets/paper.ts';
 import type { Typesetter } from '../typeset/index.ts';
+import { picturesOf, type DrawingView } from './pictures.ts';
 import { sheetChecks, type SheetCheck } from './sheet-checks.ts';
 import {
   sheetSections,
@@ -28,6 +29,8 @@ export interface SheetModel {
   readonly isA4: boolean;
   readonly backAddress: string;
   readonly installerAddress: string;
+  /** Whether there is an installer's sheet. */
+  readonly hasInstaller: boolean;
   readonly pdfAddress: string;
   readonly letterAddress: string;
   readonly a4Address: string;
@@ -38,7 +41,8 @@ export interface SheetModel {
   readonly checks: readonly SheetCheck[];
   readonly notes: readonly { readonly title: string; readonly note: string }[];
   readonly hasNotes: boolean;
-  readonly elevation: SheetPicture;
+  /** The thing itself; none where nothing of it can be drawn. */
+  readonly whole: readonly SheetPicture[];
   readonly sections: readonly SheetSection[];
   /** How to read the lines of working. */
   readonly reading: string;
@@ -61,26 +65,27 @@ export interface SheetContext {
   readonly query: string;
 }
 
+const usualTitles: Readonly<Record<Checked['element'], string>> = {
+  'bracket-shelf': 'Shelf on brackets',
+  'wall-fixing': 'Fixing on a wall',
+};
+
 /** Puts a check, its drawings and its calculation into the words of the sheet. */
 export function sheetModel(
-  document: BracketShelfDocument,
-  result: BracketShelfResult,
+  checked: Checked,
   typesetter: Typesetter,
   { paper, fingerprint, query }: SheetContext,
 ): SheetModel {
-  const title = document.title ?? 'Shelf on brackets';
+  const { document, result } = checked;
+  const title = document.title ?? usualTitles[checked.element];
   const checks = sheetChecks(result);
-  const pictures = {
-    section: across(section(document)),
-    diagrams: picture((view) => diagrams(document, result, view)),
-    fixings: across(bracketDetail(document, result)),
-  };
+  const pictures = picturesOf(checked);
   const sections = sheetSections(
     result.worksheet.sections,
     {
-      section: pictures.section,
-      analysis: [pictures.diagrams],
-      fixings: pictures.fixings,
+      section: pictures.section.map(across),
+      analysis: pictures.diagrams.map(inTwo),
+      fixings: pictures.detail.map(across),
     },
     typesetter,
   );
@@ -98,6 +103,7 @@ export function sheetModel(
     backAddress: `/check?${query}`,
     installerAddress: `/installer?${query}`,
     pdfAddress: `/sheet.pdf?${query}&paper=${paper}`,
+    hasInstaller: checked.element === 'bracket-shelf',
     letterAddress: `/sheet?${query}&paper=letter`,
     a4Address: `/sheet?${query}&paper=a4`,
     headAddress: `/sheet-head.css?${new URLSearchParams({ title, mark: fingerprint }).toString()}`,
@@ -107,7 +113,7 @@ export function sheetModel(
     checks,
     notes: checks.filter(({ hasNote }) => hasNote),
     hasNotes: checks.some(({ hasNote }) => hasNote),
-    elevation: picture((view) => elevation(document, result, view)),
+    whole: pictures.whole.map(inTwo),
     sections,
     reading: readingWords[document.units ?? 'inch-pound'],
     warnings: result.warnings,
@@ -131,11 +137,12 @@ const readingWords: Readonly<Record<UnitSystem, string>> = {
   metric: `Lines of working give the formula, the numbers put in, and the result. Numbers without a unit are in millimetres, newtons and what follows from them (N·mm, MPa, mm²); a line that needs other units prints all of its units. ${rounded}`,
 };
 
-/** A picture that is as wide as a phone and serves paper as it is; none where there is nothing to draw. */
-function across(drawing: Drawing | undefined): SheetPicture[] {
-  return drawing === undefined ? [] : [{ wide: drawing.svg, narrow: '', hasNarrow: false }];
+/** A picture that is as wide as a phone and serves paper as it is. */
+function across(drawing: Drawing): SheetPicture {
+  return { wide: drawing.svg, narrow: '', hasNarrow: false };
 }
 
-function picture(draw: (view: View) => Drawing): SheetPicture {
-  return { wide: draw('wide').svg, narrow: draw('narrow').svg, hasNarrow: true };
+function inTwo({ wide, narrow, isAcross }: DrawingView): SheetPicture {
+  if (isAcross) return across(wide);
+  return { wide: wide.svg, narrow: narrow.svg, hasNarrow: true };
 }

@@ -1,5 +1,5 @@
 export { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
-export { type WallFixingDocument, type WallFixingInput } from './wall-fixing.ts';
+export { wallFixingSchema, type WallFixingDocument, type WallFixingInput } from './wall-fixing.ts';
 export { shelfPaths, wallFixingPaths, type FixingPaths, type SoundFixing } from './fixing-conflicts.ts';
 export { durations, type Duration } from './load.ts';
 export { parseLimit, type Limit } from './limit.ts';

@@ -12,12 +12,12 @@ import type { SoundWallFixing } from './sound.ts';
 export function wallFixingConflicts(document: SoundWallFixing, faults: readonly FieldError[]): FieldError[] {
   const { errors, report } = reporter(faults);
   fixingConflicts(document, wallFixingPaths, report);
-  const { wall, at, loads } = document;
+  const { wall, position, loads } = document;
   const framing = wall?.framing ?? 'wood-stud';
   const meetsStuds = framing === 'wood-stud' || framing === 'metal-stud';
-  if (wall?.studs !== undefined && meetsStuds && at === undefined) {
+  if (wall?.studs !== undefined && meetsStuds && position === undefined) {
     report(
-      '/at',
+      '/position',
       'It is missing. The places of studs are given: it takes the place of the plate among them.',
     );
   }

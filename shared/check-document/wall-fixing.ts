@@ -28,7 +28,7 @@ export const wallFixingSchema = z.strictObject({
   plate: plateSchema,
   screws: screwsSchema,
   wall: wallSchema,
-  at: quantityField(
+  position: quantityField(
     'length',
     positionRange,
     'Place of the middle of the plate along the wall, measured as the studs are',

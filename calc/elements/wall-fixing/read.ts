@@ -33,13 +33,13 @@ export interface PlateOnWall {
 /** Fills a wall fixing in, and says each thing that was not given as an assumption. */
 export function readWallFixing(document: WallFixingDocument): PlateOnWall {
   const system = document.units ?? 'inch-pound';
-  const { wall, at, plate, screws } = document;
+  const { wall, position, plate, screws } = document;
   const code = ndsAsd;
   const { fixing, assumptions } = readFixing({ plate, screws }, wall, document.conditions, system);
   if (fixing === null) throw new RangeError('a wall fixing has a plate, screws and a wall');
   const loads = document.loads.map(loadOf);
-  const lines = at === undefined ? [] : studLines(wall, Math.max(at, 0) + farthestStud_m);
-  const isCentred = needsStuds(wall) && (at === undefined || wall.studs === undefined);
+  const lines = position === undefined ? [] : studLines(wall, position + farthestStud_m);
+  const isCentred = needsStuds(wall) && (position === undefined || wall.studs === undefined);
   return {
     document,
     system,
@@ -50,7 +50,7 @@ export function readWallFixing(document: WallFixingDocument): PlateOnWall {
     standing: {
       number: 1,
       where: 'at the highest screw',
-      stud: at === undefined ? { stud_m: null, miss_m: null } : nearestStud(lines, at),
+      stud: position === undefined ? { stud_m: null, miss_m: null } : nearestStud(lines, position),
       acting: actingOn(loads, code),
     },
     assumptions: [

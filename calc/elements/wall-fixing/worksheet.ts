@@ -21,15 +21,15 @@ export function worksheetOf(plate: PlateOnWall, answer: WallJudgement): Section[
 }
 
 function givenStatements({ document, system }: PlateOnWall) {
-  const { at } = document;
+  const { position } = document;
   return [
     ...fixingStatements(document, system),
-    ...(at === undefined
+    ...(position === undefined
       ? []
       : [
           {
             label: 'Middle of the plate, measured as the studs are',
-            value: show(at, 'm', system),
+            value: show(position, 'm', system),
             source: 'given',
           },
         ]),

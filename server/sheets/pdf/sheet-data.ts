@@ -35,7 +35,7 @@ export function sheetData(model: SheetModel, paper: Paper) {
         ...(each.hasCombination ? [each.combination] : []),
       ].join('; '),
     ),
-    elevation: pictureData(model.elevation),
+    whole: model.whole.map(pictureData),
     cautions: model.cautions,
     checks: model.checks.map(({ title, demand, capacity, used, word, clause, governs, bar }) => ({
       ...{ title, demand, capacity, used, word, clause, governs },

@@ -1,9 +1,11 @@
-import { fastenerName, fastenerOptions, isNail, metalOptions } from './catalogue.ts';
+import { fastenerName, fastenerOptions, metalOptions } from './catalogue.ts';
 import type { FormView } from './form-view.ts';
+import { givenPart, isGiven } from './given.ts';
 import { sentence } from './head-section.ts';
 import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
+import { plateParts, screwParts } from './screw-parts.ts';
 import { studNote } from './stud-note.ts';
-import { capacityWords, drivenWords, holdWords } from './words.ts';
+import { capacityWords, holdWords } from './words.ts';
 
 /** The brackets: where they are, what they can carry, and how they are screwed to wall and board. */
 export function bracketsSection(form: FormView): Section {
@@ -49,12 +51,6 @@ export function bracketsSection(form: FormView): Section {
       ...(asksBoardScrews ? [morePart(boardScrews(form))] : []),
     ],
   };
-}
-
-/** Whether a group that may be left out is given. */
-export function isGiven(form: FormView, group: string): boolean {
-  const by = form.written(`${group}.by`);
-  return by === 'none' ? false : by === 'given' || form.anyWritten(group);
 }
 
 const capacityParts: Readonly<Record<string, (form: FormView) => Part[]>> = {
@@ -165,100 +161,14 @@ function wallScrews(form: FormView): More {
       'add:brackets.screws.heights',
     ],
     [
-      given(form, 'brackets.plate', 'Wall plate', hasPlate),
+      givenPart(form, 'brackets.plate', 'Wall plate', hasPlate),
       ...(hasPlate
-        ? [
-            fieldPart(form.text('brackets.plate.height', { label: 'Plate height' })),
-            fieldPart(form.text('brackets.plate.width', { label: 'Plate width' })),
-            fieldPart(form.text('brackets.plate.thickness', { label: 'Plate thickness' })),
-            fieldPart(
-              form.choice('brackets.plate.metal', {
-                label: 'Plate of',
-                unsaid: 'Not said: as the arms, where they are worked out',
-                options: metalOptions(),
-              }),
-            ),
-          ]
+        ? plateParts(form, 'brackets.plate', 'Not said: as the arms, where they are worked out')
         : []),
-      given(form, 'brackets.screws', 'Wall screws', hasScrews),
-      ...(hasScrews
-        ? [
-            fieldPart(
-              form.choice('brackets.screws.fastener', {
-                label: 'Screw',
-                unsaid: 'Choose one',
-                options: { ...fastenerOptions(), listed: 'A listed screw or anchor, by its report' },
-                reshapes: true,
-              }),
-            ),
-            ...driven(form),
-            fieldPart(form.text('brackets.screws.length', { label: 'Screw length' })),
-            fieldPart(
-              form.text('brackets.screws.thread', {
-                label: 'Thread length',
-                hint: 'Left empty: as the NDS has it for that screw.',
-              }),
-            ),
-            tablePart(
-              form.table('brackets.screws.heights', {
-                title: 'Heights of the screws',
-                hint: "Above the plate's lower end.",
-                add: 'Add a height',
-                isNarrow: true,
-                rowTitle: (_row, place) => `Height ${place + 1}`,
-                parts: (row, place) => [
-                  fieldPart(form.text(`brackets.screws.heights.${row}`, { label: `Height ${place + 1}` })),
-                ],
-              }),
-            ),
-            fieldPart(
-              form.text('brackets.screws.perHeight', { label: 'Screws at each', hint: 'Left empty: 1.' }),
-            ),
-            fieldPart(
-              form.text('brackets.screws.across', {
-                label: 'How far apart',
-                hint: 'Between the outer screws at one height, where there are several.',
-              }),
-            ),
-            ...report(form),
-          ]
-        : []),
+      givenPart(form, 'brackets.screws', 'Wall screws', hasScrews),
+      ...(hasScrews ? screwParts(form, 'brackets.screws') : []),
     ],
   );
-}
-
-/** Nails may be toed in. */
-function driven(form: FormView): Part[] {
-  const name = 'brackets.screws.driven';
-  if (!isNail(form.written('brackets.screws.fastener')) && !form.anyWritten(name)) return [];
-  return [
-    fieldPart(
-      form.choice(name, { label: 'Nails driven', unsaid: 'Not said: straight', options: drivenWords }),
-    ),
-  ];
-}
-
-/** Allowable values of a listed screw or an anchor, typed in from its report. */
-function report(form: FormView): Part[] {
-  const group = 'brackets.screws.allowable';
-  const has = isGiven(form, group);
-  if (!has && form.written('brackets.screws.fastener') !== 'listed') {
-    return [given(form, group, 'Values of a report', has)];
-  }
-  return [
-    given(form, group, 'Values of a report', has),
-    ...(has
-      ? [
-          fieldPart(
-            form.text(`${group}.tension`, { label: 'Allowable pull', hint: 'Of one screw or anchor.' }),
-          ),
-          fieldPart(
-            form.text(`${group}.shear`, { label: 'Allowable shear', hint: 'Of one screw or anchor.' }),
-          ),
-          fieldPart(form.text(`${group}.report`, { label: 'Report', hint: 'Where the two values stand.' })),
-        ]
-      : []),
-  ];
 }
 
 function boardScrews(form: FormView): More {
@@ -270,7 +180,7 @@ function boardScrews(form: FormView): More {
     has ? 'Described.' : 'Not described.',
     [group, `${group}.by`, `add:${group}.at`],
     [
-      given(form, group, 'Screws up into the board', has),
+      givenPart(form, group, 'Screws up into the board', has),
       ...(has
         ? [
             fieldPart(
@@ -308,16 +218,5 @@ function boardScrews(form: FormView): More {
           ]
         : []),
     ],
-  );
-}
-
-function given(form: FormView, group: string, label: string, isIt: boolean): Part {
-  return fieldPart(
-    form.choice(`${group}.by`, {
-      label,
-      options: { none: 'Not described', given: 'Described' },
-      chosen: isIt ? 'given' : 'none',
-      reshapes: true,
-    }),
   );
 }

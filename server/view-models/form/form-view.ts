@@ -1,12 +1,14 @@
 import type { FieldError } from '../../../shared/check-result.ts';
-import type { SoundShelf } from '../../../shared/check-document/index.ts';
+import type { SoundDocument } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import {
   bareUnits,
+  elementOf,
   rowsOf,
   wayOf,
   written,
   writtenParts,
+  type Element,
   type FormReading,
   type Texts,
 } from '../../form/index.ts';
@@ -19,7 +21,7 @@ export interface FormState {
   readonly reading: FormReading;
   readonly errors: readonly FieldError[];
   /** What of the document is sound, errors or not. */
-  readonly sound: SoundShelf;
+  readonly sound: SoundDocument;
   /** The field or button that gets the focus; empty for none. */
   readonly at: string;
 }
@@ -45,7 +47,9 @@ interface ChoiceWords {
 export class FormView {
   readonly texts: Texts;
   readonly system: UnitSystem;
-  readonly sound: SoundShelf;
+  /** What is checked. */
+  readonly element: Element;
+  readonly sound: SoundDocument;
   /** Names of the fields that are shown; the others travel hidden. */
   readonly shown = new Set<string>();
   readonly fields: Field[] = [];
@@ -63,6 +67,7 @@ export class FormView {
     this.parts = writtenParts(state.texts);
     this.system = state.reading.system;
     this.sound = state.sound;
+    this.element = elementOf(state.texts);
     const errors = new Map<string, string>();
     for (const { path, message } of state.errors) {
       const name = state.reading.nameAt.get(path) ?? '';

@@ -1,4 +1,5 @@
 import type { FormView } from './form-view.ts';
+import { elementWords } from './words.ts';
 import { fieldPart, morePart, type Section } from './model.ts';
 
 /** What the check is: its title, and who made it when. */
@@ -12,6 +13,14 @@ export function headSection(form: FormView): Section {
     id: 'what',
     title: 'What it is',
     parts: [
+      fieldPart(
+        form.choice('element', {
+          label: 'What is checked',
+          options: elementWords,
+          chosen: form.element,
+          reshapes: true,
+        }),
+      ),
       fieldPart(form.text('title', { label: 'Title' })),
       morePart(
         form.more(
@@ -37,5 +46,5 @@ export function sentence(words: string): string {
 
 /** What a check is called on its page. */
 export function headingOf(form: FormView): string {
-  return form.written('title') || 'A shelf on brackets';
+  return form.written('title') || elementWords[form.element];
 }

@@ -1,3 +1,4 @@
+import type { Element } from '../../form/index.ts';
 import { boardSection } from './board-section.ts';
 import { bracketsSection } from './brackets-section.ts';
 import { proposals } from './catalogue.ts';
@@ -6,7 +7,8 @@ import { FormView, type FormState } from './form-view.ts';
 import { headingOf, headSection } from './head-section.ts';
 import { limitsSection } from './limits-section.ts';
 import { loadsSection } from './loads-section.ts';
-import type { Field, ShownSection } from './model.ts';
+import type { Field, Section, ShownSection } from './model.ts';
+import { forcesSection, plateSection, positionSection, screwsSection } from './plate-section.ts';
 import { wallSection } from './wall-section.ts';
 import { unitsWords } from './words.ts';
 
@@ -36,7 +38,29 @@ export interface CheckForm {
   readonly labels: ReadonlyMap<string, string>;
 }
 
-/** The whole form of a check, in the order of the work. */
+/** The parts of the form of each element, in the order of the work. */
+const sectionsOf: Readonly<Record<Element, readonly ((form: FormView) => Section)[]>> = {
+  'bracket-shelf': [
+    headSection,
+    boardSection,
+    bracketsSection,
+    wallSection,
+    loadsSection,
+    limitsSection,
+    conditionsSection,
+  ],
+  'wall-fixing': [
+    headSection,
+    plateSection,
+    screwsSection,
+    wallSection,
+    positionSection,
+    forcesSection,
+    conditionsSection,
+  ],
+};
+
+/** The whole form of a check. */
 export function checkForm(state: FormState): CheckForm {
   const form = new FormView(state);
   const units = form.choice('units', {
@@ -45,15 +69,7 @@ export function checkForm(state: FormState): CheckForm {
     reshapes: true,
     chosen: form.system,
   });
-  const sections = [
-    headSection,
-    boardSection,
-    bracketsSection,
-    wallSection,
-    loadsSection,
-    limitsSection,
-    conditionsSection,
-  ].map((section) => section(form));
+  const sections = sectionsOf[form.element].map((section) => section(form));
   const shown = sections.map((section) => ({ ...section, error: form.errorInside(section.id) }));
   const kinds = form.rows('loads').map((row) => ({
     name: `loads.${row}.was`,
@@ -65,7 +81,12 @@ export function checkForm(state: FormState): CheckForm {
     heading,
     units,
     sections: shown,
-    hidden: [{ name: 'was', value: form.system }, ...kinds, ...idle(form)],
+    hidden: [
+      { name: 'was', value: form.system },
+      { name: 'element.was', value: form.element },
+      ...kinds,
+      ...idle(form),
+    ],
     proposals,
     labels: form.labels(),
     notes: [

@@ -5,8 +5,10 @@ const onIt_m = 0.0005;
 
 /** Where a bracket is beside the studs: on one, or by how much it misses the nearest. */
 export function studNote(form: FormView, name: string): string {
+  const { sound } = form;
   const place = form.placeOf(name);
-  const position = place === undefined ? undefined : form.sound.brackets?.positions?.[place];
+  if (sound.element !== 'bracket-shelf' || place === undefined) return '';
+  const position = sound.brackets?.positions?.[place];
   const stud = position === undefined ? undefined : nearestStud(form, position);
   if (position === undefined || stud === undefined) return '';
   const at = show(stud, 'm', form.system);

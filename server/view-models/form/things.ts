@@ -33,6 +33,7 @@ export function thingsTable(form: FormView, list: string): Rows {
 
 /** What the things of a row weigh: one, and all of them. */
 function weightNote(form: FormView, list: string, name: string): string {
+  if (form.sound.element !== 'bracket-shelf') return '';
   const load = form.sound.loads?.[form.placeOf(list.replace(/\.things$/, '')) ?? -1];
   const things = load?.kind === 'line' || load?.kind === 'point' ? load.things : undefined;
   const input = things?.[form.placeOf(name) ?? -1];

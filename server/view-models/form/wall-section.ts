@@ -1,4 +1,5 @@
-import { isGiven } from './brackets-section.ts';
+import { isGiven } from './given.ts';
+import type { Element } from '../../form/index.ts';
 import { coveringNames } from './catalogue.ts';
 import type { FormView } from './form-view.ts';
 import { sentence } from './head-section.ts';
@@ -10,6 +11,8 @@ const studFramings = ['', 'wood-stud', 'metal-stud'];
 
 /** The wall: what the screws go into, where its studs are, and what covers it. */
 export function wallSection(form: FormView): Section {
+  // A fixing on its own is nothing without its wall.
+  if (form.element === 'wall-fixing') return { id: 'wall', title: 'The wall', parts: described(form) };
   const isIt = isGiven(form, 'wall');
   return {
     id: 'wall',
@@ -72,6 +75,11 @@ function described(form: FormView): Part[] {
   ];
 }
 
+const measuredFrom: Readonly<Record<Element, string>> = {
+  'bracket-shelf': 'from the left end of the board',
+  'wall-fixing': 'from any mark, the same for all',
+};
+
 function studs(form: FormView): Part[] {
   const said = form.written('wall.studs.by');
   const inUse = form.anyWritten('wall.studs.at') ? 'at' : form.anyWritten('wall.studs') ? 'first' : 'none';
@@ -90,7 +98,7 @@ function studs(form: FormView): Part[] {
           fieldPart(
             form.text('wall.studs.first', {
               label: 'First stud at',
-              hint: 'Centre line, from the left end of the board.',
+              hint: `Centre line, ${measuredFrom[form.element]}.`,
             }),
           ),
           fieldPart(form.text('wall.studs.spacing', { label: 'Spacing', hint: 'Centre to centre.' })),
@@ -101,7 +109,7 @@ function studs(form: FormView): Part[] {
           tablePart(
             form.table('wall.studs.at', {
               title: 'Where the studs are',
-              hint: 'Centre lines, from the left end of the board.',
+              hint: `Centre lines, ${measuredFrom[form.element]}.`,
               add: 'Add a stud',
               isNarrow: true,
               rowTitle: (_row, place) => `Stud ${place + 1}`,
@@ -131,7 +139,12 @@ function studSize(form: FormView): More {
       fieldPart(form.text('wall.studDepth', { label: 'Stud depth', hint: 'Into the wall.' })),
       fieldPart(form.text('wall.grade', { label: 'Grade of the studs', hint: 'Left empty: Stud.' })),
       fieldPart(form.text('wall.height', { label: 'Wall height', hint: 'Floor to ceiling.' })),
-      fieldPart(form.text('wall.bracketHeight', { label: 'Brackets at', hint: 'Above the floor.' })),
+      fieldPart(
+        form.text('wall.bracketHeight', {
+          label: form.element === 'wall-fixing' ? 'Plate at' : 'Brackets at',
+          hint: 'Above the floor.',
+        }),
+      ),
     ],
   );
 }

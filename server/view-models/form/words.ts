@@ -1,4 +1,11 @@
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import type { Element } from '../../form/index.ts';
+
+/** What can be checked. */
+export const elementWords: Words<Element> = {
+  'bracket-shelf': 'A shelf on brackets',
+  'wall-fixing': 'A fixing on its own',
+};
 
 type Board = BracketShelfInput['board'];
 type Wall = NonNullable<BracketShelfInput['wall']>;

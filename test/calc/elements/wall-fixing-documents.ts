@@ -26,12 +26,12 @@ interface Changes {
   readonly screws?: Partial<WallFixingInput['screws']>;
   readonly wall?: Partial<WallFixingInput['wall']>;
   readonly loads?: WallFixingInput['loads'];
-  readonly at?: string;
+  readonly position?: string;
   readonly conditions?: WallFixingInput['conditions'];
 }
 
 /** The plain fixing with some of its fields changed. */
-function fixing({ plate, screws, wall, loads, ...others }: Changes = {}): WallFixingInput {
+export function fixing({ plate, screws, wall, loads, ...others }: Changes = {}): WallFixingInput {
   return {
     ...plainFixing,
     ...others,

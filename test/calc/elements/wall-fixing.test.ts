@@ -266,7 +266,7 @@ describe('walls by report, and walls that hold nothing', () => {
 
 describe('the stud', () => {
   it('a plate that misses the stud does not hold, and the nearest is named', () => {
-    const { named } = answer({ at: '20 in', wall: { studs: { first: '0 in', spacing: '16 in' } } });
+    const { named } = answer({ position: '20 in', wall: { studs: { first: '0 in', spacing: '16 in' } } });
     expect(named('bracket-on-stud').outcome).toBe('does-not-hold');
     expect(named('bracket-on-stud').note).toBe('The nearest stud is at 16 in.');
     expect((named('bracket-on-stud').demand?.value ?? NaN) / inch).toBeCloseTo(4, 9);

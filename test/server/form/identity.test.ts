@@ -5,8 +5,8 @@ import { fillForm, queryOf, readForm, textsOf, unknownNames } from '../../../ser
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { checkPage } from '../../../server/view-models/check-page.ts';
 import { checkState } from '../../../server/check/check-state.ts';
-import { startCheck } from '../../../server/start-check.ts';
-import { bracketShelfSchema } from '../../../shared/check-document/index.ts';
+import { startChecks } from '../../../server/start-checks.ts';
+import { documentSchema } from '../../../shared/check-document/index.ts';
 import { anyDocument } from '../fixtures/any-document.ts';
 
 const typesetter = createTypesetter();
@@ -15,8 +15,8 @@ const runs = { numRuns: 100 };
 describe('a form and its document', () => {
   it('are one: what a form was filled with is what is read from it', () => {
     fc.assert(
-      fc.property(anyDocument(bracketShelfSchema), (document) => {
-        expect(bracketShelfSchema.safeParse(document).success).toBe(true);
+      fc.property(anyDocument(documentSchema), (document) => {
+        expect(documentSchema.safeParse(document).success).toBe(true);
         const filled = fillForm(document);
         expect(readForm(filled).document).toEqual(document);
         expect(unknownNames(filled)).toEqual([]);
@@ -27,7 +27,7 @@ describe('a form and its document', () => {
 
   it('stay one through an address', () => {
     fc.assert(
-      fc.property(anyDocument(bracketShelfSchema), (document) => {
+      fc.property(anyDocument(documentSchema), (document) => {
         const query = queryOf(readForm(fillForm(document)).entries);
         const opened = readForm(textsOf(query));
         expect(opened.document).toEqual(document);
@@ -39,7 +39,8 @@ describe('a form and its document', () => {
 
   it.each([
     ['the demo check', demoCheck],
-    ['the check to start from', startCheck],
+    ['the shelf to start from', startChecks['bracket-shelf']],
+    ['the fixing to start from', startChecks['wall-fixing']],
   ])('stay one for %s', (_name, document) => {
     expect(readForm(fillForm(document)).document).toEqual(document);
   });
@@ -48,7 +49,7 @@ describe('a form and its document', () => {
 describe('a document that was opened and is sent again by a browser', () => {
   it('means the same', () => {
     fc.assert(
-      fc.property(anyDocument(bracketShelfSchema), (document) => {
+      fc.property(anyDocument(documentSchema), (document) => {
         const texts = fillForm(document);
         const { form } = checkPage(checkState(texts), typesetter);
         const fields = [form.units, ...form.sections.flatMap(({ parts }) => fieldsOf(parts))];

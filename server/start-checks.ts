@@ -1,7 +1,7 @@
-import type { BracketShelfInput } from '../shared/check-document/index.ts';
+import type { BracketShelfInput, WallFixingInput } from '../shared/check-document/index.ts';
 
 /** What a new check holds: a short shelf on three brackets, with every size in plain sight to be changed. */
-export const startCheck: BracketShelfInput = {
+const startCheck: BracketShelfInput = {
   schema: 1,
   element: 'bracket-shelf',
   units: 'inch-pound',
@@ -26,3 +26,20 @@ export const startCheck: BracketShelfInput = {
   ],
   limits: { live: 'L/360', longTerm: 'L/240' },
 };
+
+/** A new fixing on its own: a plate with two screws on a stud, under a load that hangs from it. */
+const startFixing: WallFixingInput = {
+  schema: 1,
+  element: 'wall-fixing',
+  units: 'inch-pound',
+  plate: { height: '8 in', width: '1-1/4 in' },
+  screws: { fastener: 'wood-screw-10', length: '3 in', heights: ['7 in', '1 in'] },
+  wall: { framing: 'wood-stud', coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }] },
+  loads: [{ name: 'What hangs on it', shear: '40 lbf', couple: '160 lbf.in', duration: 'ten-years' }],
+};
+
+/** What a new check of each element holds. */
+export const startChecks = {
+  'bracket-shelf': startCheck,
+  'wall-fixing': startFixing,
+} as const;
