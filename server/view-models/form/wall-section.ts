@@ -49,7 +49,7 @@ function described(form: FormView): Part[] {
           fieldPart(
             form.text('wall.species', {
               label: 'Wood of it',
-              hint: 'Left empty: the weakest usual framing wood.',
+              hint: woodTaken(framing),
               list: 'list:framing',
             }),
           ),
@@ -73,6 +73,14 @@ function described(form: FormView): Part[] {
     morePart(coverings(form)),
     morePart(bearing(form)),
   ];
+}
+
+/** What is taken where the wood is not named. */
+function woodTaken(framing: string): string {
+  if (framing === '') return 'Left empty: the lightest of common framing, specific gravity 0.36.';
+  return framing === 'sheathing'
+    ? 'Left empty: plywood of any grade, specific gravity 0.42.'
+    : 'Left empty: as spruce-pine-fir, specific gravity 0.42.';
 }
 
 const measuredFrom: Readonly<Record<Element, string>> = {
