@@ -3,15 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../calc/index.ts';
 import { demoCheck } from '../server/demo.ts';
 
-const example = (): unknown =>
-  JSON.parse(readFileSync(new URL('../docs/examples/display-shelf.json', import.meta.url), 'utf8'));
+const example = (name: string): unknown =>
+  JSON.parse(readFileSync(new URL(`../docs/examples/${name}.json`, import.meta.url), 'utf8'));
 
-describe('the example of the README', () => {
-  it('is the demo check', () => {
-    expect(example()).toEqual(demoCheck);
+describe('the examples of the README', () => {
+  it('the shelf is the demo check', () => {
+    expect(example('display-shelf')).toEqual(demoCheck);
   });
 
-  it('is checked, and holds', () => {
-    expect(check(example()).verdict).toBe('holds');
+  it.each(['display-shelf', 'coat-rail'])('%s is checked, and holds', (name) => {
+    expect(check(example(name)).verdict).toBe('holds');
   });
 });

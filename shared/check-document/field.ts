@@ -20,7 +20,10 @@ export function quantityField(kind: Kind, range: Range, meaning: string) {
   const low = `${range.above ? 'more than ' : 'from '}${show(range.from, unit, 'inch-pound')}`;
   const bounds = `${low} to ${show(range.to, unit, 'inch-pound')} (${show(range.to, unit, 'metric')})`;
   return z
-    .string({ error: `It takes ${unitAdvice[kind]}, written as text.` })
+    .string({
+      // What is missing, as in a form, is no number that should have been text.
+      error: ({ input }) => `It takes ${unitAdvice[kind]}${input === undefined ? '' : ', written as text'}.`,
+    })
     .transform((text, context) => {
       const parsed = parseQuantity(text, kind);
       if (!parsed.ok) {
