@@ -1,5 +1,5 @@
 import { cautions } from '../../../shared/cautions.ts';
-import type { WallFixingDocument } from '../../../shared/check-document/index.ts';
+import { DocumentError, type WallFixingDocument } from '../../../shared/check-document/index.ts';
 import type { WallFixingResult } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
 import { version } from '../../version.ts';
@@ -7,12 +7,19 @@ import { judgeOnWall } from '../fixing/on-wall.ts';
 import { fixingProvenance } from '../fixing/provenance.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
+import { unknownNamesOfWallFixing } from './names.ts';
 import { bendingOf, bentBy, plateMoment } from './plate-moment.ts';
 import { readWallFixing, type PlateLoad } from './read.ts';
 import { worksheetOf } from './worksheet.ts';
 
-/** Checks a plate screwed to a wall, under given forces. */
+/**
+ * Checks a plate screwed to a wall, under given forces.
+ *
+ * @throws DocumentError where a name is not in the catalogue, or a fastener can't be driven as is said
+ */
 export function checkWallFixing(document: WallFixingDocument): WallFixingResult {
+  const unknown = unknownNamesOfWallFixing(document);
+  if (unknown.length > 0) throw new DocumentError(unknown);
   const plate = readWallFixing(document);
   const { fixing, system, loads, standing, isCentred } = plate;
   const { metal } = document.plate;
