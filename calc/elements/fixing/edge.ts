@@ -34,7 +34,7 @@ export function edgeCheck(fixing: Fixing, wall: Wall, { standing, combination }:
         }
       : {
           ...shared,
-          title: 'Bracket on a stud: distance from its centre line',
+          title: 'Plate on a stud: distance from its centre line',
           demand: miss_m,
           capacity: miss_m === null ? null : Math.max(0, mayMiss_m),
           note: missNote(fixing, stud_m, miss_m),
