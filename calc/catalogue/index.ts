@@ -6,7 +6,7 @@ export { findCombination, findGradedLumber, combinations, gradedLumber } from '.
 export { catalogueListing } from './listing.ts';
 export { findMetal, metals } from './metals.ts';
 export { nearest } from './nearest.ts';
-export { findPanel, panels } from './panels.ts';
+export { findPanel, panelIndex, panels } from './panels.ts';
 export { searchBoards } from './search.ts';
 export { findSpecies, notSure, species } from './species.ts';
 export { findThing, things } from './things.ts';

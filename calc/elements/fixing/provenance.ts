@@ -1,7 +1,7 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { ProvenanceValue } from '../../../shared/check-result.ts';
 import { significant, showInCalculation } from '../../../shared/quantity/index.ts';
-import { findCombination, findFramingWood, findMetal } from '../../catalogue/index.ts';
+import { findCombination, findFramingWood, findMetal, findSpecies } from '../../catalogue/index.ts';
 import type { Fixing } from './fixing.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
@@ -13,7 +13,7 @@ export function fixingProvenance(
   metal?: string,
 ): ProvenanceValue[] {
   if (fixing === null) return [];
-  return [...ofFastener(fixing), ...ofWood(wall), ...ofMetal(fixing, metal)];
+  return [...ofFastener(fixing), ...ofWood(fixing, wall), ...ofMetal(fixing, metal)];
 }
 
 function ofFastener({ fastener, allowable, system }: Fixing): ProvenanceValue[] {
@@ -34,13 +34,18 @@ function ofFastener({ fastener, allowable, system }: Fixing): ProvenanceValue[] 
   ];
 }
 
-function ofWood(wall: Wall | undefined): ProvenanceValue[] {
-  if (wall?.species === undefined) return [];
-  const wood = findFramingWood(wall.species);
-  const found = wood.ok ? wood : findCombination(wall.species);
-  if (!found.ok) return [];
-  const { name, specificGravity, source, provenance } = found.row;
-  return [{ what: `${name}: specific gravity`, value: significant(specificGravity, 2), source, provenance }];
+function ofWood({ ground }: Fixing, wall: Wall | undefined): ProvenanceValue[] {
+  if (wall?.species === undefined || ground.kind !== 'wood') return [];
+  for (const found of [
+    findFramingWood(wall.species),
+    findCombination(wall.species),
+    findSpecies(wall.species),
+  ]) {
+    if (!found.ok) continue;
+    const { name, source, provenance } = found.row;
+    return [{ what: `${name}: specific gravity`, value: significant(ground.G, 2), source, provenance }];
+  }
+  return [];
 }
 
 function ofMetal({ system }: Fixing, metal: string | undefined): ProvenanceValue[] {

@@ -4,14 +4,24 @@ import {
   findCombination,
   findFastener,
   findFramingWood,
-  findPanel,
   findSpecies,
+  panelIndex,
+  panels,
+  type Panel,
 } from '../../catalogue/index.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { usualThread_m } from './values.ts';
 
 const inch = 0.0254;
 const namedFramingG = 0.42;
+/** NDS Table 12.3.3B: plywood of any grade, OSB; nothing for other panels. */
+const panelG: Readonly<Record<Panel['family'], number | null>> = {
+  plywood: 0.42,
+  osb: 0.5,
+  mdf: null,
+  particleboard: null,
+  hardboard: null,
+};
 const unknownFramingG = 0.36;
 /** The lowest stiffness of stud lumber in NDS Supplement Table 4A: it only enters the group factor. */
 const studE_Pa = 1.0e6 * 6894.757293168;
@@ -113,6 +123,7 @@ function groundOf(wall: Wall, assumptions: string[]): Ground {
   if (framing === 'metal-stud') return { kind: 'by-report', what: 'metal studs' };
   if (wall.framing === undefined) assumptions.push('The framing is not stated: wood studs are taken.');
   const G = gravityOf(wall, framing, assumptions);
+  if (G === null) return { kind: 'by-report', what: wall.species ?? '' };
   if (framing === 'sheathing') {
     const depth_m = wall.sheathing ?? (7 / 16) * inch;
     if (wall.sheathing === undefined)
@@ -131,11 +142,9 @@ function groundOf(wall: Wall, assumptions: string[]): Ground {
   return { kind: 'wood', G, angle_deg, grain, depth_m, width_m, E_Pa: studE_Pa };
 }
 
-function gravityOf(wall: Wall, framing: string, assumptions: string[]): number {
-  if (wall.species !== undefined) {
-    const G = gravityByName(wall.species);
-    if (G !== null) return G;
-  }
+/** Specific gravity of what the screws go into; null where the NDS has no value for it. */
+function gravityOf(wall: Wall, framing: string, assumptions: string[]): number | null {
+  if (wall.species !== undefined) return gravityByName(wall.species, framing);
   if (wall.framing === undefined) {
     assumptions.push(
       'The wood of the wall is not known: specific gravity 0.36, the lowest of common framing.',
@@ -144,20 +153,29 @@ function gravityOf(wall: Wall, framing: string, assumptions: string[]): number {
   }
   if (framing === 'sheathing') {
     assumptions.push('Sheathing of specific gravity 0.42, plywood of any grade (NDS Table 12.3.3B).');
-    return namedFramingG;
+    return panelG.plywood;
   }
   assumptions.push('Framing of specific gravity 0.42, as spruce-pine-fir (common practice, no source).');
   return namedFramingG;
 }
 
-/** Specific gravity of framing or sheathing by name; null where the name is not known. */
-function gravityByName(name: string): number | null {
-  const framing = findFramingWood(name);
-  if (framing.ok) return framing.row.specificGravity;
+/**
+ * Specific gravity of framing or sheathing by name; null where the NDS gives none: a panel other than plywood and OSB,
+ * or one whose face the screws do not go into.
+ */
+function gravityByName(name: string, framing: string): number | null {
+  const known = findFramingWood(name);
+  if (known.ok) return known.row.specificGravity;
   const lumber = findCombination(name);
   if (lumber.ok) return lumber.row.specificGravity;
-  const panel = findPanel(name, 0.012);
-  if (panel.ok || panel.reason === 'no-such-thickness') return /osb/i.test(name) ? 0.5 : 0.42;
+  const panel = panelIndex.find(name);
+  if (panel !== undefined) return framing === 'wood-stud' ? null : panelG[familyOf(panel.id)];
   const species = findSpecies(name);
   return species.ok ? species.row.dry.specificGravity : null;
+}
+
+function familyOf(id: string): Panel['family'] {
+  const row = panels.find((each) => each.id === id);
+  if (row === undefined) throw new RangeError(`the panel ${id} has a row for at least one thickness`);
+  return row.family;
 }

@@ -328,3 +328,30 @@ describe('the plate, where its metal is named', () => {
     expect(answer({ plate: { metal: 'cast iron' } }).named('plate').outcome).toBe('cannot-say');
   });
 });
+
+describe('the wood of the wall', () => {
+  it.each([
+    ['MDF', 'sheathing'],
+    ['MDF', 'blocking'],
+    ['particleboard', 'wood-stud'],
+    ['hardboard', 'blocking'],
+    ['plywood', 'wood-stud'],
+  ] as const)(
+    '%s as %s: NDS Table 12.3.3B has the faces of plywood and OSB alone, so cannot say',
+    (species, framing) => {
+      const { named, result } = answer({ wall: { framing, species, sheathing: '3/4 in' } });
+      expect(named('fixing').outcome).toBe('cannot-say');
+      expect(result.verdict).not.toBe('holds');
+    },
+  );
+
+  it('plywood blocking counts as G 0.42, OSB as G 0.50 (NDS Table 12.3.3B): 1800 G^1.5 D^0.75 lbf an inch', () => {
+    for (const [species, G] of [
+      ['plywood', 0.42],
+      ['oriented strandboard', 0.5],
+    ] as const) {
+      const { row } = answer({ wall: { framing: 'blocking', species } });
+      expect(lbf(row.withdrawalCapacity)).toBeCloseTo(1800 * G ** 1.5 * 0.25 ** 0.75 * thread, 6);
+    }
+  });
+});

@@ -81,7 +81,9 @@ function legOf(
   const { capacity, document } = shelf;
   const steel = capacity.basis === 'steel' ? (capacity.metal ?? 'a36') : undefined;
   const metal = document.brackets.plate?.metal ?? steel;
-  if (metal === undefined) return { bent: null, assumptions: [] };
+  if (metal === undefined) {
+    return { bent: null, assumptions: ['The plate of a bracket counts as part of what was rated.'] };
+  }
   // Either moment below grows with the couple and with nothing else.
   const size = ({ couple_Nm }: FixingLoad): number => couple_Nm;
   const strut = capacity.basis === 'steel' ? capacity.strut : undefined;
