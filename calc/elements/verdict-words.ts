@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../shared/words.ts';
 import type { Check, Outcome } from '../../shared/check-result.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
 
@@ -40,8 +41,4 @@ function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[
       ? ''
       : ` The other checks hold; the nearest to its limit is ${lowerFirst(most.title)}, at ${showUsed(most.ratio ?? 0)}.`;
   return `It turns on one thing: ${title}.${why}${more}${others}`;
-}
-
-function lowerFirst(title: string): string {
-  return title.charAt(0).toLowerCase() + title.slice(1);
 }

@@ -1,4 +1,4 @@
-import { show, writeLength } from '../../shared/quantity/index.ts';
+import { show, writeLength, inch } from '../../shared/quantity/index.ts';
 import { needsStuds, studLines } from '../elements/fixing/studs.ts';
 import type { Shelf } from '../elements/bracket-shelf/shelf.ts';
 
@@ -6,8 +6,6 @@ import type { Shelf } from '../elements/bracket-shelf/shelf.ts';
 export type Stands =
   | { readonly kind: 'studs' | 'free'; readonly places_m: readonly number[]; readonly rule: string }
   | { readonly kind: 'none'; readonly reason: string };
-
-const inch = 0.0254;
 
 /** Where brackets may stand: on every stud behind the board, or anywhere on a fine grid where the whole wall holds screws. */
 export function standsOf(shelf: Shelf): Stands {

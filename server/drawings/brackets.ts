@@ -1,10 +1,9 @@
+import { inch } from '../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { Scale } from './scale.ts';
 import { textWidth } from './lettering.ts';
 import { screwOffsets } from './screws.ts';
 import { circle, line, polyline, rect, text } from './svg.ts';
-
-const inch = 0.0254;
 
 /** Places of the studs' centre lines that show behind the board, m from its left end. */
 export function studPlaces(document: BracketShelfDocument): number[] {

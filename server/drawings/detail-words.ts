@@ -1,6 +1,6 @@
+import { listed } from '../../shared/words.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import type { Detail } from './detail.ts';
-import { listed } from './elevation-words.ts';
 import { dimensionText } from './lettering.ts';
 import { missWords } from './misses.ts';
 

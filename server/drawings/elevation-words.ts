@@ -1,3 +1,4 @@
+import { listed } from '../../shared/words.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { BracketShelfResult } from '../../shared/check-result.ts';
 import { show } from '../../shared/quantity/index.ts';
@@ -49,10 +50,4 @@ function settlesWords(
   if (movement === 0) return '';
   const way = movement > 0 ? 'down' : 'up';
   return `Over the years it moves most, ${amount(Math.abs(movement))} ${way}, at ${length(at[largest] ?? 0)}.`;
-}
-
-/** `a, b and c`. */
-export function listed(words: readonly string[]): string {
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }

@@ -1,10 +1,10 @@
+import { listed } from '../../shared/words.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { bracketNumbers, bracketParts, plateHeight, studLine, studPlaces } from './brackets.ts';
 import { runningDimension, type Room, type Strip } from './dimension.ts';
 import { boardParts } from './elevation-board.ts';
-import { listed } from './elevation-words.ts';
 import type { Frame, View } from './frame.ts';
 import { bareDimension, dimensionText } from './lettering.ts';
 import { missesOf, missParts, missWords } from './misses.ts';

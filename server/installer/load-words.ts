@@ -1,3 +1,4 @@
+import { upperFirst } from '../../shared/words.ts';
 import { actionsOf } from '../../calc/elements/bracket-shelf/actions.ts';
 import { contentsOf } from '../../calc/elements/bracket-shelf/contents.ts';
 import type { Action } from '../../calc/elements/bracket-shelf/shelf.ts';
@@ -144,8 +145,4 @@ function roamingSentence(document: BracketShelfDocument, actions: readonly Actio
     return 'Nobody leans on the front edge, and nothing is hung from it.';
   const howLong = heaviest.isShort ? stays[heaviest.duration] : ', now and then';
   return `One hand may press on the front edge with ${amount} at most${howLong}; nothing is hung from it.`;
-}
-
-function upperFirst(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

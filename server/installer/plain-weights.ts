@@ -1,7 +1,4 @@
-import { standardGravity, type UnitSystem } from '../../shared/quantity/index.ts';
-
-const poundForce = 4.4482216152605;
-const foot_m = 0.3048;
+import { foot, standardGravity, type UnitSystem, poundForce } from '../../shared/quantity/index.ts';
 
 /** A weight as people say it, never rounded up: `22 lb`, `9.9 kg`. Empty where that leaves nothing. */
 export function weightWords(load_N: number, units: UnitSystem): string {
@@ -12,7 +9,7 @@ export function weightWords(load_N: number, units: UnitSystem): string {
 export function lineWords(load_Npm: number, units: UnitSystem): string {
   return units === 'metric'
     ? worded(load_Npm / standardGravity, 'kg a metre')
-    : worded((load_Npm * foot_m) / poundForce, 'lb a foot');
+    : worded((load_Npm * foot) / poundForce, 'lb a foot');
 }
 
 /** Whole numbers from ten up, tenths below; a hair under a round number, as a change of units leaves it, is that number. */

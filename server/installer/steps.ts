@@ -1,5 +1,5 @@
+import { listed } from '../../shared/words.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
-import { listed } from '../drawings/elevation-words.ts';
 import { dimensionText } from '../drawings/lettering.ts';
 import type { ArmScrews, Job, WallScrews } from './job.ts';
 

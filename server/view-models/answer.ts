@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawings/index.ts';
 import { fixingViews, type FixingsView } from './fixings.ts';
 import type { CheckState } from '../check/check-state.ts';
-import { cautions } from '../../shared/cautions.ts';
+import { caution, cautions } from '../../shared/cautions.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { checkViews, type CheckView } from './checks.ts';
@@ -81,7 +81,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         sentence: 'There is no answer until this is put right.',
         mostUsed: title,
         announcement: `Not checked. ${title}.`,
-        firstCaution: cautions[0] ?? '',
+        firstCaution: caution.aid,
       },
       results: [],
       problems: [{ title, errors: answer.errors.map((error) => errorView(error, state, form)) }],
@@ -101,7 +101,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
       sentence: summaryAfterWord(result),
       mostUsed,
       announcement: `${outcome.word}. ${mostUsed}.`,
-      firstCaution: result.cautions[0] ?? '',
+      firstCaution: caution.aid,
     },
     results: [
       {

@@ -1,5 +1,6 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { Check, CheckResult } from '../../shared/check-result.ts';
+import { caution } from '../../shared/cautions.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
 import { bracketDetail, settingOut } from '../drawings/index.ts';
 import { jobOf } from '../installer/job.ts';
@@ -41,8 +42,12 @@ export interface InstallerModel {
   readonly cautions: readonly string[];
 }
 
-/** Which of the cautions concern whoever puts a shelf up; the calculation sheet has them all, the steps have one. */
-const forInstallers: readonly number[] = [0, 3];
+/** What whoever puts a shelf up has to know; the calculation sheet has all cautions, and the steps begin with one. */
+const forInstallers: readonly string[] = [
+  caution.aid,
+  caution.onIt,
+  'The calculation sheet has more cautions: read them first.',
+];
 const mostReasons = 5;
 
 /** Puts a check into the words of the one page that goes to the wall. */
@@ -70,7 +75,7 @@ export function installerModel(
     details: detail === undefined ? [] : [detail.svg],
     go: verdict === 'holds' ? [goOf(document)] : [],
     stop: verdict === 'holds' ? [] : [{ reasons: reasonsOf(result) }],
-    cautions: result.cautions.filter((_, index) => forInstallers.includes(index)),
+    cautions: forInstallers,
   };
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../../shared/words.ts';
 import { layouts } from '../../calc/index.ts';
 import type { BracketLayout } from '../../shared/check-result.ts';
 import type { CheckState } from '../check/check-state.ts';
@@ -61,8 +62,4 @@ function searchedWords({ layouts: all, judged, isExact }: ReturnType<typeof layo
   return isExact
     ? `${all} layouts were looked at, which is all that could be better; ${judged} of them were worked out in full.`
     : `${all} layouts were looked at and ${judged} worked out in full: there may be better ones.`;
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { FieldError } from '../check-result.ts';
-import { listed } from './field.ts';
+import { quoted } from './field.ts';
 import { at } from './parts.ts';
 
 /**
@@ -40,7 +40,7 @@ function explainOne(issue: z.core.$ZodIssue, schema: z.core.$ZodType, document: 
   const place = at(schema, document, issue.path);
   if (issue.code === 'unrecognized_keys') {
     const fields = fieldNames(place.schema);
-    const message = `There is no such field here.${fields.length === 0 ? '' : ` The fields here are ${listed(fields, 'and')}.`}`;
+    const message = `There is no such field here.${fields.length === 0 ? '' : ` The fields here are ${quoted(fields, 'and')}.`}`;
     return issue.keys.map((key) => ({ path: pointer([...issue.path, key]), message }));
   }
   const branch = issue.code === 'invalid_union' ? likelyBranch(issue.errors) : undefined;
@@ -73,6 +73,6 @@ function groupAdvice(schema: z.core.$ZodType | undefined, otherwise: string): st
   const needed = Object.entries<z.core.$ZodType>(schema.shape)
     .filter(([, child]) => !(child instanceof z.ZodOptional))
     .map(([name]) => name);
-  if (needed.length === 0) return `It takes a group of fields: any of ${listed(fieldNames(schema))}.`;
-  return `It takes a group of fields, with ${listed(needed, 'and')} at least.`;
+  if (needed.length === 0) return `It takes a group of fields: any of ${quoted(fieldNames(schema))}.`;
+  return `It takes a group of fields, with ${quoted(needed, 'and')} at least.`;
 }

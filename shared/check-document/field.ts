@@ -1,3 +1,4 @@
+import { listed, lowerFirst } from '../words.ts';
 import { z } from 'zod';
 import { parseQuantity, show, unitAdvice, unitOfKind, type Kind } from '../quantity/index.ts';
 
@@ -69,7 +70,7 @@ export function wholeNumberField(from: number, to: number, meaning: string) {
 
 /** One of a closed set of words. */
 export function choiceField<const T extends readonly [string, ...string[]]>(words: T, meaning: string) {
-  return z.enum(words, { error: `It takes ${listed(words)}.` }).meta({ description: meaning });
+  return z.enum(words, { error: `It takes ${quoted(words)}.` }).meta({ description: meaning });
 }
 
 /**
@@ -96,17 +97,14 @@ export function listField<Item extends z.ZodType>(
 export function kindAdvice(key: string, words: readonly string[]) {
   return (issue: { readonly code?: string | undefined }): string =>
     issue.code === 'invalid_union'
-      ? `It takes ${listed(words)}.`
-      : `It takes a group of fields, of which "${key}" is ${listed(words)}.`;
+      ? `It takes ${quoted(words)}.`
+      : `It takes a group of fields, of which "${key}" is ${quoted(words)}.`;
 }
 
 /** `a, b or c`, each in quotation marks. */
-export function listed(words: readonly string[], last: 'or' | 'and' = 'or'): string {
-  const quoted = words.map((word) => `"${word}"`);
-  const final = quoted.pop() ?? '';
-  return quoted.length === 0 ? final : `${quoted.join(', ')} ${last} ${final}`;
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+export function quoted(words: readonly string[], last: 'or' | 'and' = 'or'): string {
+  return listed(
+    words.map((word) => `"${word}"`),
+    last,
+  );
 }

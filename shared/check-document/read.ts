@@ -3,7 +3,7 @@ import type { FieldError } from '../check-result.ts';
 import { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
 import { bracketShelfConflicts } from './bracket-shelf-conflicts.ts';
 import { explain } from './explain.ts';
-import { listed } from './field.ts';
+import { quoted } from './field.ts';
 import { headSchema } from './head.ts';
 import { isRecord } from './parts.ts';
 import { prune } from './prune.ts';
@@ -29,7 +29,7 @@ export const documentSchema = z.discriminatedUnion('element', [bracketShelfSchem
 
 const headOnly = z.looseObject({
   ...headSchema,
-  element: z.enum(elementNames, { error: `It takes ${listed(elementNames)}.` }),
+  element: z.enum(elementNames, { error: `It takes ${quoted(elementNames)}.` }),
 });
 const mostErrors = 1000;
 const shelfOnly =

@@ -1,3 +1,4 @@
+export { foot, inch, poundForce, psi } from './inch-pound.ts';
 export { parseQuantity } from './parse.ts';
 export { showUsed } from './used.ts';
 export { calculationUnits, quantity, show, showInCalculation, significant, type Quantity } from './show.ts';

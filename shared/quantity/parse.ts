@@ -1,3 +1,4 @@
+import { foot, inch } from './inch-pound.ts';
 import { unitAdvice, unitsOfKind, type Kind } from './units.ts';
 
 /** What `parseQuantity` returns: the value in the kind's SI unit, or a sentence that says what the field takes. */
@@ -46,7 +47,7 @@ export function parseQuantity(text: string, kind: Kind, bare?: string): Parsed {
     if (feet !== undefined && inches !== undefined && (unit !== undefined || bare !== undefined)) {
       // 12 in or more after the feet is a slip: 8 ft 41/2 in is meant to be 8 ft 4-1/2 in.
       if (readNumber(inches) >= 12) return refuse(`"${text}" has 12 inches or more after the feet.`);
-      return finite(readNumber(feet) * 0.3048 + readNumber(inches) * 0.0254, text, refuse);
+      return finite(readNumber(feet) * foot + readNumber(inches) * inch, text, refuse);
     }
   }
   const [, value, unit] = numberAndUnit.exec(written) ?? [];

@@ -1,3 +1,4 @@
+import { foot, inch, poundForce, psi } from './inch-pound.ts';
 import type { Unit, UnitSystem } from './units.ts';
 
 /** A number with its SI unit, and how a person reads it in the document's units. */
@@ -7,10 +8,7 @@ export interface Quantity {
   readonly shown: string;
 }
 
-const inch = 0.0254;
-const poundForce = 4.4482216152605;
-const psi = poundForce / (inch * inch);
-const poundPerCubicFoot = 0.45359237 / 0.3048 ** 3;
+const poundPerCubicFoot = 0.45359237 / foot ** 3;
 
 interface Display {
   readonly unit: string;
@@ -60,8 +58,8 @@ const resultUnits: Readonly<Record<UnitSystem, Readonly<Record<Unit, Display>>>>
   'inch-pound': {
     ...calculationUnits['inch-pound'],
     'kg/m3': { unit: 'lb/ft³', size: poundPerCubicFoot },
-    'N/m': { unit: 'lbf/ft', size: poundForce / 0.3048 },
-    'N/m2': { unit: 'psf', size: poundForce / 0.3048 ** 2 },
+    'N/m': { unit: 'lbf/ft', size: poundForce / foot },
+    'N/m2': { unit: 'psf', size: poundForce / foot ** 2 },
   },
   metric: {
     ...calculationUnits.metric,

@@ -1,11 +1,10 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { shelf, shelfAddress } from '../server/fixtures/shelf.ts';
-import { serve, type Served } from '../server/serve.ts';
 import { addressOf } from '../../server/check/addresses.ts';
 import { studShelf } from '../calc/layout/documents.ts';
-import { chromiumPath, launch, open, type Opened } from './browser.ts';
+import { describeInBrowser } from './visitor.ts';
 
 /** A board too thin for its brackets; its length takes the unit printed beside the field. */
 const thinAddress = addressOf(studShelf({ board: { thickness: '1 in' } })).replace(
@@ -13,15 +12,6 @@ const thinAddress = addressOf(studShelf({ board: { thickness: '1 in' } })).repla
   'length=96',
 );
 
-let served: Served;
-let browser: Browser;
-let opened: Opened | undefined;
-
-const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
-  opened = await open(browser, options);
-  await opened.page.goto(served.home + path);
-  return opened.page;
-};
 const field = (page: Page, name: string) => page.locator(`[id="${name}"]`);
 const button = (page: Page, doing: string) => page.locator(`button[value="${doing}"]`);
 const used = (page: Page): Promise<string> => page.locator('.checks').innerText();
@@ -68,22 +58,7 @@ async function barriers(page: Page, rules?: string[]): Promise<[string, string[]
   return violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html.slice(0, 200))]);
 }
 
-describe.skipIf(chromiumPath === undefined)('the check page in a browser', () => {
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(), launch()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  afterEach(async () => {
-    const complaints = opened?.complaints ?? [];
-    await opened?.close();
-    opened = undefined;
-    expect(complaints).toEqual([]);
-    expect(served.faults).toEqual([]);
-  });
-
+describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplaints }) => {
   it('answers while someone types, and leaves the field alone', async () => {
     const page = await visit(shelfAddress);
     const before = await used(page);
@@ -184,7 +159,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     expect(await length.inputValue()).toBe('100');
     await page.goBack();
     await eventually(() => length.inputValue()).toBe('96 in');
-    expect(page.url()).toBe(served.home + shelfAddress);
+    expect(page.url()).toBe(home() + shelfAddress);
     await page.goForward();
     await eventually(() => length.inputValue()).toBe('100');
   });
@@ -198,7 +173,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     await page.unroute(/\/check\?/);
     await answered(page, () => field(page, 'board.length').fill('91 in'));
     await eventually(() => page.locator('#lost').isVisible()).toBe(false);
-    opened?.complaints.splice(0);
+    forgiveComplaints();
   });
 
   it('keeps open what was opened', async () => {
@@ -300,10 +275,10 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     });
     await page.getByRole('button', { name: 'Open from disk' }).click();
     await page.waitForURL('**/check?**');
-    expect(page.url()).toBe(served.home + shelfAddress);
+    expect(page.url()).toBe(home() + shelfAddress);
     const link = await page.getByRole('link', { name: 'Link to this check' }).getAttribute('href');
     const shown = await used(page);
-    await page.goto(served.home + (link ?? ''));
+    await page.goto(home() + (link ?? ''));
     expect(await used(page)).toBe(shown);
   });
 
@@ -321,7 +296,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     await page.waitForURL(/length=long/);
     expect(await field(page, 'board.length').inputValue()).toBe('long');
     expect(await page.locator('.problems').innerText()).toContain('Length');
-    opened?.complaints.splice(0);
+    forgiveComplaints();
   });
 
   it.each([320, 360, 768, 1440])('fits a screen of %i px, whatever is open', async (width) => {
@@ -337,7 +312,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
       const box = await row.boundingBox();
       expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual((form?.x ?? 0) + (form?.width ?? 0) + 1);
     }
-    await page.goto(`${served.home}/`);
+    await page.goto(`${home()}/`);
     expect(await overflow()).toBeLessThanOrEqual(0);
   });
 
@@ -370,7 +345,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
       await openAll(page);
       expect(await barriers(page)).toEqual([]);
       for (const path of ['/', `${shelfAddress}&board.length=long`]) {
-        await page.goto(served.home + path);
+        await page.goto(home() + path);
         expect(await barriers(page)).toEqual([]);
       }
     },
@@ -382,7 +357,7 @@ describe.skipIf(chromiumPath === undefined)('the check page in a browser', () =>
     async (width) => {
       const page = await visit(shelfAddress, { colorScheme: 'dark', viewport: { width, height: 800 } });
       for (const path of ['/', `${shelfAddress}&board.length=long`, shelfAddress]) {
-        await page.goto(served.home + path);
+        await page.goto(home() + path);
         expect(await barriers(page, ['color-contrast'])).toEqual([]);
       }
     },

@@ -1,14 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { addressOf } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
-import { serve, type Served } from '../server/serve.ts';
-import { chromiumPath, launch, open, type Opened } from './browser.ts';
-
-let served: Served;
-let browser: Browser;
-let opened: Opened | undefined;
+import { describeInBrowser } from './visitor.ts';
 
 const addressFor = (document: unknown): string => addressOf(document).replace('/check?', '/installer?');
 const places = ['4 in', '26 in', '48 in', '70 in', '92 in', '116 in'];
@@ -24,28 +18,7 @@ const failing = {
   brackets: { ...demoCheck.brackets, positions: ['5 in', '38 in', '60 in', '91 in'] },
 };
 
-const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
-  opened = await open(browser, options);
-  await opened.page.goto(served.home + path);
-  return opened.page;
-};
-
-describe.skipIf(chromiumPath === undefined)('the installer’s sheet in a browser', () => {
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(), launch()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  afterEach(async () => {
-    const complaints = opened?.complaints ?? [];
-    await opened?.close();
-    opened = undefined;
-    expect(complaints).toEqual([]);
-    expect(served.faults).toEqual([]);
-  });
-
+describeInBrowser('the installer’s sheet in a browser', ({ visit }) => {
   it.each([
     ['the demo', 'letter', demoCheck],
     ['the demo', 'a4', demoCheck],

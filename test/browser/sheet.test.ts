@@ -1,15 +1,9 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { addressOf } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { closeBrackets, crowdedLoads } from '../server/drawings/documents.ts';
-import { serve, type Served } from '../server/serve.ts';
-import { chromiumPath, launch, open, type Opened } from './browser.ts';
-
-let served: Served;
-let browser: Browser;
-let opened: Opened | undefined;
+import { describeInBrowser } from './visitor.ts';
 
 const sheetAddress = (document: unknown): string => addressOf(document).replace('/check?', '/sheet?');
 const demoSheet = sheetAddress({ ...demoCheck, date: '2026-03-14', preparedBy: 'A. Nyone' });
@@ -19,33 +13,11 @@ const crowdedSheet = sheetAddress({
   brackets: { ...demoCheck.brackets, positions: closeBrackets },
 });
 
-const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
-  opened = await open(browser, options);
-  await opened.page.goto(served.home + path);
-  await opened.page.evaluate('document.fonts.ready');
-  return opened.page;
-};
-
 /** How many pages a PDF has, by the count its own page tree states. */
 const pagesOf = (pdf: Buffer): number =>
   Math.max(...[...pdf.toString('latin1').matchAll(/\/Count (\d+)/g)].map(([, count]) => Number(count)));
 
-describe.skipIf(chromiumPath === undefined)('the sheet in a browser', () => {
-  beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(), launch()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  afterEach(async () => {
-    const complaints = opened?.complaints ?? [];
-    await opened?.close();
-    opened = undefined;
-    expect(complaints).toEqual([]);
-    expect(served.faults).toEqual([]);
-  });
-
+describeInBrowser('the sheet in a browser', ({ visit }) => {
   it.each([
     ['a desk', { viewport: { width: 1440, height: 900 } }],
     ['a phone', { viewport: { width: 360, height: 740 } }],

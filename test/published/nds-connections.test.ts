@@ -8,7 +8,7 @@ import { inch, poundForce } from './values/units.ts';
 /**
  * Values printed in the NDS 2018: withdrawal in Tables 12.2A, 12.2B and 12.2C (lbf for each inch of thread), lateral in
  * Tables 12K (lag screws, steel plate of ASTM A653), 12L (wood screws) and 12N (common nails). Read in open copies and
- * transcriptions. The tables are for no gap: the general dowel equations must come down to them.
+ * copies. The tables are for no gap: the general dowel equations must come down to them.
  */
 const rows = readFileSync(new URL('./tables/nds-connections.csv', import.meta.url), 'utf8')
   .trim()

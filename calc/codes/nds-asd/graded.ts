@@ -4,12 +4,11 @@ import { adjustedStiffness, temperatureFactorOfStiffness } from '../../standards
 import { flatUseFactor, sizeFactor, wetService } from '../../standards/nds-2018/4a-lumber-factors.ts';
 import { shearFreeStiffnessOfLumber } from '../../standards/nds-2018/f-stiffness.ts';
 import { shearModulus, usualShearRatio } from '../../standards/wood-handbook-2021/stiffness.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { show, inch } from '../../../shared/quantity/index.ts';
 import type { Material, MaterialReading, MaterialRequest, Property } from '../design-code.ts';
 import { unknownName } from '../../catalogue/unknown-name.ts';
 import { allowable, type Reference } from './resistance.ts';
 
-const inch = 0.0254;
 const thinnest_m = 1.5 * inch;
 const thickest_m = 3.5 * inch;
 

@@ -1,11 +1,9 @@
+import { inch, poundForce } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument, Duration } from '../../../shared/check-document/index.ts';
 import type { Contents } from './contents.ts';
 import type { Action } from './shelf.ts';
 
 type Load = NonNullable<BracketShelfDocument['loads']>[number];
-
-const inch = 0.0254;
-const poundForce = 4.4482216152605;
 
 /** Contents where nothing is said: 20 lbf/ft, and a hand that leans with 50 lbf. Common practice, no source. */
 const usualContents_Npm = (20 * poundForce) / (12 * inch);

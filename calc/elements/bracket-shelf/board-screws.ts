@@ -1,8 +1,6 @@
-import { show } from '../../../shared/quantity/index.ts';
+import { show, inch } from '../../../shared/quantity/index.ts';
 import { findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import type { Shelf } from './shelf.ts';
-
-const inch = 0.0254;
 
 /** The screws up through each arm into the board, with what was not given filled in. */
 export interface BoardScrews {

@@ -2,7 +2,7 @@ import { parseLimit, type BracketShelfDocument, type Limit } from '../../../shar
 import { overallDepth } from '../../../shared/check-document/bracket-shelf-conflicts.ts';
 import { unknownNames } from './names.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { show, inch } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { actionsOf } from './actions.ts';
 import { readBoard } from './board.ts';
@@ -10,7 +10,6 @@ import { contentsOf, type Contents } from './contents.ts';
 import { assumedConditions } from '../assumed-conditions.ts';
 import type { Shelf } from './shelf.ts';
 
-const inch = 0.0254;
 const usualArmWidth_m = 0.75 * inch;
 
 export type ShelfReading =

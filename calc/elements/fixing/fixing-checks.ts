@@ -1,3 +1,4 @@
+import { upperFirst } from '../../../shared/words.ts';
 import { work } from '../../formula/step.ts';
 import { allowableMetal, screwMetal_Pa } from '../../standards/nds-2018/11.2-metal.ts';
 import { makeCheck } from '../make-check.ts';
@@ -106,8 +107,4 @@ export function toeBearingCheck(fixing: Fixing, toe: Toe, place: Place): Judged[
     fixing.system,
   );
   return [{ check, steps: toe.steps }];
-}
-
-function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

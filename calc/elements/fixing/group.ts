@@ -1,5 +1,5 @@
 import { forcePerLength, formula } from '../../formula/formula.ts';
-import { significant } from '../../../shared/quantity/index.ts';
+import { significant, inch, psi } from '../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../formula/step.ts';
 import type { Fastener } from '../../catalogue/index.ts';
 import {
@@ -10,8 +10,6 @@ import {
 import type { Fixing, Ground } from './fixing.ts';
 import { penetrationOf } from './values.ts';
 
-const psi = 6894.757293168;
-const inch = 0.0254;
 const steelE_Pa = 29e6 * psi;
 
 /** 270,000 lbf/in^2.5: slip modulus of a fastener between steel and wood, NDS 11.3.6. */

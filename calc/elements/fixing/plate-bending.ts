@@ -1,3 +1,4 @@
+import { inch } from '../../../shared/quantity/index.ts';
 import { findMetal } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Step } from '../../../shared/check-result.ts';
@@ -7,7 +8,6 @@ import { makeCheck } from '../make-check.ts';
 import type { Fixing } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
 
-const inch = 0.0254;
 /** Hole for a fastener whose size is not known. */
 const usualHole_m = (5 / 16) * inch;
 /** Holes are bored 1/16 in wider than the fastener. */

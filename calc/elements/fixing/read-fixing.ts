@@ -1,3 +1,4 @@
+import { inch } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import {
@@ -12,7 +13,6 @@ import {
 import type { Fixing, Ground } from './fixing.ts';
 import { usualThread_m } from './values.ts';
 
-const inch = 0.0254;
 const namedFramingG = 0.42;
 /** NDS Table 12.3.3B: plywood of any grade, OSB; nothing for other panels. */
 const panelG: Readonly<Record<Panel['family'], number | null>> = {

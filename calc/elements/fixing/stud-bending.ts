@@ -1,3 +1,4 @@
+import { inch } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { Step } from '../../../shared/check-result.ts';
 import { findGradedLumber } from '../../catalogue/index.ts';
@@ -18,7 +19,6 @@ import type { Place } from './fixing-checks.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
-const inch = 0.0254;
 /** The lowest stud values of NDS Supplement Table 4A. */
 const weakest = 'Spruce-Pine-Fir (South)';
 const usualHeight_m = 96 * inch;

@@ -36,5 +36,7 @@ export function limitAt(
 ): ReachLimit {
   const shelf = tryShelf(input);
   if (shelf === null) return notAsked(basis, 'A check at this value can not be read.');
-  return { value, reason, basis, governing: governingOf(judgeShelf(shelf)), document: input };
+  const judgement = judgeShelf(shelf);
+  if (judgement.verdict !== 'holds') return noLimit(shelf, basis, 'as it is written down');
+  return { value, reason, basis, governing: governingOf(judgement), document: input };
 }

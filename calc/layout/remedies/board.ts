@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../../shared/words.ts';
 import { parseQuantity, show } from '../../../shared/quantity/index.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 import { findPanel, species } from '../../catalogue/index.ts';
@@ -127,8 +128,4 @@ function spreadOut<T>(all: readonly T[]): T[] {
 function lengthOf(text: string): number {
   const parsed = parseQuantity(text, 'length');
   return parsed.ok ? parsed.value : 0;
-}
-
-function lowerFirst(text: string): string {
-  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

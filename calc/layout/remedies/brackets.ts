@@ -1,3 +1,4 @@
+import { listed } from '../../../shared/words.ts';
 import { show, writeLength } from '../../../shared/quantity/index.ts';
 import { movementUsedAtLeast } from '../../elements/bracket-shelf/stillness.ts';
 import type { Shelf } from '../../elements/bracket-shelf/shelf.ts';
@@ -126,10 +127,4 @@ function withBracket(
   const before = positions_m.indexOf(place);
   const positions = [...given.slice(0, before), writeLength(place, system).text, ...given.slice(before)];
   return { ...input, brackets: { ...input.brackets, positions } };
-}
-
-function listed(words: readonly string[]): string {
-  return words.length < 2
-    ? words.join('')
-    : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 }

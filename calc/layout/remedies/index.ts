@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../../shared/words.ts';
 import type { Check, Remedy, RemedyKind } from '../../../shared/check-result.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 import {
@@ -214,10 +215,6 @@ function heaviestShare(trouble: Trouble): Tried | null {
   if (lighter === null) return null;
   const after = judgeShelf(lighter);
   return isEnough(trouble, after) ? { change, after } : null;
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }
 
 /** Two ways to the same places are one: the smaller change is kept. */

@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../../shared/words.ts';
 import { fasteners, findFastener, type Fastener } from '../../catalogue/index.ts';
 import { parseQuantity, show, writeLength } from '../../../shared/quantity/index.ts';
 import { screwStep_m } from '../stock-sizes.ts';
@@ -107,8 +108,4 @@ function change(
 function lengthOf(text: string): number {
   const parsed = parseQuantity(text, 'length');
   return parsed.ok ? parsed.value : 0;
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
 }

@@ -1,6 +1,5 @@
+import { psi } from '../../../shared/quantity/index.ts';
 import { formula } from '../../formula/formula.ts';
-
-const psi = 6894.757293168;
 
 /** Tensile strength of low-carbon screws, ASTM A307 as the lag screws of NDS; from memory. */
 export const screwMetal_Pa = 60_000 * psi;

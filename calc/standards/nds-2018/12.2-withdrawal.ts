@@ -1,8 +1,7 @@
+import { inch, psi } from '../../../shared/quantity/index.ts';
 import { forcePerLength, formula } from '../../formula/formula.ts';
 
 const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
-const psi = 6894.757293168;
-const inch = 0.0254;
 
 /** 2850 lbf/in²: the constant of Eq. 12.2-2, with D in inches and W in lbf for each inch of thread. */
 export const woodScrewConstant_Pa = 2850 * psi;

@@ -1,8 +1,7 @@
+import { inch, psi } from '../../../shared/quantity/index.ts';
 import { forcePerLength, formula } from '../../formula/formula.ts';
 
 const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
-const psi = 6894.757293168;
-const inch = 0.0254;
 
 /** 16,600 psi: the constant of dowel bearing for D < 1/4 in. */
 export const smallBearingConstant_Pa = 16_600 * psi;

@@ -1,3 +1,4 @@
+import { psi } from '../../../shared/quantity/index.ts';
 /**
  * Factors printed with the tables of dimension lumber, NDS Supplement 2018 Tables 4A and 4B. Widths are nominal inches.
  */
@@ -32,8 +33,6 @@ export function flatUseFactor(nominalWidth_in: number, thick: boolean): number {
   if (nominalWidth_in < 10) return thick ? 1.05 : 1.15;
   return thick ? 1.1 : 1.2;
 }
-
-const psi = 6894.757293168;
 
 /** Wet service factor C_M of dimension lumber used above 19 % moisture. */
 export const wetService = {

@@ -4,10 +4,9 @@ import {
   unitOfKind,
   type Kind,
   type UnitSystem,
+  inch,
 } from '../../../shared/quantity/index.ts';
 import { bareUnits } from '../../form/index.ts';
-
-const inch = 0.0254;
 
 /**
  * What was understood of a quantity, to be shown beside its field: `= 8 ft 4-1/2 in`. Empty where the text says so
