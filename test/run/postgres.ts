@@ -1,5 +1,6 @@
-import { accessSync, constants, existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { isProgram } from './is-program.ts';
 
 const packaged = '/usr/lib/postgresql';
 
@@ -11,13 +12,4 @@ export function findPostgres(): string | undefined {
     ...(process.env['PATH'] ?? '').split(delimiter),
   ];
   return folders.find((folder) => ['initdb', 'postgres'].every((name) => isProgram(join(folder, name))));
-}
-
-function isProgram(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,7 +1,7 @@
-import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { runCommand } from './command.ts';
+import { isProgram } from './is-program.ts';
 import { findPostgres } from './postgres.ts';
 
 const browserNames = ['chromium', 'chromium-browser', 'google-chrome'];
@@ -68,14 +68,5 @@ export async function providePrograms(): Promise<void> {
   }
   if (findPostgres() === undefined) {
     console.log('There is no PostgreSQL server (package postgresql): the store is tested on SQLite alone.');
-  }
-}
-
-function isProgram(path: string): boolean {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
   }
 }
