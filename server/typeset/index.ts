@@ -1,3 +1,4 @@
+import { LRUCache } from 'lru-cache';
 import { math, type Unit } from '../../shared/quantity/index.ts';
 import type { Step } from '../../shared/check-result.ts';
 import { filledTex, symbolicTex, type PutIn } from './expression.ts';
@@ -25,35 +26,41 @@ export interface Typesetter {
   step(step: Step): TypesetStep;
 }
 
-/** Formulas come from the program's own files, so there are only so many; this is a bound, not a tuning. */
-const mostKept = 5000;
+/** From one answer to the next most lines stay as they were. A line is about 1 kB. */
+const mostKept = 4000;
 
 /**
- * Makes a typesetter that remembers the symbols and formulas it has set.
+ * Makes a typesetter that remembers what it set last.
  *
  * @param markup turns TeX into what is wanted: MathML for a page (where nothing is said), or TeX as it is for paper
  */
 export function createTypesetter(markup: (tex: string) => string = mathml): Typesetter {
-  const kept = new Map<string, string>();
-  const remembered = (key: string, make: () => string): string => {
+  const kept = new LRUCache<string, string>({ max: mostKept });
+  const remembered = (key: string, tex: () => string): string => {
     const known = kept.get(key);
     if (known !== undefined) return known;
-    const made = make();
-    if (kept.size < mostKept) kept.set(key, made);
+    const made = markup(tex());
+    kept.set(key, made);
     return made;
   };
-  const symbol = (name: string): string => remembered(`symbol ${name}`, () => markup(symbolTex(name)));
+  const symbol = (name: string): string => remembered(`symbol ${name}`, () => symbolTex(name));
   return {
     symbol,
     step(step) {
-      const node = math.parse(step.expression);
+      const { expression, shown } = step;
       const numbers = putIn(step);
-      const [result = '', ...unit] = step.shown.split(' ');
+      const written = JSON.stringify([...numbers]);
+      const [result = '', ...unit] = shown.split(' ');
       return {
         symbol: symbol(step.symbol),
-        formula: remembered(`formula ${step.expression}`, () => markup(symbolicTex(node))),
-        numbers: numbers.size === 0 ? '' : markup(filledTex(node, numbers)),
-        result: markup(resultTex(result, unit.join(' '))),
+        formula: remembered(`formula ${expression}`, () => symbolicTex(math.parse(expression))),
+        numbers:
+          numbers.size === 0
+            ? ''
+            : remembered(`numbers ${expression} ${written}`, () =>
+                filledTex(math.parse(expression), numbers),
+              ),
+        result: remembered(`result ${shown}`, () => resultTex(result, unit.join(' '))),
       };
     },
   };

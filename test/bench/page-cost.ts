@@ -7,7 +7,7 @@ import { median } from './timing.ts';
 
 const most_ms = 10;
 
-/** The server's time for the answer that is swapped in as a field changes; the pot is moved before each. */
+/** The server's time for the answer that is swapped in as a field changes; the pot is moved before each, never to a place it had */
 export async function pageCost(requests: number): Promise<Row> {
   const warmUp = 2 * requests;
   const { child, url } = await startServer('app', 'timed');
@@ -32,7 +32,7 @@ export async function pageCost(requests: number): Promise<Row> {
 
 async function swap(url: string, turn: number): Promise<void> {
   const loads = (demoCheck.loads ?? []).map((load) =>
-    load.kind === 'point' ? { ...load, at: `${34 + (turn % 29)} in` } : load,
+    load.kind === 'point' ? { ...load, at: `${(34 + ((turn * 7) % 2900) / 100).toFixed(2)} in` } : load,
   );
   const response = await fetch(`${url}/check?${queryOf(fillForm({ ...demoCheck, loads }))}`, {
     headers: { 'HX-Request': 'true', 'HX-Target': 'section#answer' },
