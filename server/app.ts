@@ -6,28 +6,39 @@ import { showBoards } from './routes/boards.ts';
 import { showCheck, showLongCheck } from './routes/check.ts';
 import { sendDocument, sendLongDocument } from './routes/document.ts';
 import { nothingHere, showFailure } from './routes/failures.ts';
-import { showDemo, showHome } from './routes/home.ts';
+import { showDemo } from './routes/demo.ts';
+import { jobActions } from './routes/jobs/index.ts';
 import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
 import { sheetRoutes } from './routes/sheet.ts';
+import { localDoor } from './visits/local-door.ts';
+import { mount } from './visits/action.ts';
+import { sameSite } from './visits/same-site.ts';
+import type { Store } from './store/open-store.ts';
 import { securityHeaders } from './security.ts';
 import { loadTemplates } from './templates.ts';
 import { createTypesetter, fontRoutes } from './typeset/index.ts';
 
-/**
- * The whole application, without a port.
- *
- * @param report is told of a fault that is ours; whoever asked only sees that there was one
- */
-export function makeApp(report: (error: unknown) => void = console.error): Express {
+/** What the application is made of. */
+export interface AppParts {
+  readonly store: Store;
+  /** Is told of a fault that is ours, and of trouble with the store; whoever asked only sees that there was one. */
+  readonly report?: (error: unknown) => void;
+}
+
+/** The whole application, without a port, for whoever uses this machine. */
+export async function makeApp({ store, report = console.error }: AppParts): Promise<Express> {
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
   const views = { templates, typesetter: createTypesetter() };
+  const desk = { ...views, store };
+  const door = await localDoor(store);
   const app = express();
   app.disable('x-powered-by').set('query parser', false);
   app.use(securityHeaders(), assetRoutes(), fontRoutes());
   app.use('/api', apiRoutes(report));
-  app.get('/', showHome(templates));
+  app.use(sameSite(templates, true));
+  mount(app, jobActions(desk), templates, door);
   app.get('/demo', showDemo);
   app.get('/check', showCheck(views));
   app.post('/check', collectForm, showLongCheck(views));

@@ -16,7 +16,10 @@ const unreadable = 'HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n';
  * @returns the server, once it listens
  * @throws Error with a sentence for whoever started it, where the port can't be had
  */
-export function listen(app: RequestListener, { host, port }: Settings): Promise<Server> {
+export function listen(
+  app: RequestListener,
+  { host, port }: Pick<Settings, 'host' | 'port'>,
+): Promise<Server> {
   const server = createServer({ maxHeaderSize: largestHeader }, app);
   server.on('clientError', (error: NodeJS.ErrnoException, socket) => {
     if (!socket.writable || error.code === 'ECONNRESET') return;

@@ -3,6 +3,8 @@ export interface Settings {
   readonly host: string;
   readonly port: number;
   readonly dataFolder: string;
+  /** Address of a PostgreSQL database to keep everything in; empty for a file in the data folder. */
+  readonly databaseUrl: string;
 }
 
 export type SettingsReading =
@@ -11,8 +13,7 @@ export type SettingsReading =
 const loopback = new Set(['127.0.0.1', '::1', 'localhost']);
 
 /**
- * Reads `PORT`, `HOST` and `DATA_DIR`. Nothing is stored yet, so the data folder is taken note of and never made. There
- * are no accounts yet either, so only this machine may ask: another host is refused.
+ * Reads `PORT`, `HOST`, `DATA_DIR` and `DATABASE_URL`. There are no accounts yet, so only this machine may ask: another host is refused.
  *
  * @param environment the variables, as in `process.env`
  */
@@ -33,5 +34,9 @@ export function readSettings(environment: Readonly<Record<string, string | undef
     };
   }
   const dataFolder = environment['DATA_DIR']?.trim() || 'data';
-  return { ok: true, settings: { host, port, dataFolder } };
+  const databaseUrl = environment['DATABASE_URL']?.trim() ?? '';
+  if (databaseUrl !== '' && !/^postgres(?:ql)?:\/\//.test(databaseUrl)) {
+    return { ok: false, message: 'DATABASE_URL takes the address of a PostgreSQL database: postgresql://…' };
+  }
+  return { ok: true, settings: { host, port, dataFolder, databaseUrl } };
 }

@@ -2,7 +2,7 @@ export { act } from './act.ts';
 export { wayOf } from './alternatives.ts';
 export { bareUnits, withUnit } from './bare-units.ts';
 export { changesTo, setFields } from './changes.ts';
-export { elementOf, type Element } from './elements.ts';
+export { elementNamed, elementOf, usualElement, type Element } from './elements.ts';
 export { fillForm } from './fill-form.ts';
 export { readForm, type FormReading } from './read-form.ts';
 export { withStarts } from './starts.ts';

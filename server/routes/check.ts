@@ -3,7 +3,7 @@ import { startAddress } from '../check/addresses.ts';
 import { checkState, type CheckState } from '../check/check-state.ts';
 import { textsOf, written } from '../form/index.ts';
 import type { Views } from '../views.ts';
-import { checkPage } from '../view-models/check-page.ts';
+import { checkPage, type CheckPage } from '../view-models/check-page.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
 
 /** `GET /check`: the address is the check. After one of the form's buttons it goes on to the address of what came of it. */
@@ -44,13 +44,21 @@ export function sendCheck(views: Views, request: Request, response: Response, st
     .vary('HX-Target')
     .set('Cache-Control', 'no-cache');
   if (region !== 'page') response.set('HX-Push-Url', state.isTooLong ? 'false' : `/check?${state.query}`);
-  if (region === 'answer') response.send(views.templates.partial('answer', page.answer));
-  else if (region === 'work') response.send(views.templates.partial('work', page));
-  else response.send(views.templates.page('check', page));
+  response.send(renderCheck(views, region, page));
 }
 
+/** A region of the page, or all of it. */
+export function renderCheck(views: Views, region: Region, page: CheckPage): string {
+  if (region === 'page') return views.templates.page('check', page);
+  return region === 'answer'
+    ? views.templates.partial('answer', page.answer)
+    : views.templates.partial('work', page);
+}
+
+type Region = 'page' | 'work' | 'answer';
+
 /** The region that will be replaced by what is sent; a page that is restored from history is wanted whole. */
-function regionWanted(request: Request): 'page' | 'work' | 'answer' {
+export function regionWanted(request: Request): Region {
   if (request.get('HX-Request') !== 'true') return 'page';
   const target = request.get('HX-Target') ?? '';
   if (target.endsWith('#answer')) return 'answer';

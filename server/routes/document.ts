@@ -22,7 +22,7 @@ function send(response: Parameters<RequestHandler>[1], { reading, texts }: Check
 }
 
 /** A title as the name of a file: plain letters and figures joined by hyphens. */
-function fileName(title: string): string {
+export function fileName(title: string): string {
   const plain = title
     .normalize('NFKD')
     .toLowerCase()

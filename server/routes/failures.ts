@@ -1,20 +1,35 @@
-import type { ErrorRequestHandler, RequestHandler } from 'express';
+import type { ErrorRequestHandler, RequestHandler, Response } from 'express';
+import { troubleOf } from '../store/trouble.ts';
 import type { Templates } from '../templates.ts';
 import { pageFrame } from '../view-models/page.ts';
+
+interface Words {
+  readonly heading: string;
+  readonly message: string;
+}
+
+/** Answers with a page that says what went wrong. */
+export function sendFailure(templates: Templates, response: Response, status: number, words: Words): void {
+  response.status(status).send(templates.page('failure', { ...pageFrame(words.heading), ...words }));
+}
 
 /** The page for an address where nothing is. */
 export function nothingHere(templates: Templates): RequestHandler {
   return (_request, response) => {
-    const words = { heading: 'There is nothing here', message: 'The address may be old, or mistyped.' };
-    response.status(404).send(templates.page('failure', { ...pageFrame('Nothing here'), ...words }));
+    sendNothing(templates, response);
   };
 }
 
-const wordsOf: Readonly<Record<number, { readonly heading: string; readonly message: string }>> = {
+export function sendNothing(templates: Templates, response: Response): void {
+  const words = { heading: 'There is nothing here', message: 'The address may be old, or mistyped.' };
+  sendFailure(templates, response, 404, words);
+}
+
+const wordsOf: Readonly<Record<number, Words>> = {
   400: { heading: 'That could not be read', message: 'What was sent is damaged. Nothing was checked.' },
   413: {
     heading: 'That is too much',
-    message: 'A check is at most 256 kB, which none comes near. Nothing was checked.',
+    message: 'A check is at most 256 kB and a job 4 MB, which none comes near. Nothing was read.',
   },
 };
 const ours = {
@@ -22,19 +37,26 @@ const ours = {
   message: 'The fault is in this program, and it has been noted. Nothing was checked: there is no answer.',
 };
 
-/** The page for a failure; one of our own is told to `report`. */
+/** The page for a failure; one of our own is told to `report`, and so is trouble with the store. */
 export function showFailure(templates: Templates, report: (error: unknown) => void): ErrorRequestHandler {
   return (error: unknown, _request, response, next) => {
     if (response.headersSent) {
       next(error);
       return;
     }
+    const trouble = troubleOf(error);
+    if (trouble !== undefined) {
+      report(error);
+      const heading = 'The jobs can’t be reached just now';
+      const message = `${trouble.message} Nothing was changed. Checks outside a job work as ever.`;
+      response.set('Retry-After', '30');
+      sendFailure(templates, response, 503, { heading, message });
+      return;
+    }
     const status = statusOf(error);
     const words = wordsOf[status];
     if (words === undefined) report(error);
-    response
-      .status(words === undefined ? 500 : status)
-      .send(templates.page('failure', { ...pageFrame('Failure'), ...(words ?? ours) }));
+    sendFailure(templates, response, words === undefined ? 500 : status, words ?? ours);
   };
 }
 

@@ -17,21 +17,21 @@ export function openDocument(views: Views): RequestHandler {
   return (request, response) => {
     const file = fileOf(bytesOf(request), request.get('content-type') ?? '', 'document');
     if (file.length === 0) {
-      refuse(views, response, 400, 'No file was chosen, or it is empty.');
+      sendNotOpened(views, response, 400, 'No file was chosen, or it is empty.');
       return;
     }
     if (file.length > largestDocument) {
-      refuse(views, response, 413, 'The file is over 256 kB, which no check document comes near.');
+      sendNotOpened(views, response, 413, 'The file is over 256 kB, which no check document comes near.');
       return;
     }
     const json = readJson(file);
     if (!json.ok) {
-      refuse(views, response, 400, json.message);
+      sendNotOpened(views, response, 400, json.message);
       return;
     }
     const reading = readDocument(json.value);
     if (!reading.ok) {
-      refuse(views, response, 422, 'The file is no check that can be opened.', reading.errors);
+      sendNotOpened(views, response, 422, 'The file is no check that can be opened.', reading.errors);
       return;
     }
     const address = addressOf(json.value);
@@ -40,7 +40,8 @@ export function openDocument(views: Views): RequestHandler {
   };
 }
 
-function refuse(
+/** The page that says why a file was not opened. */
+export function sendNotOpened(
   views: Views,
   response: Response,
   status: number,

@@ -5,6 +5,7 @@ import { SqliteDialect, type Dialect, type SqliteDatabase } from 'kysely';
 
 const fileName = 'shelf-check.sqlite';
 const patience_ms = 5_000;
+const nothingDone = { changes: 0, lastInsertRowid: 0 };
 
 /** An opened file, and how to copy it while it is in use. */
 export interface SqliteFile {
@@ -56,10 +57,12 @@ class Connection implements SqliteDatabase {
       this.isStuck = false;
     }
     const statement = this.database.prepare(text === 'begin' ? 'begin immediate' : text);
+    // A full disk ends the transaction by itself: there is nothing left to take back then.
+    const isOver = (): boolean => text === 'rollback' && !this.database.inTransaction;
     return {
       reader: statement.reader,
       all: (values) => this.watch(() => statement.all(...values)),
-      run: (values) => this.watch(() => statement.run(...values)),
+      run: (values) => this.watch(() => (isOver() ? nothingDone : statement.run(...values))),
       iterate: (values) => statement.iterate(...values),
     };
   }

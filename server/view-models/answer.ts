@@ -64,6 +64,9 @@ export interface LinksView {
   readonly download: string;
   readonly canPrint: boolean;
   readonly canInstall: boolean;
+  /** Where it is put in a job. */
+  readonly keep: string;
+  readonly canKeep: boolean;
 }
 
 /** The answer to a check as it is shown, whether there is a result or only errors. */
@@ -133,6 +136,8 @@ function linksView({ query, isTooLong, answer }: CheckState): LinksView {
     download: `/document?${query}`,
     canPrint: answer.ok && !isTooLong,
     canInstall: answer.ok && answer.element === 'bracket-shelf',
+    keep: `/keep?${query}`,
+    canKeep: !isTooLong,
   };
 }
 

@@ -11,7 +11,13 @@ export interface PageFrame {
 export function pageFrame(pageTitle: string): PageFrame {
   return {
     pageTitle: `${pageTitle} · Shelf and overhang check`,
-    styles: [assetPath('paper.css'), assetPath('form.css'), assetPath('answer.css'), assetPath('print.css')],
+    styles: [
+      assetPath('paper.css'),
+      assetPath('form.css'),
+      assetPath('answer.css'),
+      assetPath('jobs.css'),
+      assetPath('print.css'),
+    ],
     scripts: [assetPath('htmx.js'), assetPath('check.js')],
   };
 }

@@ -1,8 +1,12 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import type { RequestListener } from 'node:http';
 import express from 'express';
 import { makeApp } from '../../server/app.ts';
 import { listen } from '../../server/listen.ts';
+import { openStore } from '../../server/store/open-store.ts';
 
 /*
  * A server in a process of its own, for the bench: `app` is the whole application, `echo` gives a JSON body back.
@@ -29,9 +33,14 @@ function timed(app: RequestListener): RequestListener {
   };
 }
 
-const app = process.argv[2] === 'echo' ? echo() : makeApp();
+const dataFolder = mkdtempSync(join(tmpdir(), 'bench-'));
+process.once('exit', () => rmSync(dataFolder, { recursive: true }));
+const app =
+  process.argv[2] === 'echo'
+    ? echo()
+    : await makeApp({ store: await openStore({ dataFolder, databaseUrl: '' }) });
 const isTimed = process.argv[3] === 'timed';
-const server = await listen(isTimed ? timed(app) : app, { host: '127.0.0.1', port: 0, dataFolder: '' });
+const server = await listen(isTimed ? timed(app) : app, { host: '127.0.0.1', port: 0 });
 const address = server.address();
 if (address === null || typeof address === 'string') throw new Error('no port');
 process.on('disconnect', () => process.exit());

@@ -1,9 +1,13 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it } from 'vitest';
 
 const root = join(import.meta.dirname, '..', '..');
 let started: ChildProcess | undefined;
+const folder = mkdtempSync(join(tmpdir(), 'data-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 afterEach(() => {
   started?.kill('SIGKILL');
   started = undefined;
@@ -32,7 +36,7 @@ const ended = (program: ChildProcess): Promise<number | null> =>
 
 describe('the program', () => {
   it('prints where it is and where a check is, and ends in order when told to', async () => {
-    const program = start({ PORT: '0', HOST: '', DATA_DIR: join(root, 'no-such-folder') });
+    const program = start({ PORT: '0', HOST: '', DATA_DIR: join(folder, 'not-there-yet') });
     const text = await textOf(program.stdout, /\/demo\n/);
     const demo = /http:\/\/127\.0\.0\.1:\d+\/demo/.exec(text)?.[0] ?? '';
     const response = await fetch(demo);
@@ -41,6 +45,13 @@ describe('the program', () => {
     const end = ended(program);
     program.kill('SIGTERM');
     expect(await end).toBe(0);
+  });
+
+  it('does not start where the jobs can’t be kept, and says which folder and why', async () => {
+    const program = start({ PORT: '0', HOST: '', DATA_DIR: join(root, 'package.json') });
+    const end = ended(program);
+    expect(await textOf(program.stderr, /$^/)).toMatch(/can't be kept in the folder ".*package\.json"/);
+    expect(await end).toBe(1);
   });
 
   it('does not start where other machines could reach it', async () => {

@@ -1,29 +1,36 @@
+import { mkdtempSync, rmSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createServer, type Server } from 'node:http';
 import { makeApp } from '../../server/app.ts';
 import { listen } from '../../server/listen.ts';
+import { openStore, type Store } from '../../server/store/open-store.ts';
 
 /** The application on a port of its own, for one test file. */
 export interface Served {
   readonly home: string;
+  readonly store: Store;
   readonly faults: unknown[];
   readonly close: () => Promise<void>;
 }
 
 export async function serve(): Promise<Served> {
   const faults: unknown[] = [];
-  const server: Server = await listen(
-    makeApp((error) => faults.push(error)),
-    { host: '127.0.0.1', port: 0, dataFolder: 'data' },
-  );
+  const dataFolder = mkdtempSync(join(tmpdir(), 'served-'));
+  const store = await openStore({ dataFolder, databaseUrl: '' });
+  const app = await makeApp({ store, report: (error) => faults.push(error) });
+  const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
   // A test that works something out between two requests keeps its connection.
   server.keepAliveTimeout = 0;
   const { port } = server.address() as AddressInfo;
   const close = async (): Promise<void> => {
     server.closeAllConnections();
     await new Promise((resolve) => server.close(resolve));
+    await store.close();
+    rmSync(dataFolder, { recursive: true });
   };
-  return { home: `http://127.0.0.1:${port}`, faults, close };
+  return { home: `http://127.0.0.1:${port}`, store, faults, close };
 }
 
 /** A port that is taken until `close`. */

@@ -1,5 +1,5 @@
+import express from 'express';
 import { describe, expect, it } from 'vitest';
-import { makeApp } from '../../server/app.ts';
 import { listen, stop } from '../../server/listen.ts';
 import { readSettings } from '../../server/settings.ts';
 import { takenPort } from './serve.ts';
@@ -8,7 +8,7 @@ describe('the settings', () => {
   it('are this machine and port 3000 where nothing is said', () => {
     expect(readSettings({})).toEqual({
       ok: true,
-      settings: { host: '127.0.0.1', port: 3000, dataFolder: 'data' },
+      settings: { host: '127.0.0.1', port: 3000, dataFolder: 'data', databaseUrl: '' },
     });
   });
 
@@ -27,16 +27,21 @@ describe('the settings', () => {
   });
 });
 
+it('refuses a database that is no PostgreSQL', () => {
+  const reading = readSettings({ DATABASE_URL: 'mysql://localhost/jobs' });
+  expect(reading.ok ? '' : reading.message).toContain('DATABASE_URL');
+});
+
 describe('the server', () => {
   it('says that a port is taken, and what to do', async () => {
     const taken = await takenPort();
-    const settings = { host: '127.0.0.1', port: taken.port, dataFolder: 'data' };
-    await expect(listen(makeApp(), settings)).rejects.toThrow(`Port ${taken.port} is taken`);
+    const settings = { host: '127.0.0.1', port: taken.port };
+    await expect(listen(express(), settings)).rejects.toThrow(`Port ${taken.port} is taken`);
     taken.close();
   });
 
   it('stops when it is told to', async () => {
-    const server = await listen(makeApp(), { host: '127.0.0.1', port: 0, dataFolder: 'data' });
+    const server = await listen(express(), { host: '127.0.0.1', port: 0 });
     await stop(server);
     expect(server.listening).toBe(false);
   });

@@ -12,6 +12,7 @@
   let entryOf = '';
   let open = [];
   let isApplied = false;
+  let turn = 0;
 
   document.documentElement.classList.add('with-script');
 
@@ -25,6 +26,8 @@
     cause = { name: target.name ?? '', typing: type === 'input' };
     isApplied = type === 'submit' && byId('answer').contains(ctx.sourceEvent.submitter);
     sent = written();
+    // Counts what a page saves in its job, so that a request that was held up can't undo a later one.
+    if (byId('form').matches('[hx-post]')) ctx.request.body.set('save.turn', String(++turn));
     ctx.target = byId(formIsDue ? 'work' : 'answer');
     ctx.request.headers['HX-Target'] = formIsDue ? 'main#work' : 'section#answer';
   });

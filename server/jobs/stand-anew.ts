@@ -1,0 +1,22 @@
+import { setImmediate } from 'node:timers/promises';
+import { version } from '../../calc/version.ts';
+import type { Actor } from '../store/actor.ts';
+import { restandCheck, type Check } from '../store/checks.ts';
+import type { Store } from '../store/open-store.ts';
+import { standingOf, stateOf } from './standing.ts';
+
+/** Works out again what another version of the tool had worked out, and notes how those checks stand now. */
+export async function standAnew(store: Store, actor: Actor, checks: readonly Check[]): Promise<Check[]> {
+  const now: Check[] = [];
+  for (const check of checks) {
+    if (check.tool === version) {
+      now.push(check);
+      continue;
+    }
+    const standing = standingOf(stateOf(check.form));
+    await restandCheck(store, actor, check, standing);
+    now.push({ ...check, ...standing });
+    await setImmediate();
+  }
+  return now;
+}

@@ -1,0 +1,58 @@
+import type { Desk } from '../../desk.ts';
+import { readJobForm } from '../../jobs/job-words.ts';
+import { standingOf, stateOf } from '../../jobs/standing.ts';
+import { insertCheck } from '../../store/checks.ts';
+import { insertJob } from '../../store/jobs.ts';
+import type { Action, Asked } from '../../visits/action.ts';
+import { jobFormPage } from '../../view-models/jobs/job-form-page.ts';
+import { checkAddress } from '../../view-models/jobs/kept-check.ts';
+
+/** `GET` and `POST /jobs/new`: the form for a job, empty but for the check that was sent along. */
+export function showNewJob(desk: Desk, method: 'get' | 'post'): Action {
+  return {
+    method,
+    path: '/jobs/new',
+    needs: 'member',
+    act: (asked) => sendForm(desk, asked, 200, () => '', new Map()),
+  };
+}
+
+/** `POST /jobs`: begins a job, and puts the check in it that was sent along. */
+export function beginJob(desk: Desk): Action {
+  return {
+    method: 'post',
+    path: '/jobs',
+    needs: 'member',
+    act: async (asked) => {
+      const { visit, fields, response } = asked;
+      const reading = readJobForm(fields);
+      if (!reading.ok) {
+        sendForm(desk, asked, 422, (name) => fields.get(name) ?? '', reading.errors);
+        return;
+      }
+      const sent = fields.get('check') ?? '';
+      const state = sent === '' ? undefined : stateOf(sent);
+      const address = await desk.store.db.transaction().execute(async (db) => {
+        const inside = { ...desk.store, db };
+        const job = await insertJob(inside, visit.actor, reading.words);
+        if (state === undefined) return `/jobs/${job.id}`;
+        const check = { form: state.query, standing: standingOf(state), reason: '' };
+        const made = await insertCheck(inside, visit.actor, job.id, check);
+        return made === undefined ? `/jobs/${job.id}` : checkAddress(made);
+      });
+      response.redirect(303, address);
+    },
+  };
+}
+
+function sendForm(
+  desk: Desk,
+  { visit, fields, response }: Asked,
+  status: number,
+  written: (name: string) => string,
+  errors: ReadonlyMap<string, string>,
+): void {
+  const check = fields.get('check') ?? '';
+  const model = jobFormPage({ job: undefined, written, errors, theirs: undefined, check }, visit.token);
+  response.status(status).send(desk.templates.page('job-form', model));
+}

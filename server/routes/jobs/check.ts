@@ -1,0 +1,32 @@
+import type { Desk } from '../../desk.ts';
+import { newId } from '../../store/ids.ts';
+import { readCheck } from '../../store/checks.ts';
+import { readJob } from '../../store/jobs.ts';
+import type { Action } from '../../visits/action.ts';
+import { checkPage } from '../../view-models/check-page.ts';
+import { checkAddress, keptPlace, savedView, trailTo } from '../../view-models/jobs/kept-check.ts';
+import { textsOf } from '../../form/index.ts';
+import { checkState } from '../../check/check-state.ts';
+import { sendNothing } from '../failures.ts';
+
+/** `GET /jobs/:job/checks/:check`: the page of a check that saves itself. */
+export function showKeptCheck(desk: Desk): Action {
+  return {
+    method: 'get',
+    path: '/jobs/:job/checks/:check',
+    needs: 'reader',
+    act: async ({ visit, part, query, response }) => {
+      const job = await readJob(desk.store, visit.actor, part('job'));
+      const check = await readCheck(desk.store, visit.actor, part('job'), part('check'));
+      if (job === undefined || check === undefined || check.isDeleted === 1) {
+        sendNothing(desk.templates, response);
+        return;
+      }
+      const texts = textsOf(check.form).set('at', query.get('at') ?? '');
+      const keeping = savedView(check, desk.store.now());
+      const trail = [trailTo(job, check)];
+      const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail);
+      response.send(desk.templates.page('check', checkPage(checkState(texts), desk.typesetter, place)));
+    },
+  };
+}

@@ -1,0 +1,106 @@
+import { checkState, type CheckState } from '../../check/check-state.ts';
+import type { Desk } from '../../desk.ts';
+import { textsOf } from '../../form/index.ts';
+import { standingOf } from '../../jobs/standing.ts';
+import { readJob } from '../../store/jobs.ts';
+import type { CheckSave } from '../../store/revisions.ts';
+import { saveCheck, type Saved } from '../../store/save-check.ts';
+import { troubleOf } from '../../store/trouble.ts';
+import type { Action, Asked } from '../../visits/action.ts';
+import { checkPage } from '../../view-models/check-page.ts';
+import {
+  checkAddress,
+  keepingView,
+  keptPlace,
+  notSavedView,
+  trailTo,
+} from '../../view-models/jobs/kept-check.ts';
+import { wholeNumber } from '../../visits/whole-number.ts';
+import { regionWanted, renderCheck } from '../check.ts';
+import { sendNothing } from '../failures.ts';
+
+/**
+ * `POST /jobs/:job/checks/:check`: works the form out and saves it, unless somebody else has saved since. Where it can't be
+ * kept, the answer comes all the same, and says that it is not saved.
+ */
+export function saveKeptCheck(desk: Desk): Action {
+  return {
+    method: 'post',
+    path: '/jobs/:job/checks/:check',
+    needs: 'member',
+    act: async (asked) => {
+      const { state, save } = readSent(asked.fields);
+      try {
+        const saved = await saveCheck(
+          desk.store,
+          asked.visit.actor,
+          asked.part('job'),
+          asked.part('check'),
+          save,
+        );
+        if (saved === undefined) sendNothing(desk.templates, asked.response);
+        else await sendSaved(desk, asked, state, save, saved);
+      } catch (error) {
+        const trouble = troubleOf(error);
+        if (trouble === undefined) throw error;
+        sendNotSaved(desk, asked, state, save, trouble.message);
+      }
+    },
+  };
+}
+
+async function sendSaved(
+  desk: Desk,
+  { visit, part, request, response }: Asked,
+  state: CheckState,
+  save: CheckSave,
+  saved: Saved,
+): Promise<void> {
+  const region = regionWanted(request);
+  if (region === 'page' && saved.kind !== 'stale') {
+    const focus = state.at === '' ? '' : `?at=${encodeURIComponent(state.at)}`;
+    response.redirect(303, checkAddress(saved.check) + focus);
+    return;
+  }
+  const job = region === 'page' ? await readJob(desk.store, visit.actor, part('job')) : undefined;
+  const trail = job === undefined ? [] : [trailTo(job, saved.check)];
+  const keeping = keepingView(saved, state.query, String(save.base), desk.store.now());
+  const place = keptPlace(checkAddress(saved.check), visit.token, save.editor, keeping, trail);
+  const page = checkPage(state, desk.typesetter, place);
+  response.status(region === 'page' ? 409 : state.answer.ok ? 200 : 422);
+  response.send(renderCheck(desk, region, page));
+}
+
+function sendNotSaved(
+  desk: Desk,
+  { visit, part, request, response }: Asked,
+  state: CheckState,
+  save: CheckSave,
+  reason: string,
+): void {
+  const region = regionWanted(request);
+  const address = checkAddress({ jobId: part('job'), id: part('check') });
+  const keeping = notSavedView(`${reason} It is tried again with the next change.`, String(save.base));
+  const place = keptPlace(address, visit.token, save.editor, keeping);
+  response.status(region === 'page' ? 503 : state.answer.ok ? 200 : 422);
+  response.send(renderCheck(desk, region, checkPage(state, desk.typesetter, place)));
+}
+
+const steering = /^(?:save\..*|token)$/;
+
+/** The check that was sent, and which version of it, from which page, for the how manieth time. */
+function readSent(fields: URLSearchParams): { readonly state: CheckState; readonly save: CheckSave } {
+  const texts = textsOf(fields.toString());
+  for (const name of [...texts.keys()]) if (steering.test(name)) texts.delete(name);
+  const state = checkState(texts);
+  const turn = wholeNumber(fields.get('save.turn'));
+  const save: CheckSave = {
+    form: state.query,
+    standing: standingOf(state),
+    base: wholeNumber(fields.get('save.over') ?? fields.get('save.base')),
+    editor: turn > 0 ? (fields.get('save.editor') ?? '').slice(0, 40) : '',
+    turn,
+    reason: '',
+  };
+  return { state, save };
+}

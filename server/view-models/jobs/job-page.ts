@@ -1,0 +1,82 @@
+import { elementNamed, usualElement } from '../../form/index.ts';
+import type { Check } from '../../store/checks.ts';
+import type { Job } from '../../store/jobs.ts';
+import { mayActAs, type Visit } from '../../visits/visit.ts';
+import { elementWords } from '../form/words.ts';
+import { pageFrame, type PageFrame } from '../page.ts';
+import { checkAddress } from './kept-check.ts';
+import { standingView, type StandingView } from './standing-view.ts';
+import { shortTime } from './times.ts';
+
+export interface CheckRow extends StandingView {
+  readonly address: string;
+  readonly label: string;
+  readonly title: string;
+  readonly changed: string;
+  readonly canGoUp: boolean;
+  readonly canGoDown: boolean;
+}
+
+export interface JobPageView extends PageFrame {
+  readonly token: string;
+  readonly mayChange: boolean;
+  readonly address: string;
+  readonly label: string;
+  readonly name: string;
+  readonly facts: readonly { readonly what: string; readonly said: string }[];
+  readonly hasNotes: boolean;
+  readonly notes: string;
+  readonly rows: readonly CheckRow[];
+  readonly hasRows: boolean;
+  /** What a check can be begun of. */
+  readonly elements: readonly { readonly value: string; readonly label: string }[];
+  readonly isArchived: boolean;
+  readonly isDeleted: boolean;
+  /** A check that was just deleted, to be brought back: one, or none. */
+  readonly deleted: readonly { readonly address: string }[];
+}
+
+/** The page of a job: its words, and its checks with how each stands. */
+export function jobPage(
+  job: Job,
+  checks: readonly Check[],
+  visit: Visit,
+  deletedCheck: string,
+  now: Date,
+): JobPageView {
+  const address = `/jobs/${job.id}`;
+  const facts: [string, string][] = [
+    ['Client', job.client],
+    ['Address', job.address],
+    ['Reference', job.reference],
+    ['Prepared by', job.preparedBy],
+    ['Checked by', job.checkedBy],
+    ['Code adopted there', job.edition],
+    ['Authority', job.authority],
+  ];
+  return {
+    ...pageFrame(job.name),
+    token: visit.token,
+    mayChange: mayActAs(visit.role, 'member') && job.isDeleted === 0,
+    address,
+    label: `Job ${job.number}`,
+    name: job.name,
+    facts: facts.filter(([, said]) => said !== '').map(([what, said]) => ({ what, said })),
+    hasNotes: job.notes !== '',
+    notes: job.notes,
+    rows: checks.map((check, index) => ({
+      ...standingView(check),
+      address: checkAddress(check),
+      label: `${job.number}-${check.number}`,
+      title: check.title || elementWords[elementNamed(check.element) ?? usualElement],
+      changed: shortTime(check.changedAt, now),
+      canGoUp: index > 0,
+      canGoDown: index < checks.length - 1,
+    })),
+    hasRows: checks.length > 0,
+    elements: Object.entries(elementWords).map(([value, label]) => ({ value, label })),
+    isArchived: job.isArchived === 1,
+    isDeleted: job.isDeleted === 1,
+    deleted: deletedCheck === '' ? [] : [{ address: `${address}/checks/${deletedCheck}/undelete` }],
+  };
+}

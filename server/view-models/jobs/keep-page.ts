@@ -1,0 +1,26 @@
+import type { CheckState } from '../../check/check-state.ts';
+import { written } from '../../form/index.ts';
+import type { ListedJob } from '../../store/job-list.ts';
+import { pageFrame, type PageFrame } from '../page.ts';
+
+export interface KeepPage extends PageFrame {
+  readonly title: string;
+  readonly token: string;
+  readonly check: string;
+  readonly jobs: readonly { readonly id: string; readonly name: string; readonly label: string }[];
+}
+
+/** The page on which a check without a job is given one. */
+export function keepPage(state: CheckState, jobs: readonly ListedJob[], token: string): KeepPage {
+  return {
+    ...pageFrame('Put the check in a job'),
+    title: written(state.texts, 'title') || 'Untitled check',
+    token,
+    check: state.query,
+    jobs: jobs.map(({ id, name, number, client }) => ({
+      id,
+      name,
+      label: [`Job ${number}`, client].filter(Boolean).join(', '),
+    })),
+  };
+}

@@ -1,0 +1,179 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readDocument } from '../../../shared/check-document/index.ts';
+import { demoCheck } from '../../../server/demo.ts';
+import { serve, type Served } from '../serve.ts';
+import { formOf, visitor, type Visitor } from './visitor.ts';
+
+let served: Served;
+let someone: Visitor;
+beforeAll(async () => {
+  served = await serve();
+  someone = visitor(served);
+});
+afterAll(() => served.close());
+
+const words = {
+  name: 'House by the mill',
+  client: 'A. <b>Client</b>',
+  address: '3 Long Lane',
+  reference: 'K-17',
+  preparedBy: 'A. Nyone',
+  checkedBy: 'S. O. Else',
+  edition: 'Building code of 2024',
+  authority: 'The town',
+  notes: 'Mind\nthe cat',
+};
+const job = { schema: 1, kind: 'job', job: words, checks: [{ document: demoCheck }] };
+const countJobs = async (): Promise<number> =>
+  (await served.store.db.selectFrom('job').select('id').execute()).length;
+const countChecks = async (): Promise<number> =>
+  (await served.store.db.selectFrom('jobCheck').select('id').execute()).length;
+
+describe('a job as a file', () => {
+  it('goes out and comes in again the same, sound checks and unfinished ones', async () => {
+    const first = await someone.beginJob(words);
+    await someone.addDemo(first);
+    const unfinished = await someone.addDemo(first);
+    const form = formOf(await someone.page(unfinished));
+    form.set('board.length', '9 furlongs');
+    form.set('title', 'Not yet');
+    await someone.send(unfinished, form);
+    const sent = await someone.get(`${first}/file`);
+    expect(sent.headers.get('content-disposition')).toMatch(
+      /^attachment; filename=job-\d+-house-by-the-mill\.json$/,
+    );
+    const text = await sent.text();
+    const file = JSON.parse(text) as { job: unknown; checks: { document?: unknown; unfinished?: unknown }[] };
+    expect(file.job).toEqual(words);
+    expect(readDocument(file.checks[0]?.document).ok).toBe(true);
+    expect(file.checks[1]?.unfinished).toMatchObject({ 'board.length': '9 furlongs' });
+    const brought = await someone.upload('/jobs/bring', 'job', text);
+    expect(brought.status).toBe(303);
+    const again = await (await someone.get(`${brought.headers.get('location') ?? ''}/file`)).text();
+    expect(again).toBe(text);
+  });
+
+  it.each<[string, string, number, RegExp]>([
+    ['nothing', '', 400, /empty/],
+    ['no JSON', '{"schema": 1,', 400, /it ends too early/],
+    ['a list', '[]', 422, /no job that can be brought in/],
+    ['a single check', JSON.stringify(demoCheck), 422, /A single check is opened from the first page/],
+    ['the next version', JSON.stringify({ ...job, schema: 2 }), 422, /the number 1/],
+    ['no name', JSON.stringify({ ...job, job: { ...words, name: ' ' } }), 422, /A job needs a name/],
+    [
+      'a field too many',
+      JSON.stringify({ ...job, colour: 'white' }),
+      422,
+      /fields here that a job does not have/,
+    ],
+    [
+      'a name with a control sign',
+      JSON.stringify({ ...job, job: { ...words, name: 'a\u0007b' } }),
+      422,
+      /one line/,
+    ],
+    [
+      'a check with an error in it',
+      JSON.stringify({
+        ...job,
+        checks: [{ document: demoCheck }, { document: { ...demoCheck, board: {} } }],
+      }),
+      422,
+      /\/checks\/1\/document\/board\/length/,
+    ],
+    ['a check that is none', JSON.stringify({ ...job, checks: ['x'] }), 422, /&quot;document&quot;/],
+    [
+      'too many checks',
+      JSON.stringify({ ...job, checks: Array.from({ length: 201 }, () => ({ document: {} })) }),
+      422,
+      /at most 200 checks/,
+    ],
+  ])(
+    'with %s in it is refused in words, and nothing is kept of it',
+    async (_what, content, status, message) => {
+      const [jobs, checks] = [await countJobs(), await countChecks()];
+      const response = await someone.upload('/jobs/bring', 'job', content);
+      expect(response.status).toBe(status);
+      expect(await response.text()).toMatch(message);
+      expect([await countJobs(), await countChecks()]).toEqual([jobs, checks]);
+    },
+  );
+
+  it('of any size over the limit is refused before it is read', async () => {
+    const jobs = await countJobs();
+    const response = await someone.upload('/jobs/bring', 'job', `"${'x'.repeat(5_000_000)}"`);
+    expect(response.status).toBe(413);
+    expect(await countJobs()).toBe(jobs);
+  });
+
+  it('does not pollute what all objects share', async () => {
+    const evil = JSON.stringify(job).replace('"kind"', '"__proto__": {"polluted": 1}, "kind"');
+    await someone.upload('/jobs/bring', 'job', evil);
+    expect('polluted' in {}).toBe(false);
+  });
+});
+
+describe('text that is markup', () => {
+  it('is shown as it was written, in every field, on every page', async () => {
+    const evil = `"><img src=x onerror=alert(1)><script>alert(1)</script>'{{x}}`;
+    const own = await someone.beginJob(Object.fromEntries(Object.keys(words).map((name) => [name, evil])));
+    const check = await someone.addDemo(own);
+    const form = formOf(await someone.page(check));
+    for (const name of [...form.keys()]) {
+      if (!/^(?:token|save\.|was|schema|element)/.test(name)) form.set(name, evil);
+    }
+    await someone.send(check, form);
+    const query = new URLSearchParams(form).toString();
+    const pages = [
+      '/',
+      own,
+      `${own}/edit`,
+      check,
+      `${check}/history`,
+      `/keep?${query}`,
+      `/?search=${encodeURIComponent(evil)}`,
+    ];
+    for (const path of pages) {
+      const html = await someone.page(path);
+      expect(html, path).not.toMatch(/<img|<script>|onerror=alert\(1\)>/);
+    }
+    expect(await someone.page(own)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+  });
+});
+
+describe('a form from elsewhere', () => {
+  const cases: readonly [string, Record<string, string>, string][] = [
+    ['without a token', { 'Sec-Fetch-Site': 'same-origin' }, ''],
+    ['with a token of another', { 'Sec-Fetch-Site': 'same-origin' }, 'a'.repeat(40)],
+    ['of another site', { 'Sec-Fetch-Site': 'cross-site' }, 'own'],
+    ['of another port of this machine', { 'Sec-Fetch-Site': 'same-site' }, 'own'],
+    ['with another origin', { Origin: 'https://elsewhere.example' }, 'own'],
+    ['with no origin to speak of', { Origin: 'null' }, 'own'],
+  ];
+  it.each(cases)('%s changes nothing', async (_what, headers, token) => {
+    const jobs = await countJobs();
+    const body = new URLSearchParams({
+      name: 'Evil',
+      token: token === 'own' ? await someone.token() : token,
+    });
+    const response = await fetch(`${served.home}/jobs`, {
+      method: 'POST',
+      body,
+      headers,
+      redirect: 'manual',
+    });
+    expect(response.status).toBe(403);
+    expect(await countJobs()).toBe(jobs);
+  });
+
+  it('that reaches this machine by a strange name is refused', async () => {
+    const { request } = await import('node:http');
+    const status = await new Promise<number | undefined>((resolve) => {
+      request(`${served.home}/`, { headers: { Host: 'rebound.example' } }, (response) => {
+        response.resume();
+        resolve(response.statusCode);
+      }).end();
+    });
+    expect(status).toBe(421);
+  });
+});
