@@ -1,0 +1,65 @@
+import { addToBand, factorBand, solveBand, type SymmetricBand } from './band-factor.ts';
+import { addPoint, loadVector, type PlateLoad } from './plate-load.ts';
+import { nodeCount, nodeOf, type PlateMesh } from './mesh.ts';
+import { perNode, plateMatrix, type PlateBeam, type PlateStiffness } from './stiffness.ts';
+
+/** A plate with its beams, factored once; no support holds it yet. */
+export interface FreePlate {
+  readonly mesh: PlateMesh;
+  readonly stiffness: PlateStiffness;
+  readonly factor: SymmetricBand;
+}
+
+/**
+ * Factors a plate that floats. Three springs in three corners stop it from drifting while it is solved: they are
+ * statically determinate, so whenever loads and support forces balance they carry nothing, and their stiffness does
+ * not matter.
+ *
+ * @throws RangeError where the plate's own stiffness is not positive
+ */
+export function freePlate(
+  mesh: PlateMesh,
+  stiffness: PlateStiffness,
+  beams: readonly PlateBeam[] = [],
+): FreePlate {
+  const band = plateMatrix(mesh, stiffness, beams);
+  const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
+  const spring = Math.max(stiffness.Dx_Nm, stiffness.Dy_Nm) / Math.max(...mesh.x_m, ...mesh.y_m) ** 2;
+  for (const [i, j] of [
+    [0, 0],
+    [lastX, 0],
+    [0, lastY],
+  ] as const) {
+    const dof = perNode * nodeOf(mesh, i, j);
+    addToBand(band, dof, dof, 10 * spring);
+  }
+  return { mesh, stiffness, factor: factorBand(band) };
+}
+
+/** Movements under some loads, on the three springs. */
+export function fieldUnder({ mesh, factor }: FreePlate, loads: readonly PlateLoad[]): Float64Array {
+  return solveBand(factor, loadVector(mesh, loads));
+}
+
+/** Movements under one newton at a place. */
+export function fieldUnderUnit({ mesh, factor }: FreePlate, x_m: number, y_m: number): Float64Array {
+  const vector = new Float64Array(perNode * nodeCount(mesh));
+  addPoint(vector, mesh, x_m, y_m, 1);
+  return solveBand(factor, vector);
+}
+
+/** Adds a movement of the plate as a whole: down, and its slopes along x and y. */
+export function addRigid(
+  field: Float64Array,
+  mesh: PlateMesh,
+  [down_m, slopeX, slopeY]: readonly [number, number, number],
+): void {
+  mesh.x_m.forEach((x, i) => {
+    mesh.y_m.forEach((y, j) => {
+      const dof = perNode * nodeOf(mesh, i, j);
+      field[dof] = (field[dof] ?? 0) + down_m + slopeX * x + slopeY * y;
+      field[dof + 1] = (field[dof + 1] ?? 0) + slopeX;
+      field[dof + 2] = (field[dof + 2] ?? 0) + slopeY;
+    });
+  });
+}

@@ -1,0 +1,99 @@
+import { hermite } from './hermite.ts';
+import { cellAt, nodeCount, type PlateMesh } from './mesh.ts';
+import { cellDofs, perNode } from './stiffness.ts';
+
+/** A load on a plate, down positive. */
+export type PlateLoad =
+  | { readonly kind: 'point'; readonly x_m: number; readonly y_m: number; readonly load_N: number }
+  | {
+      /** Evenly spread over a rectangle, in all `load_N`. */
+      readonly kind: 'patch';
+      readonly fromX_m: number;
+      readonly toX_m: number;
+      readonly fromY_m: number;
+      readonly toY_m: number;
+      readonly load_N: number;
+    };
+
+/** Total of a load and its moments about the corner (0, 0): force, force × x, force × y. */
+export type Resultant = readonly [number, number, number];
+
+/** The sixteen cubics of the cell at a place, and the unknowns they belong to. */
+export interface PlaceShape {
+  readonly dofs: Int32Array;
+  readonly values: Float64Array;
+}
+
+/** What each unknown of a cell adds to the movement at a place. */
+function shapeAt(mesh: PlateMesh, x_m: number, y_m: number): PlaceShape {
+  const { i, j, s, t, hx, hy } = cellAt(mesh, x_m, y_m);
+  const [x, y] = [hermite(s, hx, 0), hermite(t, hy, 0)];
+  return {
+    dofs: cellDofs(mesh, i, j),
+    values: Float64Array.from({ length: 16 }, (_, k) => (x[k >> 2] ?? 0) * (y[k & 3] ?? 0)),
+  };
+}
+
+/** Movement at a place, m. */
+export function movementAt(mesh: PlateMesh, field: Float64Array, x_m: number, y_m: number): number {
+  const { dofs, values } = shapeAt(mesh, x_m, y_m);
+  let sum = 0;
+  for (let k = 0; k < 16; k++) sum += (field[dofs[k] ?? 0] ?? 0) * (values[k] ?? 0);
+  return sum;
+}
+
+/** Right-hand side of some loads: what does the same work on every cubic (exact for points and even patches). */
+export function loadVector(mesh: PlateMesh, loads: readonly PlateLoad[]): Float64Array {
+  const vector = new Float64Array(perNode * nodeCount(mesh));
+  for (const load of loads) {
+    if (load.kind === 'point') addPoint(vector, mesh, load.x_m, load.y_m, load.load_N);
+    else addPatch(vector, mesh, load);
+  }
+  return vector;
+}
+
+export function addPoint(
+  vector: Float64Array,
+  mesh: PlateMesh,
+  x_m: number,
+  y_m: number,
+  load_N: number,
+): void {
+  const { dofs, values } = shapeAt(mesh, x_m, y_m);
+  for (let k = 0; k < 16; k++) {
+    const dof = dofs[k] ?? 0;
+    vector[dof] = (vector[dof] ?? 0) + load_N * (values[k] ?? 0);
+  }
+}
+
+/** Gauss's two places of an interval integrate cubics exactly. */
+const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;
+
+function addPatch(vector: Float64Array, mesh: PlateMesh, load: Extract<PlateLoad, { kind: 'patch' }>): void {
+  const { fromX_m, toX_m, fromY_m, toY_m, load_N } = load;
+  const area = (toX_m - fromX_m) * (toY_m - fromY_m);
+  for (const [x0, x1] of stretches(mesh.x_m, fromX_m, toX_m)) {
+    for (const [y0, y1] of stretches(mesh.y_m, fromY_m, toY_m)) {
+      const share = (load_N * (x1 - x0) * (y1 - y0)) / area / 4;
+      for (const s of gauss) {
+        for (const t of gauss) addPoint(vector, mesh, x0 + s * (x1 - x0), y0 + t * (y1 - y0), share);
+      }
+    }
+  }
+}
+
+/** The parts of a stretch that lie in one cell each. */
+function stretches(lines: readonly number[], from: number, to: number): (readonly [number, number])[] {
+  const cuts = [from, ...lines.filter((line) => line > from && line < to), to];
+  return cuts.slice(1).map((end, index) => [cuts[index] ?? from, end]);
+}
+
+export function resultantOf(loads: readonly PlateLoad[]): Resultant {
+  let [force, x, y] = [0, 0, 0];
+  for (const load of loads) {
+    force += load.load_N;
+    x += load.load_N * (load.kind === 'point' ? load.x_m : (load.fromX_m + load.toX_m) / 2);
+    y += load.load_N * (load.kind === 'point' ? load.y_m : (load.fromY_m + load.toY_m) / 2);
+  }
+  return [force, x, y];
+}

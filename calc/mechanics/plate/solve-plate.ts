@@ -1,0 +1,70 @@
+import { fieldUnder, type FreePlate } from './free-plate.ts';
+import { momentsOf, type PlateMoments } from './moments.ts';
+import { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
+import { fieldOfStanding, standerOf, type PreparedLoad } from './standing.ts';
+import type { HeldPlate } from './supports.ts';
+
+/** How a plate stands under one load, and what comes of it. */
+export type SolvedPlate =
+  | {
+      readonly stands: true;
+      readonly field: Float64Array;
+      /** Force of each support in its own sense, zero or more, N. */
+      readonly forces_N: Float64Array;
+      /** Supports that carry nothing: the plate has lifted off, or a screw is slack. */
+      readonly lifted: readonly boolean[];
+      /** Down, at any place of the plate. */
+      readonly movement_m: (x_m: number, y_m: number) => number;
+      readonly moments: () => PlateMoments;
+    }
+  | { readonly stands: false; readonly why: string };
+
+/** Some loads together, ready to be put on a plate; one back-substitution. */
+export function preparedLoad(plate: FreePlate, loads: readonly PlateLoad[]): PreparedLoad {
+  return { field: fieldUnder(plate, loads), resultant: resultantOf(loads) };
+}
+
+/** A load and a share of another one; nothing is solved anew. */
+export function addedLoads(a: PreparedLoad, b: PreparedLoad, share = 1): PreparedLoad {
+  const sum = (k: 0 | 1 | 2): number => a.resultant[k] + share * b.resultant[k];
+  return {
+    field: a.field.map((value, k) => value + share * (b.field[k] ?? 0)),
+    resultant: [sum(0), sum(1), sum(2)],
+  };
+}
+
+/** Solves one load; for many on the same plate keep a stander, which begins where it last ended. */
+export function solvePlate(held: HeldPlate, load: PreparedLoad): SolvedPlate {
+  const standing = standerOf(held).stand(load);
+  if (!standing.stands) return { stands: false, why: tippingWords(held, load.resultant) };
+  const field = fieldOfStanding(held, load, standing);
+  const { forces_N } = standing;
+  return {
+    stands: true,
+    field,
+    forces_N,
+    lifted: Array.from(forces_N, (force) => force === 0),
+    movement_m: (x_m, y_m) => movementAt(held.plate.mesh, field, x_m, y_m),
+    moments: () => momentsOf(held.plate, field),
+  };
+}
+
+/** Why a plate that does not stand does not. */
+export function tippingWords({ supports }: HeldPlate, [force_N]: Resultant): string {
+  if (!supports.some(({ sense }) => sense === 'push')) return 'nothing holds the top up';
+  if (areInLine(supports))
+    return 'all that holds the top lies on one line: nothing stops the top from tipping';
+  if (supports.some(({ sense }) => sense === 'pull'))
+    return 'the screws bear no more: nothing stops the top from tipping';
+  if (force_N <= 0) return 'nothing holds the top down';
+  return 'the load lies beyond all that holds the top: nothing stops the top from tipping';
+}
+
+function areInLine(supports: readonly { readonly x_m: number; readonly y_m: number }[]): boolean {
+  const [first] = supports;
+  if (first === undefined) return true;
+  const arms = supports.map(({ x_m, y_m }) => [x_m - first.x_m, y_m - first.y_m] as const);
+  const longest = arms.reduce((a, b) => (Math.hypot(...b) > Math.hypot(...a) ? b : a));
+  const length = Math.hypot(...longest);
+  return arms.every(([x, y]) => Math.abs(x * longest[1] - y * longest[0]) <= 1e-6 * length * length);
+}

@@ -1,0 +1,227 @@
+import { addRigid } from './free-plate.ts';
+import { movementAt, type Resultant } from './plate-load.ts';
+import { signOf, type HeldPlate } from './supports.ts';
+import { exchange, following, tableauOf, type Tableau } from './tableau.ts';
+
+/** A load on a held plate, ready to be put on it: its movements on the three springs, and its resultant. */
+export interface PreparedLoad {
+  readonly field: Float64Array;
+  readonly resultant: Resultant;
+}
+
+/** How a plate stands under a load, or that nothing stops it from tipping. */
+export type Standing =
+  | {
+      readonly stands: true;
+      /** Force of each support in its own sense, zero or more, N. */
+      readonly forces_N: Float64Array;
+      /** Down, and the slopes along x and y, of the plate as a whole. */
+      readonly rigid: readonly [number, number, number];
+    }
+  | { readonly stands: false };
+
+/** Finds how a plate stands, load after load; neighbouring loads cost little since each begins where the last ended. */
+export interface Stander {
+  stand(load: PreparedLoad): Standing;
+}
+
+const [mostSteps, mostExchanges] = [40, 600];
+
+/**
+ * Makes a stander. The forces of least complementary energy in equilibrium, none of them negative or above its
+ * support's most, are found by the dual method of Goldfarb and Idnani (1983): the energy grows with every step, so no
+ * set of supports comes twice and nothing alternates; a support that can't be let go without a mechanism, and no gap
+ * that closes, means that nothing stops the plate from tipping.
+ */
+export function standerOf(held: HeldPlate): Stander {
+  const { supports, plate, matrix } = held;
+  const count = supports.length;
+  const size = count + 3;
+  const { x_m, y_m } = plate.mesh;
+  const reach = [1, x_m[x_m.length - 1] ?? 1, y_m[y_m.length - 1] ?? 1];
+  let exchanges = Infinity;
+  let tableau: Tableau = tableauOf(size, matrix);
+  const isFull = new Uint8Array(size);
+
+  const rebuild = (): boolean => {
+    const active = tableau.exchanged;
+    const all = exchanges === Infinity;
+    tableau = tableauOf(size, matrix);
+    exchanges = 0;
+    for (let i = 0; i < count; i++) if (all || active[i] === 1) exchange(tableau, i);
+    for (let k = count; k < size; k++) {
+      const scale = supports.reduce((sum, support) => sum + levers(support, k - count) ** 2, 0);
+      const pivot = tableau.entries[k * size + k] ?? 0;
+      if (!(Math.abs(pivot) > 1e-9 * scale * stiffest(held))) return false;
+      exchange(tableau, k);
+    }
+    return true;
+  };
+  const levers = (support: { readonly x_m: number; readonly y_m: number }, k: number): number =>
+    [1, support.x_m, support.y_m][k] ?? 0;
+  const swap = (index: number): void => {
+    exchange(tableau, index);
+    exchanges++;
+  };
+
+  return {
+    stand({ field, resultant }) {
+      if (exchanges > mostExchanges && !rebuild()) {
+        exchanges = Infinity;
+        return { stands: false };
+      }
+      const constant = new Float64Array(size);
+      supports.forEach((support, i) => {
+        constant[i] = signOf(support) * movementAt(plate.mesh, field, support.x_m, support.y_m);
+      });
+      constant.set(resultant, count);
+      const given = new Float64Array(size);
+      for (let i = 0; i < count; i++) given[i] = isFull[i] === 1 ? (supports[i]?.most_N ?? 0) : 0;
+      const values = following(tableau, given, constant);
+      const forceTolerance =
+        1e-10 * Math.max(...resultant.map((total, k) => Math.abs(total) / (reach[k] ?? 1)), 1e-6);
+      const gapTolerance =
+        1e-10 * constant.subarray(0, count).reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+
+      const move = (column: number, step: number): void => {
+        for (let i = 0; i < size; i++)
+          values[i] = (values[i] ?? 0) + step * (tableau.entries[i * size + column] ?? 0);
+      };
+      const letIn = (index: number, before: number): void => {
+        swap(index);
+        isFull[index] = 0;
+        values[index] = before;
+      };
+      /** A gap that would be overlap, or a full support that would want more: its force is free again. */
+      const wantsIn = (i: number): boolean =>
+        tableau.exchanged[i] === 0 &&
+        (isFull[i] === 1 ? (values[i] ?? 0) > gapTolerance : (values[i] ?? 0) < -gapTolerance);
+
+      for (let i = 0; i < count; i++) {
+        if (!wantsIn(i)) continue;
+        const gap = values[i] ?? 0;
+        letIn(i, given[i] ?? 0);
+        move(i, -gap);
+        i = -1;
+      }
+
+      for (let steps = 0; steps <= mostSteps * size; steps++) {
+        const worst = worstForce(held, tableau, values, forceTolerance);
+        if (worst === undefined) return standingOf(held, tableau, isFull, values);
+        let gap = 0;
+        for (;;) {
+          steps++;
+          const own = tableau.entries[worst.index * size + worst.index] ?? 0;
+          const stiffness = own * (matrix[worst.index * size + worst.index] ?? 0);
+          const missing = worst.target - (values[worst.index] ?? 0);
+          const full = stiffness > 1e-10 ? missing / own : worst.direction * Infinity;
+          const block = firstBlock(tableau, count, isFull, values, worst.index, worst.direction);
+          if (!Number.isFinite(full) && block === undefined) {
+            exchanges = Infinity;
+            isFull.fill(0);
+            return { stands: false };
+          }
+          const step = block !== undefined && Math.abs(block.step) < Math.abs(full) ? block.step : full;
+          move(worst.index, step);
+          gap += step;
+          if (block !== undefined && step === block.step) {
+            letIn(block.index, isFull[block.index] === 1 ? (supports[block.index]?.most_N ?? 0) : 0);
+            continue;
+          }
+          swap(worst.index);
+          isFull[worst.index] = worst.direction < 0 ? 1 : 0;
+          values[worst.index] = gap;
+          break;
+        }
+      }
+      throw new RangeError('the supports of the plate did not settle');
+    },
+  };
+}
+
+/** The movements of a plate that stands. */
+export function fieldOfStanding(
+  { plate, supports, fields }: HeldPlate,
+  load: PreparedLoad,
+  { forces_N, rigid }: Extract<Standing, { stands: true }>,
+): Float64Array {
+  const field = Float64Array.from(load.field);
+  supports.forEach((support, i) => {
+    const force = signOf(support) * (forces_N[i] ?? 0);
+    const unit = fields[i];
+    if (force === 0 || unit === undefined) return;
+    for (let k = 0; k < field.length; k++) field[k] = (field[k] ?? 0) + force * (unit[k] ?? 0);
+  });
+  addRigid(field, plate.mesh, rigid);
+  return field;
+}
+
+interface Worst {
+  readonly index: number;
+  readonly target: number;
+  /** 1 where the force is to grow to nothing, −1 where it is to shrink to the most its support can bear. */
+  readonly direction: 1 | -1;
+}
+
+function worstForce(
+  held: HeldPlate,
+  tableau: Tableau,
+  values: Float64Array,
+  tolerance: number,
+): Worst | undefined {
+  let most = tolerance;
+  let worst: Worst | undefined;
+  held.supports.forEach(({ most_N }, index) => {
+    if (tableau.exchanged[index] === 0) return;
+    const force = values[index] ?? 0;
+    if (-force > most) {
+      most = -force;
+      worst = { index, target: 0, direction: 1 };
+    }
+    if (force - most_N > most) {
+      most = force - most_N;
+      worst = { index, target: most_N, direction: -1 };
+    }
+  });
+  return worst;
+}
+
+/** The gap that closes first while a support is let go. */
+function firstBlock(
+  { size, entries, exchanged }: Tableau,
+  count: number,
+  isFull: Uint8Array,
+  values: Float64Array,
+  column: number,
+  direction: 1 | -1,
+): { readonly index: number; readonly step: number } | undefined {
+  let first: { readonly index: number; readonly step: number } | undefined;
+  for (let i = 0; i < count; i++) {
+    if (exchanged[i] === 1) continue;
+    const change = direction * (entries[i * size + column] ?? 0);
+    const closes = isFull[i] === 1 ? change > 1e-13 : change < -1e-13;
+    if (!closes) continue;
+    const step = direction * Math.max(0, -(values[i] ?? 0) / change);
+    if (first === undefined || Math.abs(step) < Math.abs(first.step)) first = { index: i, step };
+  }
+  return first;
+}
+
+function stiffest({ supports, matrix }: HeldPlate): number {
+  const size = supports.length + 3;
+  return 1 / Math.max(...supports.map((_, i) => matrix[i * size + i] ?? 0));
+}
+
+function standingOf(held: HeldPlate, tableau: Tableau, isFull: Uint8Array, values: Float64Array): Standing {
+  const count = held.supports.length;
+  const forces_N = new Float64Array(count);
+  held.supports.forEach(({ most_N }, i) => {
+    if (tableau.exchanged[i] === 1) forces_N[i] = Math.max(0, values[i] ?? 0);
+    else forces_N[i] = isFull[i] === 1 ? most_N : 0;
+  });
+  return {
+    stands: true,
+    forces_N,
+    rigid: [values[count] ?? 0, values[count + 1] ?? 0, values[count + 2] ?? 0],
+  };
+}

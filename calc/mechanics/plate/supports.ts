@@ -1,0 +1,105 @@
+import { fieldUnderUnit, type FreePlate } from './free-plate.ts';
+import { movementAt } from './plate-load.ts';
+
+/** One place where something outside the plate can act on it. */
+export interface PlateSupport {
+  readonly x_m: number;
+  readonly y_m: number;
+  /** A rail, a panel or a prop pushes up; a screw pulls down. */
+  readonly sense: 'push' | 'pull';
+  /** How far it gives by itself under one newton, m/N; more than zero. */
+  readonly give_mpN: number;
+  /** The most it can bear, N; Infinity where it has no end. */
+  readonly most_N: number;
+}
+
+/** How far one support moves when another one is loaded, as on the arm of a bracket: m/N. */
+export interface SharedGive {
+  readonly supports: readonly number[];
+  /** Between each two of `supports`, row by row. */
+  readonly give_mpN: readonly number[];
+}
+
+/** A plate condensed on the places where it is held: all that is needed for any load on it. */
+export interface HeldPlate {
+  readonly plate: FreePlate;
+  readonly supports: readonly PlateSupport[];
+  /** Movements under one newton down at each support, on the plate's three springs. */
+  readonly fields: readonly Float64Array[];
+  /** Symmetric matrix of support forces and the plate's three rigid movements against gaps and equilibrium. */
+  readonly matrix: Float64Array;
+}
+
+/** Sign of the force on the plate, down positive. */
+export function signOf({ sense }: PlateSupport): 1 | -1 {
+  return sense === 'pull' ? 1 : -1;
+}
+
+/**
+ * Condenses a plate on its supports. The unknowns are the forces of the supports, zero or more each, and the movement
+ * of the plate as a whole; the rows are the gaps at the supports and the three equations of equilibrium.
+ *
+ * @throws RangeError where a support is rigid through and through: give is what tells two close supports apart
+ */
+export function heldPlate(
+  plate: FreePlate,
+  supports: readonly PlateSupport[],
+  shared: readonly SharedGive[] = [],
+): HeldPlate {
+  if (supports.some(({ give_mpN }) => !(give_mpN > 0))) throw new RangeError('every support gives a little');
+  const fields = supports.map(({ x_m, y_m }) => fieldUnderUnit(plate, x_m, y_m));
+  return { plate, supports, fields, matrix: matrixOf(plate, supports, fields, shared) };
+}
+
+/** The same plate with only some of its supports; nothing is solved anew. */
+export function withSupports(
+  held: HeldPlate,
+  keep: (support: PlateSupport, index: number) => boolean,
+): HeldPlate {
+  const kept = held.supports.flatMap((support, index) => (keep(support, index) ? [index] : []));
+  const size = held.supports.length + 3;
+  const rows = [...kept, size - 3, size - 2, size - 1];
+  return {
+    plate: held.plate,
+    supports: kept.flatMap((index) => held.supports[index] ?? []),
+    fields: kept.flatMap((index) => held.fields[index] ?? []),
+    matrix: Float64Array.from(
+      rows.flatMap((row) => rows.map((column) => held.matrix[row * size + column] ?? 0)),
+    ),
+  };
+}
+
+function matrixOf(
+  { mesh }: FreePlate,
+  supports: readonly PlateSupport[],
+  fields: readonly Float64Array[],
+  shared: readonly SharedGive[],
+): Float64Array {
+  const count = supports.length;
+  const size = count + 3;
+  const matrix = new Float64Array(size * size);
+  const add = (row: number, column: number, value: number): void => {
+    matrix[row * size + column] = (matrix[row * size + column] ?? 0) + value;
+  };
+  supports.forEach((support, i) => {
+    const sign = signOf(support);
+    for (let j = 0; j <= i; j++) {
+      const [other, field] = [supports[j], fields[j]];
+      if (other === undefined || field === undefined) continue;
+      const value = sign * signOf(other) * movementAt(mesh, field, support.x_m, support.y_m);
+      add(i, j, value);
+      if (i !== j) add(j, i, value);
+    }
+    add(i, i, support.give_mpN);
+    [1, support.x_m, support.y_m].forEach((lever, k) => {
+      add(i, count + k, sign * lever);
+      add(count + k, i, sign * lever);
+    });
+  });
+  for (const { supports: members, give_mpN } of shared) {
+    members.forEach((row, a) => {
+      members.forEach((column, b) => add(row, column, give_mpN[a * members.length + b] ?? 0));
+    });
+  }
+  return matrix;
+}
