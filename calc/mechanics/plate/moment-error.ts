@@ -4,8 +4,8 @@ import { nodeOf } from './mesh.ts';
 
 /**
  * By how much the mesh may be off: the energy of the difference between the moments in the cells and the smoothed
- * ones, as a share of the whole energy, and its root (Zienkiewicz and Zhu, 1987). Four times smaller cells in a smooth
- * plate make it sixteen times smaller; the ends of lines of supports keep it larger.
+ * ones, as a share of the whole energy, and its root (Zienkiewicz and Zhu, 1987). It falls as the mesh gets finer; the
+ * ends of lines of supports keep it larger.
  *
  * @returns share of the moments, 0 … 1; 0 for a plate without moments
  */

@@ -1,6 +1,8 @@
 import { fieldUnder, type FreePlate } from './free-plate.ts';
+import { nodeCount } from './mesh.ts';
 import { momentsOf, type PlateMoments } from './moments.ts';
 import { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
+import { perNode } from './stiffness.ts';
 import { fieldOfStanding, standerOf, type PreparedLoad } from './standing.ts';
 import type { HeldPlate } from './supports.ts';
 
@@ -49,15 +51,33 @@ export function solvePlate(held: HeldPlate, load: PreparedLoad): SolvedPlate {
   };
 }
 
-/** Why a plate that does not stand does not. */
-export function tippingWords({ supports }: HeldPlate, [force_N]: Resultant): string {
-  if (!supports.some(({ sense }) => sense === 'push')) return 'nothing holds the top up';
-  if (areInLine(supports))
-    return 'all that holds the top lies on one line: nothing stops the top from tipping';
-  if (supports.some(({ sense }) => sense === 'pull'))
-    return 'the screws bear no more: nothing stops the top from tipping';
-  if (force_N <= 0) return 'nothing holds the top down';
-  return 'the load lies beyond all that holds the top: nothing stops the top from tipping';
+/**
+ * Why a plate that does not stand does not. Screws are only blamed where screws that never come loose would hold it.
+ */
+export function tippingWords(held: HeldPlate, resultant: Resultant): string {
+  const { supports } = held;
+  const tips = 'nothing stops the top from tipping';
+  const screws = supports.filter(({ sense }) => sense === 'pull');
+  const pushes = supports.length - screws.length;
+  if (resultant[0] > 0 && pushes === 0) return 'nothing holds the top up';
+  if (screws.length > 0 && stands(endless(held), resultant)) return `the screws bear no more: ${tips}`;
+  if (resultant[0] <= 0 && screws.length === 0) return 'nothing holds the top down';
+  if (areInLine(supports)) return `all that holds the top lies on one line: ${tips}`;
+  const beyond = 'the load lies beyond all that holds the top';
+  return screws.length === 0
+    ? `${beyond}: ${tips}`
+    : `${beyond}, and no screw lies where it would help: ${tips}`;
+}
+
+/** The same plate on supports that bear anything. */
+function endless(held: HeldPlate): HeldPlate {
+  return { ...held, supports: held.supports.map((each) => ({ ...each, most_N: Infinity })) };
+}
+
+/** Whether anything balances a load hangs on its resultant alone, not on how the plate bends under it. */
+function stands(held: HeldPlate, resultant: Resultant): boolean {
+  const field = new Float64Array(perNode * nodeCount(held.plate.mesh));
+  return standerOf(held).stand({ field, resultant }).stands;
 }
 
 function areInLine(supports: readonly { readonly x_m: number; readonly y_m: number }[]): boolean {

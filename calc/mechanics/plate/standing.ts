@@ -26,12 +26,21 @@ export interface Stander {
 }
 
 const [mostSteps, mostExchanges] = [40, 600];
+/** Share of a support's own stiffness below which what is left of it is rounding. */
+const leastStiffness = 1e-8;
+/** Share of what adds up in a balance or a gap that may be left over. */
+const accuracy = 1e-8;
 
 /**
  * Makes a stander. The forces of least complementary energy in equilibrium, none of them negative or above its
  * support's most, are found by the dual method of Goldfarb and Idnani (1983): the energy grows with every step, so no
  * set of supports comes twice and nothing alternates; a support that can't be let go without a mechanism, and no gap
  * that closes, means that nothing stops the plate from tipping.
+ *
+ * At the brink of tipping what holds the plate is next to nothing and its movement next to endless. A plate that would
+ * have to turn by its own length before something stops it does not stand. A state is only given when it balances and
+ * leaves no gap closed on the matrix it began with; where rounding forbids that even from a fresh start, the plate is so
+ * near the brink that it does not stand either.
  */
 export function standerOf(held: HeldPlate): Stander {
   const { supports, plate, matrix } = held;
@@ -39,6 +48,7 @@ export function standerOf(held: HeldPlate): Stander {
   const size = count + 3;
   const { x_m, y_m } = plate.mesh;
   const reach = [1, x_m[x_m.length - 1] ?? 1, y_m[y_m.length - 1] ?? 1];
+  const span_m = Math.hypot(reach[1] ?? 1, reach[2] ?? 1);
   let exchanges = Infinity;
   let tableau: Tableau = tableauOf(size, matrix);
   const isFull = new Uint8Array(size);
@@ -57,6 +67,16 @@ export function standerOf(held: HeldPlate): Stander {
     }
     return true;
   };
+  const forget = (): void => {
+    exchanges = Infinity;
+    isFull.fill(0);
+  };
+  const soundOrNot = (found: Extract<Standing, { stands: true }>, constant: Float64Array): Standing => {
+    const turns = Math.max(Math.abs(found.rigid[1]), Math.abs(found.rigid[2]));
+    if (turns < 1 && isSound(held, found, constant)) return found;
+    forget();
+    return { stands: false };
+  };
   const levers = (support: { readonly x_m: number; readonly y_m: number }, k: number): number =>
     [1, support.x_m, support.y_m][k] ?? 0;
   const swap = (index: number): void => {
@@ -64,77 +84,87 @@ export function standerOf(held: HeldPlate): Stander {
     exchanges++;
   };
 
-  return {
-    stand({ field, resultant }) {
-      if (exchanges > mostExchanges && !rebuild()) {
-        exchanges = Infinity;
-        return { stands: false };
-      }
-      const constant = new Float64Array(size);
-      supports.forEach((support, i) => {
-        constant[i] = signOf(support) * movementAt(plate.mesh, field, support.x_m, support.y_m);
-      });
-      constant.set(resultant, count);
-      const given = new Float64Array(size);
-      for (let i = 0; i < count; i++) given[i] = isFull[i] === 1 ? (supports[i]?.most_N ?? 0) : 0;
-      const values = following(tableau, given, constant);
-      const forceTolerance =
-        1e-10 * Math.max(...resultant.map((total, k) => Math.abs(total) / (reach[k] ?? 1)), 1e-6);
-      const gapTolerance =
-        1e-10 * constant.subarray(0, count).reduce((most, each) => Math.max(most, Math.abs(each)), 0);
+  const attempt = ({ field, resultant }: PreparedLoad): Standing => {
+    if (exchanges > mostExchanges && !rebuild()) {
+      exchanges = Infinity;
+      return { stands: false };
+    }
+    const constant = new Float64Array(size);
+    supports.forEach((support, i) => {
+      constant[i] = signOf(support) * movementAt(plate.mesh, field, support.x_m, support.y_m);
+    });
+    constant.set(resultant, count);
+    const given = new Float64Array(size);
+    for (let i = 0; i < count; i++) given[i] = isFull[i] === 1 ? (supports[i]?.most_N ?? 0) : 0;
+    const values = following(tableau, given, constant);
+    const forceTolerance =
+      1e-10 * Math.max(...resultant.map((total, k) => Math.abs(total) / (reach[k] ?? 1)), 1e-6);
+    const gapTolerance =
+      1e-10 * constant.subarray(0, count).reduce((most, each) => Math.max(most, Math.abs(each)), 0);
 
-      const move = (column: number, step: number): void => {
-        for (let i = 0; i < size; i++)
-          values[i] = (values[i] ?? 0) + step * (tableau.entries[i * size + column] ?? 0);
-      };
-      const letIn = (index: number, before: number): void => {
-        swap(index);
-        isFull[index] = 0;
-        values[index] = before;
-      };
-      /** A gap that would be overlap, or a full support that would want more: its force is free again. */
-      const wantsIn = (i: number): boolean =>
-        tableau.exchanged[i] === 0 &&
-        (isFull[i] === 1 ? (values[i] ?? 0) > gapTolerance : (values[i] ?? 0) < -gapTolerance);
+    const move = (column: number, step: number): void => {
+      for (let i = 0; i < size; i++)
+        values[i] = (values[i] ?? 0) + step * (tableau.entries[i * size + column] ?? 0);
+    };
+    const letIn = (index: number, before: number): void => {
+      swap(index);
+      isFull[index] = 0;
+      values[index] = before;
+    };
+    /** A gap that would be overlap, or a full support that would want more: its force is free again. */
+    const wantsIn = (i: number): boolean =>
+      tableau.exchanged[i] === 0 &&
+      (isFull[i] === 1 ? (values[i] ?? 0) > gapTolerance : (values[i] ?? 0) < -gapTolerance);
 
-      for (let i = 0; i < count; i++) {
-        if (!wantsIn(i)) continue;
-        const gap = values[i] ?? 0;
-        letIn(i, given[i] ?? 0);
-        move(i, -gap);
-        i = -1;
-      }
+    for (let i = 0; i < count; i++) {
+      if (!wantsIn(i)) continue;
+      const gap = values[i] ?? 0;
+      letIn(i, given[i] ?? 0);
+      move(i, -gap);
+      i = -1;
+    }
 
-      for (let steps = 0; steps <= mostSteps * size; steps++) {
-        const worst = worstForce(held, tableau, values, forceTolerance);
-        if (worst === undefined) return standingOf(held, tableau, isFull, values);
-        let gap = 0;
-        for (;;) {
-          steps++;
-          const own = tableau.entries[worst.index * size + worst.index] ?? 0;
-          const stiffness = own * (matrix[worst.index * size + worst.index] ?? 0);
-          const missing = worst.target - (values[worst.index] ?? 0);
-          const full = stiffness > 1e-10 ? missing / own : worst.direction * Infinity;
-          const block = firstBlock(tableau, count, isFull, values, worst.index, worst.direction);
-          if (!Number.isFinite(full) && block === undefined) {
-            exchanges = Infinity;
-            isFull.fill(0);
-            return { stands: false };
-          }
-          const step = block !== undefined && Math.abs(block.step) < Math.abs(full) ? block.step : full;
-          move(worst.index, step);
-          gap += step;
-          if (block !== undefined && step === block.step) {
-            letIn(block.index, isFull[block.index] === 1 ? (supports[block.index]?.most_N ?? 0) : 0);
-            continue;
-          }
-          swap(worst.index);
-          isFull[worst.index] = worst.direction < 0 ? 1 : 0;
-          values[worst.index] = gap;
-          break;
+    for (let steps = 0; steps <= mostSteps * size; steps++) {
+      const worst = worstForce(held, tableau, values, forceTolerance);
+      if (worst === undefined) return soundOrNot(standingOf(held, tableau, isFull, values), constant);
+      let gap = 0;
+      for (;;) {
+        steps++;
+        const own = tableau.entries[worst.index * size + worst.index] ?? 0;
+        const stiffness = own * (matrix[worst.index * size + worst.index] ?? 0);
+        const missing = worst.target - (values[worst.index] ?? 0);
+        const reached = stiffness > leastStiffness ? missing / own : Infinity;
+        const full = Math.abs(reached) < span_m ? reached : worst.direction * Infinity;
+        const block = firstBlock(tableau, count, isFull, values, worst.index, worst.direction);
+        if (!Number.isFinite(full) && block === undefined) {
+          forget();
+          return { stands: false };
         }
+        const step = block !== undefined && Math.abs(block.step) < Math.abs(full) ? block.step : full;
+        move(worst.index, step);
+        gap += step;
+        if (block !== undefined && step === block.step) {
+          letIn(block.index, isFull[block.index] === 1 ? (supports[block.index]?.most_N ?? 0) : 0);
+          continue;
+        }
+        swap(worst.index);
+        isFull[worst.index] = worst.direction < 0 ? 1 : 0;
+        values[worst.index] = gap;
+        break;
       }
-      throw new RangeError('the supports of the plate did not settle');
+    }
+    return { stands: false };
+  };
+
+  return {
+    stand(load) {
+      const fresh = exchanges === Infinity;
+      const found = attempt(load);
+      if (found.stands || fresh) return found;
+      forget();
+      const again = attempt(load);
+      if (!again.stands) forget();
+      return again;
     },
   };
 }
@@ -212,7 +242,39 @@ function stiffest({ supports, matrix }: HeldPlate): number {
   return 1 / Math.max(...supports.map((_, i) => matrix[i * size + i] ?? 0));
 }
 
-function standingOf(held: HeldPlate, tableau: Tableau, isFull: Uint8Array, values: Float64Array): Standing {
+/** Whether the forces balance the load and no place overlaps what it rests on, told from the matrix before any exchange. */
+function isSound(
+  { supports, matrix }: HeldPlate,
+  { forces_N, rigid }: Extract<Standing, { stands: true }>,
+  constant: Float64Array,
+): boolean {
+  const count = supports.length;
+  const size = count + 3;
+  const unknowns = new Float64Array(size);
+  unknowns.set(forces_N);
+  unknowns.set(rigid, count);
+  for (let i = 0; i < size; i++) {
+    let [sum, scale] = [constant[i] ?? 0, Math.abs(constant[i] ?? 0)];
+    for (let j = 0; j < size; j++) {
+      const term = (matrix[i * size + j] ?? 0) * (unknowns[j] ?? 0);
+      sum += term;
+      scale += Math.abs(term);
+    }
+    const off = Math.abs(sum) <= accuracy * scale ? 0 : sum;
+    const [force, most] = [forces_N[i] ?? 0, supports[i]?.most_N ?? Infinity];
+    const mayLift = i < count && force === 0;
+    const mayGive = i < count && force === most;
+    if ((off > 0 && !mayLift) || (off < 0 && !mayGive)) return false;
+  }
+  return true;
+}
+
+function standingOf(
+  held: HeldPlate,
+  tableau: Tableau,
+  isFull: Uint8Array,
+  values: Float64Array,
+): Extract<Standing, { stands: true }> {
   const count = held.supports.length;
   const forces_N = new Float64Array(count);
   held.supports.forEach(({ most_N }, i) => {

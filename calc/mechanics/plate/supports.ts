@@ -30,6 +30,9 @@ export interface HeldPlate {
   readonly matrix: Float64Array;
 }
 
+/** Least give of a support as a share of the free plate's own: less is lost in rounding. */
+const leastGive = 1e-7;
+
 /** Sign of the force on the plate, down positive. */
 export function signOf({ sense }: PlateSupport): 1 | -1 {
   return sense === 'pull' ? 1 : -1;
@@ -48,6 +51,11 @@ export function heldPlate(
 ): HeldPlate {
   if (supports.some(({ give_mpN }) => !(give_mpN > 0))) throw new RangeError('every support gives a little');
   const fields = supports.map(({ x_m, y_m }) => fieldUnderUnit(plate, x_m, y_m));
+  supports.forEach(({ x_m, y_m, give_mpN }, index) => {
+    const field = fields[index];
+    if (field !== undefined && give_mpN < leastGive * movementAt(plate.mesh, field, x_m, y_m))
+      throw new RangeError('every support gives a little');
+  });
   return { plate, supports, fields, matrix: matrixOf(plate, supports, fields, shared) };
 }
 

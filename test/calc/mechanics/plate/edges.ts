@@ -27,7 +27,7 @@ export function evenMesh(length_m: number, depth_m: number, cellsX: number, cell
 }
 
 /** A place that holds both ways, next to rigid. */
-export function pinned(x_m: number, y_m: number, give_mpN = 1e-9): PlateSupport[] {
+export function pinned(x_m: number, y_m: number, give_mpN = 1e-6): PlateSupport[] {
   return (['push', 'pull'] as const).map((sense) => ({ x_m, y_m, sense, give_mpN, most_N: Infinity }));
 }
 

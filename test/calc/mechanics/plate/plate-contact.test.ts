@@ -28,17 +28,18 @@ const screw = fc
 const load = fc
   .tuple(place, fc.integer({ min: 100, max: 1500 }))
   .map(([at, load_N]): PlateLoad => ({ kind: 'point', ...at, load_N }));
-const heldIn = fc
+const supportsIn = fc
   .tuple(fc.array(push, { minLength: 3, maxLength: 14 }), fc.array(screw, { maxLength: 5 }))
-  .map(([pushes, screws]) => heldPlate(plate, [...pushes, ...screws]));
+  .map(([pushes, screws]) => [...pushes, ...screws]);
 const loadsIn = fc.array(load, { minLength: 1, maxLength: 3 });
-const runs = { numRuns: 150 };
+const runs = { numRuns: 250 };
 
 describe('contact', () => {
   it('every state that is found is the one there is: no force against its sense or above its most, no overlap, balance to 1e-8 (the conditions of Karush, Kuhn and Tucker, which a strictly convex energy meets once)', () => {
     let stood = 0;
     fc.assert(
-      fc.property(heldIn, loadsIn, (held, loads) => {
+      fc.property(supportsIn, loadsIn, (supports, loads) => {
+        const held = heldPlate(plate, supports);
         const solved = solvePlate(held, preparedLoad(plate, loads));
         if (!solved.stands) return;
         stood++;
@@ -79,12 +80,45 @@ describe('contact', () => {
       }),
       runs,
     );
-    expect(Math.min(seen.stands, seen.tips)).toBeGreaterThan(20);
+    expect(Math.min(seen.stands, seen.tips)).toBeGreaterThan(8);
+  });
+
+  it.each([
+    [0, 0.3096, 1.4364, 0.2205, 0.2916, 0.2925, 0.9108, 0.4248, 0.396, 0.5238],
+    [0.0972, 0.3276, 0, 0.4356, 0.7614, 0.1539],
+  ])('a corner that no support stands under tips the top', (...places) => {
+    // Cases in which rounding, taken for what is left of a stiffness, once held the top.
+    const supports = places.flatMap((x_m, k): PlateSupport[] =>
+      k % 2 === 0 ? [{ x_m, y_m: places[k + 1] ?? 0, sense: 'push', give_mpN: 2e-7, most_N: Infinity }] : [],
+    );
+    const corner = preparedLoad(plate, [{ kind: 'point', x_m: 0, y_m: 0, load_N: 100 }]);
+    expect(standerOf(heldPlate(plate, supports)).stand(corner)).toStrictEqual({ stands: false });
+  });
+
+  it('nearer and nearer to the brink a top turns further, without jumps, until it does not stand', () => {
+    const place = (x_m: number, y_m: number): PlateSupport => ({
+      x_m,
+      y_m,
+      sense: 'push',
+      give_mpN: 1e-6,
+      most_N: Infinity,
+    });
+    const held = heldPlate(plate, [place(0.4, 0.4), place(1.4, 0.4), place(0.9, 0.1), place(0.9, 0.401)]);
+    const turnAt = (beyond_m: number) => {
+      const load: PlateLoad = { kind: 'point', x_m: 0.9, y_m: 0.401 + beyond_m, load_N: 1000 };
+      const found = standerOf(held).stand(preparedLoad(plate, [load]));
+      return found.stands ? Math.abs(found.rigid[2]) : Infinity;
+    };
+    const turns = [-1e-3, -1e-4, -1e-5, -1e-7, 1e-7, 1e-5, 1e-3].map(turnAt);
+    expect(turns.slice(0, 2).every(Number.isFinite)).toBe(true);
+    expect(turns.slice(4)).toStrictEqual([Infinity, Infinity, Infinity]);
+    expect(turns.every((turn) => turn === Infinity || turn < 1)).toBe(true);
   });
 
   it('load after load on one stander is what each is alone, in any order', () => {
     fc.assert(
-      fc.property(heldIn, fc.array(loadsIn, { minLength: 2, maxLength: 8 }), (held, many) => {
+      fc.property(supportsIn, fc.array(loadsIn, { minLength: 2, maxLength: 8 }), (supports, many) => {
+        const held = heldPlate(plate, supports);
         const stander = standerOf(held);
         for (const loads of many) {
           const prepared = preparedLoad(plate, loads);
@@ -125,7 +159,7 @@ describe('contact', () => {
     expect(Math.abs(at(a, b) - (at(a) + at(b) - at()))).toBeLessThan(1e-9 * Math.abs(at()));
   });
 
-  it('screws hold a top that tips without them, until they bear no more; words say which', () => {
+  it('screws hold a top that tips without them, until they bear no more; words say what is missing', () => {
     const screwed = (most_N: number) =>
       heldPlate(plate, [
         ...corners,
@@ -149,6 +183,27 @@ describe('contact', () => {
       why: expect.stringContaining('on one line') as unknown,
     });
     expect(solvePlate(heldPlate(plate, []), atEdge)).toMatchObject({ why: 'nothing holds the top up' });
+    const screwAtEdge = (y_m: number, most_N: number): PlateSupport => ({
+      x_m: 0.9,
+      y_m,
+      sense: 'pull',
+      give_mpN: 1e-6,
+      most_N,
+    });
+    const screwedAt = (y_m: number, most_N = 1e6) => heldPlate(plate, [...corners, screwAtEdge(y_m, most_N)]);
+    expect(solvePlate(screwedAt(0.7), atEdge)).toMatchObject({
+      why: expect.stringContaining('no screw lies where it would help') as unknown,
+    });
+    const lifted = preparedLoad(plate, [{ kind: 'point', x_m: 0.9, y_m: 0.3, load_N: -500 }]);
+    expect(solvePlate(loose, lifted)).toMatchObject({ why: 'nothing holds the top down' });
+    expect(solvePlate(screwedAt(0.7), lifted)).toMatchObject({
+      why: expect.stringContaining('no screw lies where it would help') as unknown,
+    });
+  });
+
+  it('a support with next to no give is refused, not lost in rounding', () => {
+    const stiff = corners.map((each) => ({ ...each, give_mpN: 1e-15 }));
+    expect(() => heldPlate(plate, stiff)).toThrow('every support gives a little');
   });
 });
 
