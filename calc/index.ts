@@ -1,6 +1,7 @@
 import type {
   BracketShelfResult,
   CheckResult,
+  CounterOverhangResult,
   FieldError,
   WallFixingResult,
 } from '../shared/check-result.ts';
@@ -8,11 +9,14 @@ import {
   DocumentError,
   readDocument,
   type BracketShelfInput,
+  type CounterOverhangInput,
   type SoundDocument,
   type WallFixingInput,
 } from '../shared/check-document/index.ts';
 import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
 import { unknownNames } from './elements/bracket-shelf/names.ts';
+import { checkCounterOverhang } from './elements/counter-overhang/index.ts';
+import { unknownNamesOfOverhang } from './elements/counter-overhang/names.ts';
 import { checkWallFixing } from './elements/wall-fixing/index.ts';
 import { unknownNamesOfWallFixing } from './elements/wall-fixing/names.ts';
 import { remediesOf } from './layout/remedies/index.ts';
@@ -33,11 +37,13 @@ interface CheckOptions {
  */
 export function check(document: BracketShelfInput, options?: CheckOptions): BracketShelfResult;
 export function check(document: WallFixingInput, options?: CheckOptions): WallFixingResult;
+export function check(document: CounterOverhangInput, options?: CheckOptions): CounterOverhangResult;
 export function check(document: unknown, options?: CheckOptions): CheckResult;
 export function check(document: unknown, { waysOut = true }: CheckOptions = {}): CheckResult {
   const reading = readDocument(document);
   if (!reading.ok) throw new DocumentError([...reading.errors, ...namesNotKnown(reading.sound)]);
   if (reading.document.element === 'wall-fixing') return checkWallFixing(reading.document);
+  if (reading.document.element === 'counter-overhang') return checkCounterOverhang(reading.document);
   return checkBracketShelf(reading.document, (shelf, judgement) =>
     waysOut && isInput(document) ? remediesOf(document, shelf, judgement) : [],
   );
@@ -45,7 +51,8 @@ export function check(document: unknown, { waysOut = true }: CheckOptions = {}):
 
 function namesNotKnown(sound: SoundDocument | null): FieldError[] {
   if (sound === null) return [];
-  return sound.element === 'bracket-shelf' ? unknownNames(sound) : unknownNamesOfWallFixing(sound);
+  if (sound.element === 'bracket-shelf') return unknownNames(sound);
+  return sound.element === 'wall-fixing' ? unknownNamesOfWallFixing(sound) : unknownNamesOfOverhang(sound);
 }
 
 export { layouts } from './layout/layouts.ts';

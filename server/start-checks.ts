@@ -1,4 +1,8 @@
-import type { BracketShelfInput, WallFixingInput } from '../shared/check-document/index.ts';
+import type {
+  BracketShelfInput,
+  CounterOverhangInput,
+  WallFixingInput,
+} from '../shared/check-document/index.ts';
 
 /** What a new check holds: a short shelf on three brackets, with every size in plain sight to be changed. */
 const startCheck: BracketShelfInput = {
@@ -38,8 +42,55 @@ const startFixing: WallFixingInput = {
   loads: [{ name: 'What hangs on it', shear: '40 lbf', couple: '160 lbf.in', duration: 'ten-years' }],
 };
 
+/** A new counter: a maple top that runs past its base for stools, on brackets. */
+const startOverhang: CounterOverhangInput = {
+  schema: 1,
+  element: 'counter-overhang',
+  units: 'inch-pound',
+  top: {
+    build: 'edge-glued-staves',
+    material: 'sugar-maple',
+    appearance: 'nearly-clear',
+    staves: 'along',
+    length: '72 in',
+    depth: '36 in',
+    thickness: '1-1/2 in',
+  },
+  base: {
+    from: '0 in',
+    to: '72 in',
+    back: '0 in',
+    front: '24 in',
+    panels: ['0 in', '36 in', '72 in'],
+    rail: { thickness: '3/4 in' },
+    weight: '200 lbf',
+    foot: '24 in',
+    height: '34-1/2 in',
+    heldToFloor: true,
+    anchorPull: '400 lbf',
+  },
+  screws: {
+    fastener: 'wood-screw-10',
+    length: '1-3/4 in',
+    through: '3/4 in',
+    at: [
+      ['3 in', '2 in'],
+      ['33 in', '2 in'],
+      ['39 in', '2 in'],
+      ['69 in', '2 in'],
+    ],
+  },
+  props: [],
+  loads: [
+    { name: 'Serving', kind: 'area', amount: '10 psf', duration: 'ten-years', sustained: 0.3 },
+    { name: 'Person at the edge', kind: 'person', amount: '250 lbf', duration: 'seven-days' },
+  ],
+  limits: { live: '1/4 in', longTerm: 'L/240' },
+};
+
 /** What a new check of each element holds. */
 export const startChecks = {
   'bracket-shelf': startCheck,
   'wall-fixing': startFixing,
+  'counter-overhang': startOverhang,
 } as const;

@@ -279,8 +279,65 @@ export interface WallFixingResult extends ResultBase {
   };
 }
 
+/** A place on a counter top: along its length, and from its back edge. */
+export interface TopPlace {
+  readonly x: Quantity;
+  readonly y: Quantity;
+}
+
+/**
+ * Something that differs from place to place on a counter top, SI, at the crossings of its mesh: row by row from the back
+ * edge, each row from the left end; and who stands where.
+ */
+export interface TopField {
+  readonly x_m: readonly number[];
+  readonly y_m: readonly number[];
+  readonly values: readonly number[];
+  readonly unit: 'm' | 'Pa';
+  readonly people: readonly TopPlace[];
+  readonly bound: 'screws-hold' | 'screws-loose';
+}
+
+/** What the plate says of a counter top; null where it tips off its base. */
+export interface PlateAnalysis {
+  /** Largest stresses, a peak averaged over one thickness. */
+  readonly alongGrain: Quantity | null;
+  readonly acrossGrain: Quantity | null;
+  /** The most any edge moves under load, and where. */
+  readonly tip: { readonly movement: Quantity; readonly at: TopPlace } | null;
+  /** How far the top rises off its base at the farthest. */
+  readonly lift: Quantity;
+  /** What each stretch of the front rail between panels carries at most. */
+  readonly railLine: readonly { readonly from: Quantity; readonly to: Quantity; readonly load: Quantity }[];
+  /** The largest load on each prop; null for a bar, which bends with the top. */
+  readonly props: readonly { readonly at: Quantity; readonly load: Quantity | null }[];
+  /** Largest pull on one screw. */
+  readonly screwPull: Quantity;
+  /** Where people stand when most is asked of the top across the grain; none where it is worst without them. */
+  readonly person: { readonly at: readonly TopPlace[] };
+  /** Whether the screws hold or are loose then. */
+  readonly bound: 'screws-hold' | 'screws-loose';
+  /** Movement down where an edge moves most, and stress across the grain where that is largest. */
+  readonly fields: { readonly movement: TopField | null; readonly acrossGrain: TopField | null };
+}
+
+/** The answer to a counter top that runs past its base. */
+export interface CounterOverhangResult extends ResultBase {
+  readonly element: 'counter-overhang';
+  /** Unfactored. */
+  readonly analysis: {
+    readonly plate: PlateAnalysis;
+    readonly tipOver: {
+      readonly overturning: Quantity;
+      readonly restoring: Quantity;
+      /** Pull on the floor that would hold the base, people and pushes; null where its weight is not known. */
+      readonly floorPull: Quantity | null;
+    };
+  };
+}
+
 /** The answer to one check document; `element` says which. */
-export type CheckResult = BracketShelfResult | WallFixingResult;
+export type CheckResult = BracketShelfResult | WallFixingResult | CounterOverhangResult;
 
 /** One thing wrong with a document: where (a JSON pointer) and what the field takes. */
 export interface FieldError {

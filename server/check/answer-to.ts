@@ -3,12 +3,14 @@ import {
   readDocument,
   type BracketShelfDocument,
   type CheckDocument,
+  type CounterOverhangDocument,
   type SoundDocument,
   type WallFixingDocument,
 } from '../../shared/check-document/index.ts';
 import type {
   BracketShelfResult,
   CheckResult,
+  CounterOverhangResult,
   FieldError,
   WallFixingResult,
 } from '../../shared/check-result.ts';
@@ -24,6 +26,11 @@ export type Checked =
       readonly element: 'wall-fixing';
       readonly document: WallFixingDocument;
       readonly result: WallFixingResult;
+    }
+  | {
+      readonly element: 'counter-overhang';
+      readonly document: CounterOverhangDocument;
+      readonly result: CounterOverhangResult;
     };
 
 /** What comes of a document: the answer to it, or everything that is wrong with it. */
@@ -58,6 +65,9 @@ function together(document: CheckDocument, result: CheckResult): Checked | undef
   }
   if (document.element === 'wall-fixing' && result.element === 'wall-fixing') {
     return { element: 'wall-fixing', document, result };
+  }
+  if (document.element === 'counter-overhang' && result.element === 'counter-overhang') {
+    return { element: 'counter-overhang', document, result };
   }
   return undefined;
 }

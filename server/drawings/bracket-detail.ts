@@ -1,4 +1,4 @@
-import type { CheckDocument } from '../../shared/check-document/index.ts';
+import type { WallDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { detailOf, type Detail } from './detail.ts';
@@ -35,7 +35,7 @@ const between = 20;
  * @returns undefined where plate, screws or wall are not given
  */
 export function bracketDetail(
-  document: CheckDocument,
+  document: WallDocument,
   result: CheckResult,
   size: DetailSize = 'plain',
 ): Drawing | undefined {

@@ -1,4 +1,4 @@
-import type { BracketShelfDocument, CheckDocument } from '../../shared/check-document/index.ts';
+import type { BracketShelfDocument, WallDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import { missesOf, placesOf, type Miss } from './misses.ts';
 import { screwOffsets, screwSizes } from './screws.ts';
@@ -43,7 +43,7 @@ const into: Readonly<Record<Framing, string>> = {
 };
 
 /** Plate, screws and wall as the detail shows them; undefined where plate, screws or wall are not given. */
-export function detailOf(document: CheckDocument, result: CheckResult): Detail | undefined {
+export function detailOf(document: WallDocument, result: CheckResult): Detail | undefined {
   const { wall } = document;
   const { plate, screws } = partsOf(document);
   if (plate === undefined || screws === undefined || wall === undefined) return undefined;
@@ -76,12 +76,12 @@ export function detailOf(document: CheckDocument, result: CheckResult): Detail |
 }
 
 /** Plate and screws, wherever the document has them. */
-function partsOf(document: CheckDocument): Pick<Brackets, 'plate' | 'screws'> {
+function partsOf(document: WallDocument): Pick<Brackets, 'plate' | 'screws'> {
   return document.element === 'bracket-shelf' ? document.brackets : document;
 }
 
 /** Edges of the stud behind the bracket that misses most; behind all of them where none does. */
-function studBehind(document: CheckDocument, { fixings }: CheckResult): Detail['studs'] {
+function studBehind(document: WallDocument, { fixings }: CheckResult): Detail['studs'] {
   const { wall } = document;
   const places = placesOf(document);
   const shifts = fixings.flatMap(({ bracket, stud }) => {
@@ -100,7 +100,7 @@ function studBehind(document: CheckDocument, { fixings }: CheckResult): Detail['
 }
 
 /** A plate alone whose place among the studs nobody gives is taken to stand on the middle of one. */
-function centred(document: CheckDocument): number[] {
+function centred(document: WallDocument): number[] {
   if (document.element !== 'wall-fixing') return [];
   return document.position === undefined || document.wall.studs === undefined ? [0] : [];
 }

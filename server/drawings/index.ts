@@ -1,4 +1,7 @@
 export { bracketDetail } from './bracket-detail.ts';
+export { contourPicture, type Bands } from './counter/contour-picture.ts';
+export { plan } from './counter/plan.ts';
+export { counterSection } from './counter/section.ts';
 export { diagrams } from './diagrams.ts';
 export { elevation } from './elevation.ts';
 export { section } from './section.ts';

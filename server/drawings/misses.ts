@@ -1,4 +1,4 @@
-import type { CheckDocument } from '../../shared/check-document/index.ts';
+import type { WallDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import { levelDimension, ticks, type Room, type Strip } from './dimension.ts';
 import { dimensionText, textWidth } from './lettering.ts';
@@ -17,7 +17,7 @@ export interface Miss {
 }
 
 /** The brackets that are off their studs, as the check judged them; none where no stud has to be met. */
-export function missesOf(document: CheckDocument, result: CheckResult): Miss[] {
+export function missesOf(document: WallDocument, result: CheckResult): Miss[] {
   const check = result.checks.find(({ id }) => id === 'bracket-on-stud');
   if (check === undefined) return [];
   const allowed_m = check.capacity?.value ?? 0;
@@ -32,7 +32,7 @@ export function missesOf(document: CheckDocument, result: CheckResult): Miss[] {
 }
 
 /** Where brackets stand, from the left; or where a plate alone does, if anybody says. */
-export function placesOf(document: CheckDocument): number[] {
+export function placesOf(document: WallDocument): number[] {
   if (document.element === 'bracket-shelf') return document.brackets.positions.toSorted((a, b) => a - b);
   return document.position === undefined ? [] : [document.position];
 }

@@ -88,6 +88,19 @@ export function strokes(segments: readonly (readonly [Point, Point])[], name: Pe
   return `<path d="${path}" ${pen(name)}/>`;
 }
 
+/** The tone of one band of a picture of bands; where bands lie over each other it gets darker. */
+const tone =
+  'fill="currentColor" fill-opacity="0.13" stroke="currentColor" stroke-width="0.5" stroke-opacity="0.55"';
+
+/** An area with holes, in the tone of one band. */
+export function areas(rings: readonly (readonly Point[])[]): string {
+  if (rings.length === 0) return '';
+  const path = rings
+    .map((ring) => `M${ring.map(({ x, y }) => `${coordinate(x)} ${coordinate(y)}`).join('L')}Z`)
+    .join('');
+  return `<path d="${path}" class="band" fill-rule="evenodd" ${tone}/>`;
+}
+
 export interface Lettering {
   readonly size: number;
   readonly anchor?: 'start' | 'middle' | 'end';

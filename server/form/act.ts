@@ -50,6 +50,7 @@ const emptiedLists: Readonly<
 > = {
   'board.layers': { by: () => 'board.by', way: 'plain' },
   'wall.studs.at': { by: () => 'wall.studs.by', way: 'none' },
+  'base.panels': { by: (list) => `${list}.by`, way: 'empty' },
   'wall.coverings': { by: (list) => `${list}.by`, way: 'empty' },
   'loads.*.things': { by: (list) => list.replace(/things$/, 'by'), way: 'amount' },
 };
@@ -74,15 +75,15 @@ function add(texts: Texts, list: string): Acted {
   return { texts: added, at: start[0]?.[0] ?? name };
 }
 
-/** Lists of places along the board, where a new one goes on from the last two. */
-const placed = new Set(['brackets.positions.*', 'wall.studs.at.*', 'board.joints.*']);
+/** Lists of places along the board or the top, where a new one goes on from the last two. */
+const placed = new Set(['brackets.positions.*', 'wall.studs.at.*', 'board.joints.*', 'base.panels.*']);
 
 /** The middle of the widest gap between the places so far, or of the board. */
 function nextPlace(texts: Texts, list: string, count: number): string {
   const { system } = readForm(texts);
   const unit = bareUnits[system].length;
   const places = Array.from({ length: count }, (_, row) => lengthOf(texts, `${list}.${row}`, unit));
-  const length = lengthOf(texts, 'board.length', unit);
+  const length = lengthOf(texts, list === 'base.panels' ? 'top.length' : 'board.length', unit);
   if (length === undefined) return nextStud(places.at(-1), system);
   const known = places.filter((place) => place !== undefined && place <= length);
   const marks = [0, ...known, length].filter((mark) => mark !== undefined).sort((a, b) => a - b);

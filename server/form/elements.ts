@@ -1,5 +1,6 @@
 import {
   bracketShelfSchema,
+  counterOverhangSchema,
   wallFixingSchema,
   type CheckDocument,
 } from '../../shared/check-document/index.ts';
@@ -13,7 +14,10 @@ export type Element = CheckDocument['element'];
 export const formShapes: Readonly<Record<Element, Group>> = {
   'bracket-shelf': groupOf(bracketShelfSchema),
   'wall-fixing': groupOf(wallFixingSchema),
+  'counter-overhang': groupOf(counterOverhangSchema),
 };
+
+const elements: readonly Element[] = ['bracket-shelf', 'wall-fixing', 'counter-overhang'];
 
 /** What a form checks where it does not say so: addresses of shelves need not name it. */
 export const usualElement: Element = 'bracket-shelf';
@@ -25,6 +29,5 @@ export function elementOf(texts: Texts): Element {
 
 /** An element by its name; undefined where nothing of ours goes by it. */
 export function elementNamed(name: unknown): Element | undefined {
-  if (typeof name !== 'string' || !Object.hasOwn(formShapes, name)) return undefined;
-  return name === 'wall-fixing' ? 'wall-fixing' : 'bracket-shelf';
+  return elements.find((element) => element === name);
 }

@@ -17,6 +17,10 @@ function fill(shape: Shape, value: unknown, name: string, texts: Map<string, str
   if (value === undefined || shape.is === 'constant') return;
   if (shape.is === 'group') return fillGroup(shape, value, name, texts);
   if (shape.is === 'list') return fillList(shape.item, value, name, texts);
+  if (shape.is === 'tuple') {
+    shape.items.forEach((item, index) => fill(item, own(value, String(index)), `${name}.${index}`, texts));
+    return;
+  }
   if (shape.is === 'variants') {
     const word = own(value, shape.key);
     if (typeof word !== 'string') return;
@@ -30,6 +34,7 @@ function fill(shape: Shape, value: unknown, name: string, texts: Map<string, str
     if (group !== undefined) fillGroup(group, value, name, texts);
     return;
   }
+  if (typeof value === 'boolean') texts.set(name, value ? 'yes' : 'no');
   if (typeof value === 'string' || typeof value === 'number') texts.set(name, String(value));
 }
 

@@ -45,6 +45,7 @@ class Reader {
     this.nameAt.set(pointer, name);
     if (shape.is === 'constant') return this.constant(shape.value, name);
     if (shape.is === 'list') return this.list(shape.item, name, pointer);
+    if (shape.is === 'tuple') return this.tuple(shape.items, name, pointer);
     if (shape.is === 'group') return this.given(name, () => this.group(shape, name, pointer, new Set()));
     if (shape.is === 'either') return this.given(name, () => this.either(shape.options, name, pointer));
     if (shape.is === 'variants') return this.variant(shape, name, pointer);
@@ -53,6 +54,7 @@ class Reader {
     if (text === '') return undefined;
     this.entries.push([name, text]);
     if (shape.is === 'quantity') return withUnit(text, shape.kind, this.system);
+    if (shape.is === 'yes-no') return { yes: true, no: false }[text] ?? text;
     return shape.is === 'number' ? numberOf(text) : text;
   }
 
@@ -133,6 +135,12 @@ class Reader {
       if (value !== undefined) items.push(value);
     }
     return items.length === 0 ? undefined : items;
+  }
+
+  /** One of its items missing is an empty text, for the document to say what it takes. */
+  private tuple(items: readonly Shape[], name: string, pointer: string): unknown[] | undefined {
+    const values = items.map((item, index) => this.read(item, `${name}.${index}`, `${pointer}/${index}`));
+    return values.every((value) => value === undefined) ? undefined : values.map((value) => value ?? '');
   }
 
   private constant(value: string | number, name: string): string | number {

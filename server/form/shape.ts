@@ -5,10 +5,13 @@ import type { Kind } from '../../shared/quantity/index.ts';
 export type Shape =
   | { readonly is: 'text' }
   | { readonly is: 'number' }
+  | { readonly is: 'yes-no' }
   | { readonly is: 'quantity'; readonly kind: Kind }
   | { readonly is: 'constant'; readonly value: string | number }
   | Group
   | { readonly is: 'list'; readonly item: Shape }
+  /** A list that always has the same few items. */
+  | { readonly is: 'tuple'; readonly items: readonly Shape[] }
   /** A group whose other fields depend on the word in one of them. */
   | { readonly is: 'variants'; readonly key: string; readonly variants: ReadonlyMap<string, Group> }
   /** A group that is one of several, told apart by their fields; named by the first field of each. */
@@ -33,6 +36,8 @@ function shapeOf(schema: z.core.$ZodType): Shape {
   if (schema instanceof z.ZodOptional) return shapeOf(schema.unwrap());
   if (schema instanceof z.ZodObject) return groupOf(schema);
   if (schema instanceof z.ZodArray) return { is: 'list', item: shapeOf(schema.element) };
+  if (schema instanceof z.ZodTuple) return { is: 'tuple', items: schema.def.items.map(shapeOf) };
+  if (schema instanceof z.ZodBoolean) return { is: 'yes-no' };
   if (schema instanceof z.ZodDiscriminatedUnion) return variantsOf(schema);
   if (schema instanceof z.ZodUnion) {
     const options = schema.options.map((option) => groupOf(option));

@@ -1,6 +1,6 @@
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
-import { elementOf } from './elements.ts';
+import { elementOf, type Element } from './elements.ts';
 import { anyWritten, rowsOf, written, type Texts } from './texts.ts';
 
 /** A value to start from, in each system of units; one text where it is no quantity. */
@@ -51,16 +51,35 @@ const starts: Readonly<Record<string, Readonly<Record<string, Start>>>> = {
   'loads.*.things.*': { thing: 'dinner-plate', count: '12' },
 };
 
-/** The same where a fixing on its own means something else by a part. */
-const fixingStarts: typeof starts = {
-  'screws.heights.*': { '': inches('4', 100) },
-  'loads.*': { shear: { 'inch-pound': '20 lbf', metric: '100 N' }, duration: 'ten-years' },
+/** The same where another element means something else by a part. */
+const ownStarts: Readonly<Record<Element, typeof starts>> = {
+  'bracket-shelf': {},
+  'wall-fixing': {
+    'screws.heights.*': { '': inches('4', 100) },
+    'loads.*': { shear: { 'inch-pound': '20 lbf', metric: '100 N' }, duration: 'ten-years' },
+  },
+  'counter-overhang': {
+    'base.rail': { thickness: inches('3/4', 19) },
+    screws: {
+      fastener: 'wood-screw-10',
+      length: inches('2', 50),
+      through: inches('3/4', 19),
+      'at.0.0': inches('3', 75),
+      'at.0.1': inches('2', 50),
+    },
+    'screws.at.*': { '0': inches('12', 300), '1': inches('2', 50) },
+    'props.*': { kind: 'bracket', at: inches('12', 300), to: inches('30', 760) },
+    'props.*.flat-bar': { from: inches('4', 100), width: inches('2', 50), thickness: inches('3/8', 10) },
+    'loads.*': { kind: 'area', amount: { 'inch-pound': '10 psf', metric: '0.5 kPa' }, duration: 'ten-years' },
+    'loads.*.area': { amount: { 'inch-pound': '10 psf', metric: '0.5 kPa' } },
+    'loads.*.person': { amount: { 'inch-pound': '250 lbf', metric: '1100 N' } },
+  },
 };
 
 /** The fields to write into a part of the form that is empty. */
 export function startOf(part: string, name: string, texts: Texts): [string, string][] {
   const system: UnitSystem = written(texts, 'units') === 'metric' ? 'metric' : 'inch-pound';
-  const own = elementOf(texts) === 'wall-fixing' ? fixingStarts[part] : undefined;
+  const own = ownStarts[elementOf(texts)][part];
   return Object.entries(own ?? starts[part] ?? {}).map(([field, start]) => [
     field === '' ? name : `${name}.${field}`,
     typeof start === 'string' ? start : start[system],
@@ -109,11 +128,11 @@ function fillLayers(texts: Map<string, string>): void {
   }
 }
 
-/** A load that became another kind of load can't keep an amount that kind does not take. */
-function fillNewKind(texts: Map<string, string>, load: string, was: string): void {
-  const kind = written(texts, `${load}.kind`);
-  if (kind === was || kind === '' || anyWritten(texts, `${load}.things`)) return;
-  for (const [field, text] of startOf(`loads.*.${kind}`, load, texts)) {
+/** A load that became another kind of load can't keep an amount that kind does not take; a prop needs other sizes. */
+function fillNewKind(texts: Map<string, string>, row: string, was: string): void {
+  const kind = written(texts, `${row}.kind`);
+  if (kind === was || kind === '' || anyWritten(texts, `${row}.things`)) return;
+  for (const [field, text] of startOf(`${patternOf(row)}.${kind}`, row, texts)) {
     if (field.endsWith('.amount') || written(texts, field) === '') texts.set(field, text);
   }
 }

@@ -2,9 +2,14 @@ import { startChecks } from '../start-checks.ts';
 import { elementNamed, elementOf, type Element } from './elements.ts';
 import { fillForm } from './fill-form.ts';
 import { written, type Texts } from './texts.ts';
+import { unknownNames } from './unknown-names.ts';
 
-/** What is said of plate and screws stands elsewhere in a document of another element. */
-const fixingAt: Readonly<Record<Element, string>> = { 'bracket-shelf': 'brackets.', 'wall-fixing': '' };
+/** What is said of plate and screws stands elsewhere in a document of another element; null where there is no plate. */
+const fixingAt: Readonly<Record<Element, string | null>> = {
+  'bracket-shelf': 'brackets.',
+  'wall-fixing': '',
+  'counter-overhang': null,
+};
 const carried = /^(title|date|preparedBy|checkedBy|code|units|was|conditions\..+|wall\.(?!by$).+)$/;
 const ofFixing = /^(plate|screws)\.(?!by$)/;
 
@@ -21,7 +26,9 @@ export function switchElement(texts: Texts): Map<string, string> {
   const [from, to] = [fixingAt[was], fixingAt[now]];
   const moved: [string, string][] = [];
   for (const [name, text] of kept) {
-    if (carried.test(name)) moved.push([name, text]);
+    if (carried.test(name) && unknownNames(new Map([[name, text]]), now).length === 0)
+      moved.push([name, text]);
+    if (from === null || to === null) continue;
     const part = name.startsWith(from) ? name.slice(from.length) : '';
     const [, group = ''] = ofFixing.exec(part) ?? [];
     if (group !== '' && written(kept, `${from}${group}.by`) !== 'none') moved.push([`${to}${part}`, text]);

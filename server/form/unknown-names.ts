@@ -16,10 +16,14 @@ export function unknownNames(texts: Texts, element: Element = elementOf(texts)):
 
 function isKnown(shape: Shape, path: readonly string[]): boolean {
   const [here, ...rest] = path;
-  if (here === undefined) return !['group', 'list', 'either', 'variants'].includes(shape.is);
+  if (here === undefined) return !['group', 'list', 'tuple', 'either', 'variants'].includes(shape.is);
   if ((here === 'by' || here === 'was') && rest.length === 0) return true;
   if (shape.is === 'group') return inGroup(shape, here, rest);
   if (shape.is === 'list') return /^\d{1,3}$/.test(here) && isKnown(shape.item, rest);
+  if (shape.is === 'tuple') {
+    const item = /^\d$/.test(here) ? shape.items[Number(here)] : undefined;
+    return item !== undefined && isKnown(item, rest);
+  }
   if (shape.is === 'either') return [...shape.options.values()].some((group) => inGroup(group, here, rest));
   if (shape.is === 'variants')
     return [...shape.variants.values()].some((group) => inGroup(group, here, rest));

@@ -1,13 +1,15 @@
 import type { Drawing } from '../drawings/index.ts';
 import { fixingViews, type FixingsView } from './fixings.ts';
 import type { CheckState } from '../check/check-state.ts';
+import type { Element } from '../form/index.ts';
 import { caution, cautions } from '../../shared/cautions.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { checkViews, type CheckView } from './checks.ts';
 import type { CheckForm } from './form/index.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
-import { picturesOf, type DrawingView } from './pictures.ts';
+import type { DrawingView } from './drawing-views.ts';
+import { picturesOf } from './pictures.ts';
 import { waysOutView, type WaysOutView } from './ways-out.ts';
 
 /** The verdict, as it stands large over the checks and small in the bar that is always in sight. */
@@ -21,7 +23,11 @@ interface VerdictView extends OutcomeWords {
 interface ResultView extends WaysOutView {
   readonly whole: readonly DrawingView[];
   readonly section: readonly Drawing[];
+  readonly sectionTitle: string;
+  readonly sectionSaid: string;
   readonly diagrams: readonly DrawingView[];
+  readonly hasDiagrams: boolean;
+  readonly diagramsTitle: string;
   /** Layouts and limits are worked out of a shelf alone. */
   readonly hasOutlooks: boolean;
   readonly checks: readonly CheckView[];
@@ -69,6 +75,22 @@ export interface LinksView {
   readonly canKeep: boolean;
 }
 
+const pictureWords: Readonly<
+  Record<Element, Pick<ResultView, 'sectionTitle' | 'sectionSaid' | 'diagramsTitle'>>
+> = {
+  'bracket-shelf': {
+    sectionTitle: 'Across the shelf',
+    sectionSaid: 'Board, bracket, screws and wall from the side.',
+    diagramsTitle: 'Movement, moment and shear',
+  },
+  'wall-fixing': { sectionTitle: '', sectionSaid: '', diagramsTitle: '' },
+  'counter-overhang': {
+    sectionTitle: 'Across the counter',
+    sectionSaid: 'Top, base and what carries the overhang, from the side.',
+    diagramsTitle: 'Over the top',
+  },
+};
+
 /** The answer to a check as it is shown, whether there is a result or only errors. */
 export function answerView(state: CheckState, form: CheckForm, typesetter: Typesetter): AnswerView {
   const { answer } = state;
@@ -111,9 +133,12 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         whole: pictures.whole,
         section: pictures.section,
         diagrams: pictures.diagrams,
+        hasDiagrams: pictures.diagrams.length > 0,
+        ...pictureWords[answer.element],
         hasOutlooks: answer.element === 'bracket-shelf',
         checks,
-        fixings: fixingViews(document, result, pictures.detail),
+        fixings:
+          document.element === 'counter-overhang' ? [] : fixingViews(document, result, pictures.detail),
         ...waysOutView(result.remedies, state),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,

@@ -1,4 +1,4 @@
-import type { CheckDocument } from '../../shared/check-document/index.ts';
+import type { WallDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult, FixingResult } from '../../shared/check-result.ts';
 import type { Drawing } from '../drawings/index.ts';
 import { missesOf } from '../drawings/misses.ts';
@@ -27,18 +27,18 @@ export interface FixingsView {
 }
 
 const nothing = '–';
-const captions: Readonly<Record<CheckDocument['element'], string>> = {
+const captions: Readonly<Record<WallDocument['element'], string>> = {
   'bracket-shelf': 'Every bracket; pull and shear are those of its highest screw',
   'wall-fixing': 'Pull and shear are those of the highest screw',
 };
-const groups: Readonly<Record<CheckDocument['element'], string>> = {
+const groups: Readonly<Record<WallDocument['element'], string>> = {
   'bracket-shelf': 'Every bracket',
   'wall-fixing': 'The plate',
 };
 
 /** The fixings of a check; none where they were not worked out. */
 export function fixingViews(
-  document: CheckDocument,
+  document: WallDocument,
   result: CheckResult,
   details: readonly Drawing[],
 ): FixingsView[] {

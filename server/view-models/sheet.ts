@@ -4,7 +4,8 @@ import type { Checked } from '../check/answer-to.ts';
 import type { Drawing } from '../drawings/index.ts';
 import type { Paper } from '../sheets/paper.ts';
 import type { Typesetter } from '../typeset/index.ts';
-import { picturesOf, type DrawingView } from './pictures.ts';
+import type { DrawingView } from './drawing-views.ts';
+import { picturesOf } from './pictures.ts';
 import { sheetChecks, type SheetCheck } from './sheet-checks.ts';
 import {
   sheetSections,
@@ -68,6 +69,7 @@ export interface SheetContext {
 const usualTitles: Readonly<Record<Checked['element'], string>> = {
   'bracket-shelf': 'Shelf on brackets',
   'wall-fixing': 'Fixing on a wall',
+  'counter-overhang': 'Counter overhang',
 };
 
 /** Puts a check, its drawings and its calculation into the words of the sheet. */

@@ -2,17 +2,28 @@ import { z } from 'zod';
 import type { FieldError } from '../check-result.ts';
 import { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
 import { bracketShelfConflicts } from './bracket-shelf-conflicts.ts';
+import { counterOverhangSchema, type CounterOverhangDocument } from './counter-overhang.ts';
+import { counterOverhangConflicts } from './counter-overhang-conflicts.ts';
 import { explain } from './explain.ts';
 import { quoted } from './field.ts';
 import { headSchema } from './head.ts';
 import { isRecord } from './parts.ts';
 import { prune } from './prune.ts';
-import { soundShelf, soundWallFixing, type SoundDocument, type SoundShelf } from './sound.ts';
+import {
+  soundCounterOverhang,
+  soundShelf,
+  soundWallFixing,
+  type SoundDocument,
+  type SoundShelf,
+} from './sound.ts';
 import { wallFixingSchema, type WallFixingDocument } from './wall-fixing.ts';
 import { wallFixingConflicts } from './wall-fixing-conflicts.ts';
 
+/** A checked document of something that hangs on a wall. */
+export type WallDocument = BracketShelfDocument | WallFixingDocument;
+
 /** A checked document of any element. */
-export type CheckDocument = BracketShelfDocument | WallFixingDocument;
+export type CheckDocument = WallDocument | CounterOverhangDocument;
 
 /**
  * What came of reading a document: the checked document, or everything that is wrong with it and what is left of it
@@ -22,10 +33,14 @@ export type Reading<Document = CheckDocument, Rest = SoundDocument> =
   | { readonly ok: true; readonly document: Document }
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: Rest | null };
 
-const elementNames = ['bracket-shelf', 'wall-fixing'] as const;
+const elementNames = ['bracket-shelf', 'wall-fixing', 'counter-overhang'] as const;
 
 /** The schema of every document the tool checks. */
-export const documentSchema = z.discriminatedUnion('element', [bracketShelfSchema, wallFixingSchema]);
+export const documentSchema = z.discriminatedUnion('element', [
+  bracketShelfSchema,
+  wallFixingSchema,
+  counterOverhangSchema,
+]);
 
 const headOnly = z.looseObject({
   ...headSchema,
@@ -52,6 +67,9 @@ export function readDocument(document: unknown): Reading {
   }
   if (named === 'wall-fixing') {
     return readElement(pruned, wallFixingSchema, soundWallFixing, wallFixingConflicts);
+  }
+  if (named === 'counter-overhang') {
+    return readElement(pruned, counterOverhangSchema, soundCounterOverhang, counterOverhangConflicts);
   }
   return refuse(explain(headOnly.safeParse(pruned).error?.issues ?? [], headOnly, pruned), null);
 }

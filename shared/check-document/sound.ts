@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bracketShelfSchema, type BracketShelfDocument } from './bracket-shelf.ts';
+import { counterOverhangSchema, type CounterOverhangDocument } from './counter-overhang.ts';
 import { chosenSchema, isRecord } from './parts.ts';
 import { wallFixingSchema, type WallFixingDocument } from './wall-fixing.ts';
 
@@ -16,7 +17,8 @@ type SoundElement<T extends { readonly element: string }> = Sound<Omit<T, 'eleme
 /** Documents of which only the sound parts are there. */
 export type SoundShelf = SoundElement<BracketShelfDocument>;
 export type SoundWallFixing = SoundElement<WallFixingDocument>;
-export type SoundDocument = SoundShelf | SoundWallFixing;
+export type SoundCounterOverhang = SoundElement<CounterOverhangDocument>;
+export type SoundDocument = SoundShelf | SoundWallFixing | SoundCounterOverhang;
 
 /** What is sound in a bracket shelf that has errors, so that the parts can still be held against each other. */
 export function soundShelf(value: unknown): SoundShelf {
@@ -26,6 +28,11 @@ export function soundShelf(value: unknown): SoundShelf {
 /** The same of a wall fixing. */
 export function soundWallFixing(value: unknown): SoundWallFixing {
   return { ...(sound(wallFixingSchema, value) ?? {}), element: 'wall-fixing' };
+}
+
+/** The same of a counter overhang. */
+export function soundCounterOverhang(value: unknown): SoundCounterOverhang {
+  return { ...(sound(counterOverhangSchema, value) ?? {}), element: 'counter-overhang' };
 }
 
 function sound(schema: z.core.$ZodType, value: unknown): unknown {

@@ -21,6 +21,7 @@ const length = (text: string): number => Array.from(text).length;
 const types: Readonly<Record<string, (value: unknown) => boolean>> = {
   object: isObject,
   array: Array.isArray,
+  boolean: (value) => typeof value === 'boolean',
   string: (value) => typeof value === 'string',
   number: (value) => typeof value === 'number',
   integer: Number.isInteger,
@@ -54,6 +55,9 @@ const rules: Readonly<Record<string, Rule>> = {
     );
   },
   items: (taken, value) => !Array.isArray(value) || value.every((item) => isValid(taken, item)),
+  prefixItems: (taken, value) =>
+    !Array.isArray(value) ||
+    asList(taken).every((schema, index) => index >= value.length || isValid(schema, value[index])),
   minItems: (taken, value) => !Array.isArray(value) || value.length >= Number(taken),
   maxItems: (taken, value) => !Array.isArray(value) || value.length <= Number(taken),
   minLength: (taken, value) => typeof value !== 'string' || length(value) >= Number(taken),

@@ -24,3 +24,16 @@ export const shearModulus = formula({
 
 /** Where no ratio is printed for a species: E_L / 16, said on the sheet. EN 338 keeps the same ratio. */
 export const usualShearRatio = 1 / 16;
+
+/** Stiffness across the grain from the ratio to that along it. */
+export const stiffnessAcross = formula({
+  symbol: 'E_A',
+  caption: 'stiffness across the grain',
+  expression: 'r_A * E_L',
+  symbols: { r_A: '1', E_L: 'Pa' },
+  unit: 'Pa',
+  source: source('Table 5-1'),
+});
+
+/** Where no ratios are printed for a species: the lowest printed of the tangential and the highest of the radial ones of common woods. */
+export const usualAcross = { tangential: 0.027, radial: 0.197, poisson: 0.4 } as const;

@@ -1,14 +1,19 @@
 import type { Element } from '../../form/index.ts';
+import { baseSection } from './base-section.ts';
 import { boardSection } from './board-section.ts';
 import { bracketsSection } from './brackets-section.ts';
 import { proposals } from './catalogue.ts';
 import { conditionsSection } from './conditions-section.ts';
+import { counterLoadsSection } from './counter-loads-section.ts';
 import { FormView, type FormState } from './form-view.ts';
 import { headingOf, headSection } from './head-section.ts';
 import { limitsSection } from './limits-section.ts';
 import { loadsSection } from './loads-section.ts';
 import type { Field, Section, ShownSection } from './model.ts';
 import { forcesSection, plateSection, positionSection, screwsSection } from './plate-section.ts';
+import { propsSection } from './props-section.ts';
+import { topScrewsSection } from './top-screws-section.ts';
+import { topSection } from './top-section.ts';
 import { wallSection } from './wall-section.ts';
 import { unitsWords } from './words.ts';
 
@@ -58,6 +63,16 @@ const sectionsOf: Readonly<Record<Element, readonly ((form: FormView) => Section
     forcesSection,
     conditionsSection,
   ],
+  'counter-overhang': [
+    headSection,
+    topSection,
+    baseSection,
+    topScrewsSection,
+    propsSection,
+    counterLoadsSection,
+    limitsSection,
+    conditionsSection,
+  ],
 };
 
 /** The whole form of a check. */
@@ -71,10 +86,12 @@ export function checkForm(state: FormState): CheckForm {
   });
   const sections = sectionsOf[form.element].map((section) => section(form));
   const shown = sections.map((section) => ({ ...section, error: form.errorInside(section.id) }));
-  const kinds = form.rows('loads').map((row) => ({
-    name: `loads.${row}.was`,
-    value: form.written(`loads.${row}.kind`),
-  }));
+  const kinds = ['loads', 'props'].flatMap((list) =>
+    form.rows(list).map((row) => ({
+      name: `${list}.${row}.was`,
+      value: form.written(`${list}.${row}.kind`),
+    })),
+  );
   const heading = headingOf(form);
   form.sayings.push({ id: 'heading', text: heading });
   return {

@@ -83,10 +83,8 @@ function woodTaken(framing: string): string {
     : 'Left empty: as spruce-pine-fir, specific gravity 0.42.';
 }
 
-const measuredFrom: Readonly<Record<Element, string>> = {
-  'bracket-shelf': 'from the left end of the board',
-  'wall-fixing': 'from any mark, the same for all',
-};
+const measuredFrom = (element: Element): string =>
+  element === 'bracket-shelf' ? 'from the left end of the board' : 'from any mark, the same for all';
 
 function studs(form: FormView): Part[] {
   const said = form.written('wall.studs.by');
@@ -106,7 +104,7 @@ function studs(form: FormView): Part[] {
           fieldPart(
             form.text('wall.studs.first', {
               label: 'First stud at',
-              hint: `Centre line, ${measuredFrom[form.element]}.`,
+              hint: `Centre line, ${measuredFrom(form.element)}.`,
             }),
           ),
           fieldPart(form.text('wall.studs.spacing', { label: 'Spacing', hint: 'Centre to centre.' })),
@@ -117,7 +115,7 @@ function studs(form: FormView): Part[] {
           tablePart(
             form.table('wall.studs.at', {
               title: 'Where the studs are',
-              hint: `Centre lines, ${measuredFrom[form.element]}.`,
+              hint: `Centre lines, ${measuredFrom(form.element)}.`,
               add: 'Add a stud',
               isNarrow: true,
               rowTitle: (_row, place) => `Stud ${place + 1}`,

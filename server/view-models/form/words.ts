@@ -1,9 +1,10 @@
-import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import type { BracketShelfInput, CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import type { Element } from '../../form/index.ts';
 
 /** What can be checked. */
 export const elementWords: Words<Element> = {
   'bracket-shelf': 'A shelf on brackets',
+  'counter-overhang': 'A counter that runs past its base',
   'wall-fixing': 'A fixing on its own',
 };
 
@@ -62,6 +63,23 @@ export const loadKindWords: Words<Load['kind']> = {
   area: 'Spread over the top',
   point: 'At one place',
   roaming: 'Anywhere along the front edge',
+};
+export const stavesWords: Words<CounterOverhangInput['top']['staves']> = {
+  along: 'Along the stool edge',
+  across: 'From the back to the stool edge',
+};
+export const buildWords: Words<CounterOverhangInput['top']['build']> = {
+  'edge-glued-staves': 'Staves glued edge to edge',
+};
+export const propWords: Words<NonNullable<CounterOverhangInput['props']>[number]['kind']> = {
+  'flat-bar': 'A flat bar of steel',
+  bracket: 'A bracket on the base',
+  corbel: 'A corbel on the base',
+  leg: 'A leg on the floor',
+};
+export const counterLoadWords: Words<NonNullable<CounterOverhangInput['loads']>[number]['kind']> = {
+  area: 'Served, all over the top',
+  person: 'A person at an edge',
 };
 export const durationWords: Words<Load['duration']> = {
   permanent: 'For good',

@@ -1,4 +1,4 @@
-import { startAddress, startFixingAddress } from '../../check/addresses.ts';
+import { startAddress, startFixingAddress, startOverhangAddress } from '../../check/addresses.ts';
 import type { JobPage, JobPlace, JobQuery, JobSort } from '../../store/job-list.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
@@ -22,6 +22,7 @@ interface ChoiceView {
 export interface JobListPage extends PageFrame {
   readonly startAddress: string;
   readonly startFixingAddress: string;
+  readonly startOverhangAddress: string;
   readonly token: string;
   readonly mayChange: boolean;
   readonly hasJobs: boolean;
@@ -73,6 +74,7 @@ export function jobListPage(
     ...pageFrame('Jobs'),
     startAddress,
     startFixingAddress,
+    startOverhangAddress,
     token: visit.token,
     mayChange: mayActAs(visit.role, 'member'),
     hasJobs: counts.open + counts.archived + counts.deleted > 0,

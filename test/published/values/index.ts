@@ -1,5 +1,6 @@
 import { clearWoodValues } from './clear-wood.ts';
 import { connectionValues } from './connections.ts';
+import { counterOverhangValues } from './counter-overhang.ts';
 import { eurocodeValues } from './eurocode-5.ts';
 import { ndsValues } from './nds-2018.ts';
 import type { PublishedValue } from './published-value.ts';
@@ -14,6 +15,7 @@ export type { PublishedValue } from './published-value.ts';
 export const publishedValues: readonly PublishedValue[] = [
   ...clearWoodValues,
   ...connectionValues,
+  ...counterOverhangValues,
   ...eurocodeValues,
   ...ndsValues,
   ...sectionValues,

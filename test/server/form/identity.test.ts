@@ -41,6 +41,7 @@ describe('a form and its document', () => {
     ['the demo check', demoCheck],
     ['the shelf to start from', startChecks['bracket-shelf']],
     ['the fixing to start from', startChecks['wall-fixing']],
+    ['the counter to start from', startChecks['counter-overhang']],
   ])('stay one for %s', (_name, document) => {
     expect(readForm(fillForm(document)).document).toEqual(document);
   });
@@ -80,7 +81,7 @@ function meaning(document: Readonly<Record<string, unknown>>): unknown {
   const plain = JSON.parse(JSON.stringify({ units: 'inch-pound', ...document }), (key, value: unknown) => {
     if (typeof value !== 'object' || value === null) return value;
     const isEmpty = Object.keys(value).length === 0;
-    if (isEmpty && ['conditions', 'limits', 'joints'].includes(key)) return undefined;
+    if (isEmpty && ['conditions', 'limits', 'joints', 'props'].includes(key)) return undefined;
     const idle = (names: readonly string[]): object =>
       Object.fromEntries(Object.entries(value).filter(([name]) => !names.includes(name)));
     if ('thing' in value && 'each' in value && sized.some((name) => name in value)) return idle(sized);

@@ -21,7 +21,7 @@ describe('the first page', () => {
   it('of someone without jobs shows what this is, the demo check and the way to a job', async () => {
     const fresh = await serve();
     const html = await visitor(fresh).page('/');
-    expect(html).toContain('Will the shelf hold');
+    expect(html).toContain('Will it hold');
     expect(html).toContain('href="/demo"');
     expect(html).toContain('href="/jobs/new"');
     await fresh.close();

@@ -1,0 +1,95 @@
+import { show } from '../../../../shared/quantity/index.ts';
+import { work } from '../../../formula/step.ts';
+import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
+import { sectionModulus } from '../../../mechanics/section-formulas.ts';
+import type { Judged } from '../../judged.ts';
+import { makeCheck } from '../../make-check.ts';
+import { worstOf, type Analysed } from '../analysed.ts';
+import { railMoment } from '../hold-formulas.ts';
+import type { Overhang } from '../overhang.ts';
+import { stateWords } from '../where.ts';
+
+/** A stretch of the front rail between two panels, and the most it carries. */
+export interface RailSpan {
+  readonly from_m: number;
+  readonly to_m: number;
+  readonly load_N: number;
+}
+
+/** What each stretch of the front rail carries at most. */
+export function railSpans({ base }: Overhang, analysed: Analysed): RailSpan[] {
+  const { panels_m, from_m, to_m } = base;
+  return Array.from({ length: panels_m.length + 1 }, (_, k) => ({
+    from_m: panels_m[k - 1] ?? from_m,
+    to_m: panels_m[k] ?? to_m,
+    load_N: worstOf(analysed, `span ${k}`)?.value ?? 0,
+  })).filter((span) => span.to_m - span.from_m > 1e-3);
+}
+
+/**
+ * The rail under the stool side as a beam between panels, where its height is given: everything a stretch carries is
+ * taken to stand in its middle. Past the last panel it is taken as held by nothing but the corner.
+ */
+export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
+  const { document, base, code, system } = overhang;
+  const { rail } = document.base;
+  if (rail?.height === undefined) return [];
+  const spans = railSpans(overhang, analysed);
+  const worstIndex = spans.reduce((best, span, index) => {
+    const other = spans[best] ?? span;
+    return span.load_N * (span.to_m - span.from_m) > other.load_N * (other.to_m - other.from_m)
+      ? index
+      : best;
+  }, 0);
+  const span = spans[worstIndex];
+  const reading = code.material({
+    path: '/base/rail',
+    material: rail.material,
+    basis: 'clear-wood',
+    appearance: 'small-knots',
+    grade: undefined,
+    thickness_m: base.railThickness_m,
+    width_m: rail.height,
+    use: 'edge',
+    moisture: document.conditions?.moisture ?? 'dry',
+    temperature: document.conditions?.temperature ?? 'ordinary',
+    system,
+  });
+  const last = analysed.soft.combination;
+  const parts = {
+    id: 'rail',
+    title: 'Front rail between panels',
+    unit: 'Pa',
+    clause: 'NDS 3.3.1',
+    combination: last.name,
+  } as const;
+  if (span === undefined || !reading.ok || analysed.isLost) {
+    const note = 'What the rail carries, or what it is made of, cannot be worked out.';
+    return [
+      {
+        check: makeCheck({ ...parts, demand: null, capacity: null, where: 'front rail', note }, system),
+        steps: [],
+      },
+    ];
+  }
+  const L_r = span.to_m - span.from_m;
+  const resistance = reading.material.resistance('bending', last.duration);
+  const S = work(sectionModulus, { b: base.railThickness_m, t: rail.height }, system);
+  const moment = work(railMoment, { R_r: span.load_N, L_r }, system);
+  const stress = work(bendingStress, { M: moment.value, S: S.value }, system);
+  const effect = worstOf(
+    analysed,
+    `span ${base.panels_m.filter((panel) => panel <= span.from_m + 1e-6).length}`,
+  );
+  const state = effect === undefined ? '' : `; ${stateWords(effect, system)}`;
+  const where = `from ${show(span.from_m, 'm', system)} to ${show(span.to_m, 'm', system)}${state}`;
+  const capacity = resistance.ok ? resistance.value_Pa : null;
+  const note =
+    'All that the stretch carries is taken in its middle; the wood of the rail as with small sound knots.';
+  return [
+    {
+      check: makeCheck({ ...parts, demand: stress.value, capacity, where, note }, system),
+      steps: [S.step, moment.step, stress.step, ...(resistance.ok ? [resistance.step] : [])],
+    },
+  ];
+}

@@ -1,0 +1,165 @@
+import { averagedMoment, momentsOf, type PlateMoments } from '../../mechanics/plate/moments.ts';
+import { nodeOf, type PlateMesh } from '../../mechanics/plate/mesh.ts';
+import type { PlateStiffness } from '../../mechanics/plate/stiffness.ts';
+import type { Overhang } from './overhang.ts';
+import type { FreeEdge } from './people.ts';
+import type { Carrier, TopModel } from './plate-model.ts';
+
+/** How large something is, and where on the top. */
+export interface Effect {
+  readonly value: number;
+  readonly x_m: number;
+  readonly y_m: number;
+}
+
+export type EffectName =
+  | 'along'
+  | 'across'
+  | 'rail'
+  | 'lift'
+  | 'screw'
+  | `edge ${FreeEdge['name']}`
+  | `bar ${number}`
+  | `prop ${number}`
+  | `prop couple ${number}`
+  | `span ${number}`;
+
+/** Moments along and across the grain for each width, a peak averaged over one thickness; and curvature of the bars. */
+export function momentEffects(
+  { top, props }: Overhang,
+  { plate }: TopModel,
+  field: Float64Array,
+): Map<EffectName, Effect> {
+  const moments = momentsOf(plate, field);
+  const effects = new Map<EffectName, Effect>();
+  effects.set(top.isAlong ? 'along' : 'across', peakOf(moments, 'x', top.thickness_m));
+  effects.set(top.isAlong ? 'across' : 'along', peakOf(moments, 'y', top.thickness_m));
+  props.forEach((prop, index) => {
+    if (prop.kind === 'flat-bar') effects.set(`bar ${index}`, curvatureOf(moments, plate.stiffness, prop));
+  });
+  return effects;
+}
+
+function peakOf(moments: PlateMoments, way: 'x' | 'y', width_m: number): Effect {
+  const { mesh } = moments;
+  const values = way === 'x' ? moments.x_Nmpm : moments.y_Nmpm;
+  const most = values.reduce((a, b) => Math.max(a, Math.abs(b)), 0);
+  let peak: Effect = { value: 0, x_m: 0, y_m: 0 };
+  mesh.x_m.forEach((x_m, i) => {
+    mesh.y_m.forEach((y_m, j) => {
+      if (Math.abs(values[nodeOf(mesh, i, j)] ?? 0) < worthAveraging * most) return;
+      const value = Math.abs(averagedMoment(moments, way, [i, j], width_m));
+      if (value > peak.value) peak = { value, x_m, y_m };
+    });
+  });
+  return peak;
+}
+
+/** A place with less than this share of the raw peak has no higher average. */
+const worthAveraging = 0.4;
+
+/** Largest curvature of the top along a bar, 1/m. */
+function curvatureOf(
+  { mesh, x_Nmpm, y_Nmpm }: PlateMoments,
+  { Dx_Nm, Dy_Nm, D1_Nm }: PlateStiffness,
+  bar: { readonly at: number; readonly from: number; readonly to: number },
+): Effect {
+  const i = mesh.x_m.reduce(
+    (best, x, k) => (Math.abs(x - bar.at) < Math.abs((mesh.x_m[best] ?? 0) - bar.at) ? k : best),
+    0,
+  );
+  let peak: Effect = { value: 0, x_m: bar.at, y_m: bar.from };
+  mesh.y_m.forEach((y_m, j) => {
+    if (y_m < bar.from - 1e-6 || y_m > bar.to + 1e-6) return;
+    const node = nodeOf(mesh, i, j);
+    const value = Math.abs(
+      (Dx_Nm * (y_Nmpm[node] ?? 0) - D1_Nm * (x_Nmpm[node] ?? 0)) / (Dx_Nm * Dy_Nm - D1_Nm ** 2),
+    );
+    if (value > peak.value) peak = { value, x_m: bar.at, y_m };
+  });
+  return peak;
+}
+
+/** Largest movement along each free edge, down; `before` is taken off. */
+export function edgeEffects(
+  mesh: PlateMesh,
+  edges: readonly FreeEdge[],
+  field: Float64Array,
+  before: Float64Array,
+): Map<EffectName, Effect> {
+  const effects = new Map<EffectName, Effect>();
+  const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
+  for (const { name } of edges) {
+    const isAlongX = name === 'stool' || name === 'back';
+    const lines = isAlongX ? mesh.x_m : mesh.y_m;
+    let worst: Effect = { value: 0, x_m: 0, y_m: 0 };
+    lines.forEach((_, k) => {
+      const [i, j] = isAlongX ? [k, name === 'stool' ? lastY : 0] : [name === 'right' ? lastX : 0, k];
+      const dof = 4 * nodeOf(mesh, i, j);
+      const value = Math.abs((field[dof] ?? 0) - (before[dof] ?? 0));
+      if (value > worst.value) worst = { value, x_m: mesh.x_m[i] ?? 0, y_m: mesh.y_m[j] ?? 0 };
+    });
+    effects.set(`edge ${name}`, worst);
+  }
+  return effects;
+}
+
+/** How far the top rises off its base, at the farthest. */
+export function liftEffect(mesh: PlateMesh, { base }: Overhang, field: Float64Array): Effect {
+  let lift: Effect = { value: 0, x_m: 0, y_m: 0 };
+  mesh.x_m.forEach((x_m, i) => {
+    if (x_m < base.from_m - 1e-6 || x_m > base.to_m + 1e-6) return;
+    mesh.y_m.forEach((y_m, j) => {
+      if (y_m < base.back_m - 1e-6 || y_m > base.front_m + 1e-6) return;
+      const value = -(field[4 * nodeOf(mesh, i, j)] ?? 0);
+      if (value > lift.value) lift = { value, x_m, y_m };
+    });
+  });
+  return lift;
+}
+
+/** Pressure on the rails for each length, pulls of the screws, loads on the props, and what each span of the front rail carries. */
+export function forceEffects(
+  overhang: Overhang,
+  supports: readonly { readonly x_m: number; readonly y_m: number }[],
+  carriers: readonly Carrier[],
+  forces_N: Float64Array,
+): Map<EffectName, Effect> {
+  const { base, top } = overhang;
+  const effects = new Map<EffectName, Effect>();
+  const raise = (
+    name: EffectName,
+    value: number,
+    { x_m, y_m }: { x_m: number; y_m: number },
+    adds = false,
+  ): void => {
+    const held = effects.get(name);
+    if (adds) effects.set(name, { value: (held?.value ?? 0) + value, x_m, y_m });
+    else if (held === undefined || value > held.value) effects.set(name, { value, x_m, y_m });
+  };
+  supports.forEach((support, index) => {
+    const force = forces_N[index] ?? 0;
+    const carrier = carriers[index];
+    if (carrier === undefined) return;
+    if (carrier.kind === 'screw') raise('screw', force, support);
+    else if (carrier.kind === 'prop') {
+      raise(`prop ${carrier.index}`, force, support, true);
+      raise(`prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support, true);
+    } else {
+      raise('rail', force / Math.max(carrier.length_m, top.thickness_m), support);
+      if (carrier.kind === 'front' && !isOverPanel(base.panels_m, support.x_m))
+        raise(`span ${spanAt(base.panels_m, support.x_m)}`, force, support, true);
+    }
+  });
+  return effects;
+}
+
+/** A panel takes what stands over it; the rail does not. */
+function isOverPanel(panels_m: readonly number[], x_m: number): boolean {
+  return panels_m.some((panel) => Math.abs(panel - x_m) < 0.005);
+}
+
+/** Which stretch of the front rail between panels a place is on; 0 is left of the first panel. */
+function spanAt(panels_m: readonly number[], x_m: number): number {
+  return panels_m.filter((panel) => panel <= x_m + 1e-6).length;
+}

@@ -1,0 +1,88 @@
+import type { TopField } from '../../../shared/check-result.ts';
+import { quantity } from '../../../shared/quantity/index.ts';
+import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
+import { nodeOf } from '../../mechanics/plate/mesh.ts';
+import { averagedMoment, momentsOf } from '../../mechanics/plate/moments.ts';
+import { resultantOf } from '../../mechanics/plate/plate-load.ts';
+import { standerOf } from '../../mechanics/plate/standing.ts';
+import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
+import { worstOf, type Analysed } from './analysed.ts';
+import type { Overhang } from './overhang.ts';
+import { freeEdges } from './people.ts';
+import { topModel, type TopModel } from './plate-model.ts';
+import { ownWeight, peopleLoad, servedLoads, settledField, together, type Worst } from './search.ts';
+
+/** What differs from place to place on a top, each as it is where its worst is found. */
+export interface TopFields {
+  /** Movement down, its own weight included, where an edge moves most. */
+  readonly movement: TopField | null;
+  /** Size of the stress across the grain, averaged over one thickness, where that is largest. */
+  readonly acrossGrain: TopField | null;
+}
+
+/** Works out movement and stress at every crossing of the mesh, once for the worst of each; none of a top that tips. */
+export function fieldsOf(overhang: Overhang, analysed: Analysed): TopFields {
+  if (analysed.isLost) return { movement: null, acrossGrain: null };
+  const { top } = overhang;
+  const moved = freeEdges(overhang)
+    .flatMap(({ name }) => analysed.soft.worst.get(`edge ${name}`) ?? [])
+    .reduce<Worst | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
+  const strained = worstOf(analysed, 'across');
+  return {
+    movement: stateOf(overhang, topModel(overhang, top.wood.soft), moved, movements),
+    acrossGrain: stateOf(overhang, topModel(overhang, top.wood.stiff), strained, stresses),
+  };
+}
+
+type Values = (overhang: Overhang, model: TopModel, field: Float64Array) => Pick<TopField, 'values' | 'unit'>;
+
+const movements: Values = (_overhang, { plate }, field) => ({
+  unit: 'm',
+  values: overNodes(plate.mesh, (node) => field[4 * node] ?? 0),
+});
+
+const stresses: Values = ({ top }, { plate }, field) => {
+  const moments = momentsOf(plate, field);
+  const way = top.isAlong ? 'y' : 'x';
+  return {
+    unit: 'Pa',
+    values: overNodes(plate.mesh, (_, place) => {
+      const m = Math.abs(averagedMoment(moments, way, place, top.thickness_m));
+      return plateBendingStress.evaluate({ m, t: top.thickness_m });
+    }),
+  };
+};
+
+function stateOf(
+  overhang: Overhang,
+  model: TopModel,
+  worst: Worst | undefined,
+  valuesOf: Values,
+): TopField | null {
+  const bound = model.bounds.find((each) => each.bound === worst?.bound);
+  if (worst === undefined || bound === undefined) return null;
+  const loads = [ownWeight(overhang), ...servedLoads(overhang, worst.served)];
+  const load = together(
+    { field: fieldUnder(model.plate, loads), resultant: resultantOf(loads) },
+    peopleLoad(overhang, model, worst.people),
+  );
+  const field = settledField(overhang, bound.held, load, standerOf(bound.held).stand(load));
+  if (field === null) return null;
+  const { mesh } = model.plate;
+  const q = (value: number) => quantity(value, 'm', overhang.system);
+  return {
+    x_m: [...mesh.x_m],
+    y_m: [...mesh.y_m],
+    ...valuesOf(overhang, model, field),
+    people: worst.people.map(({ x_m, y_m }) => ({ x: q(x_m), y: q(y_m) })),
+    bound: worst.bound,
+  };
+}
+
+/** Row by row from the back edge, each row from the left end. */
+function overNodes(
+  mesh: TopModel['plate']['mesh'],
+  valueAt: (node: number, place: readonly [number, number]) => number,
+): number[] {
+  return mesh.y_m.flatMap((_, j) => mesh.x_m.map((__, i) => valueAt(nodeOf(mesh, i, j), [i, j])));
+}

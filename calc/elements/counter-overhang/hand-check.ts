@@ -1,0 +1,66 @@
+import type { Section } from '../../../shared/check-result.ts';
+import { showInCalculation } from '../../../shared/quantity/index.ts';
+import { work } from '../../formula/step.ts';
+import { clampedOverhang, freeOverhang, plateBendingStress } from '../../mechanics/plate-formulas.ts';
+import { noseMoment, noseStress } from '../bracket-formulas.ts';
+import { section } from '../section.ts';
+import { worstOf, type Analysed } from './analysed.ts';
+import type { Overhang } from './overhang.ts';
+
+/** Strips cut out of the top, beside what the plate says; null where nothing stands out on the stool side. */
+export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
+  const { top, base, serving, person, system } = overhang;
+  const a = top.depth_m - base.front_m;
+  if (a < 0.02 || analysed.isLost) return [];
+  const E_Pa = top.isAlong ? top.wood.softAcross_Pa : top.wood.material.E_Pa;
+  const EI = (E_Pa * top.length_m * top.thickness_m ** 3) / 12;
+  const c = (value: number | undefined, unit: 'm' | 'Pa'): string =>
+    value === undefined ? '–' : showInCalculation(value, unit, system);
+  const w = serving === null ? 0 : serving.pressure_Npm2 * top.length_m;
+  const clamped = work(clampedOverhang, { w, a, EI }, system);
+  const free = work(freeOverhang, { w, a, L: base.front_m - base.back_m, EI }, system);
+  const steps = serving === null ? [] : [clamped.step, free.step];
+  const rows =
+    serving === null
+      ? []
+      : [
+          [
+            'Movement of the stool edge under what is served',
+            `${c(clamped.value, 'm')} to ${c(free.value, 'm')}`,
+            c(analysed.service.serving.get('edge stool')?.value, 'm'),
+          ],
+        ];
+  const name = top.isAlong ? 'across' : 'along';
+  const worst = worstOf(analysed, name);
+  if (person !== null && worst !== undefined) {
+    const lever = a - person.patch_m / 2;
+    const moment = work(
+      noseMoment,
+      { P: person.load_N, l_P: lever, R: 0, l_R: 0 },
+      system,
+      'moment of one person about the rail',
+    );
+    const stress = work(
+      noseStress,
+      { M_n: moment.value, b_a: person.patch_m, c: lever, t: top.thickness_m },
+      system,
+      `stress ${name} the grain, spread at 45°`,
+    );
+    const plate = work(plateBendingStress, { m: worst.value, t: top.thickness_m }, system);
+    steps.push(moment.step, stress.step);
+    rows.push([
+      `Stress ${name} the grain, one person on a strip; the plate, all loads`,
+      c(stress.value, 'Pa'),
+      c(plate.value, 'Pa'),
+    ]);
+  }
+  return [
+    section('hand-check', 'Hand check', {
+      steps,
+      tables: [{ title: 'Strips beside the plate', head: ['What', 'Strip', 'Plate'], rows }],
+      notes: [
+        'A strip held from turning at the rail moves least, one that turns freely over it most. The plate also carries its own weight and, where two stools fit, two people, and at a corner only one side helps: it may be asked for more than the strip.',
+      ],
+    }),
+  ];
+}

@@ -1,0 +1,143 @@
+import { work } from '../../formula/step.ts';
+import type { Judged } from '../judged.ts';
+import { makeCheck } from '../make-check.ts';
+import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { clipped, hullOf, measured, type Point } from './hull.ts';
+import { topHolding, topOverturning } from './hold-formulas.ts';
+import type { Overhang } from './overhang.ts';
+import { walksOf } from './people.ts';
+import { placeWords } from './where.ts';
+
+/**
+ * Whether the top stays on its base: about each outermost line of what carries it, what stands out tips it and what
+ * lies behind, with the screws, keeps it.
+ *
+ * @param tipped whether the plate found no way to stand, screws at their strength
+ */
+export function holdDownCheck(overhang: Overhang, tipped: boolean): Judged {
+  const { system } = overhang;
+  const corners = hullOf(carryingPoints(overhang));
+  const lines = tippingLines(corners).map(([from, to]) => about(overhang, from, to));
+  const worst = lines.reduce((a, b) => (b.over.value * a.keep.value > a.over.value * b.keep.value ? b : a));
+  const contradicts = tipped && worst.over.value <= worst.keep.value;
+  const check = makeCheck(
+    {
+      id: 'hold-down',
+      title: 'The top held to its base',
+      unit: 'N.m',
+      demand: worst.over.value,
+      capacity: contradicts ? 0 : worst.keep.value,
+      clause: 'ASCE 7 2.4.1 by analogy; NDS 12.2',
+      where: `tipping about ${worst.words}`,
+      combination: '0.6 D holding, D + serving + people tipping',
+      note: noteOf(overhang, worst),
+    },
+    system,
+  );
+  const screwSteps = overhang.screws?.steps ?? [];
+  return { check, steps: [...screwSteps, worst.over.step, worst.keep.step] };
+}
+
+type Line = ReturnType<typeof about>;
+
+function noteOf({ screws, system }: Overhang, { over, weightAlone_Nm }: Line): string {
+  const isNeeded = over.value > weightAlone_Nm;
+  if (screws === null) {
+    return isNeeded
+      ? 'Nothing holds the top down but its weight: screw it to the base, well behind the line it tips about.'
+      : 'Its own weight holds it; screws keep it from being shifted.';
+  }
+  const each = `One screw holds ${show(screws.pull_N, 'N', system)}: ${screws.governs}.`;
+  const slots = 'Slots let the wood move and screws still pull.';
+  return isNeeded
+    ? `The screws are needed. ${each} ${slots}`
+    : `Its own weight holds it without screws. ${each}`;
+}
+
+/** A line through a corner of the base: along the stool edge and the back at 0°. */
+function lineWords([x_m, y_m]: Point, slant: number, system: UnitSystem): string {
+  const turned = ((slant % 180) + 180) % 180;
+  const way =
+    turned === 0 ? 'along the top' : turned === 90 ? 'from back to front' : `at ${turned}° to its length`;
+  return `a line ${way} through ${placeWords({ x_m, y_m }, system)}`;
+}
+
+/**
+ * Every line about which the top could tip: along each side of what carries it, and, since screws pull at single
+ * places, about each corner at slants between its two sides.
+ */
+function tippingLines(corners: readonly Point[]): (readonly [Point, Point])[] {
+  return corners.flatMap((corner, index) => {
+    const before = corners[(index + corners.length - 1) % corners.length] ?? corner;
+    const next = corners[(index + 1) % corners.length] ?? corner;
+    const from = Math.atan2(corner[1] - before[1], corner[0] - before[0]);
+    const to = Math.atan2(next[1] - corner[1], next[0] - corner[0]);
+    const turn = (to - from + 2 * Math.PI) % (2 * Math.PI);
+    return Array.from({ length: slants }, (_, k): readonly [Point, Point] => {
+      const angle = from + (turn * (k + 1)) / slants;
+      return [corner, [corner[0] + Math.cos(angle), corner[1] + Math.sin(angle)]];
+    });
+  });
+}
+
+/** Slants tried between two sides, the second of them included. */
+const slants = 24;
+
+/** The base from rail to rail, and the ends of the props. A bar bends with the top and carries nothing to the floor. */
+function carryingPoints({ base, props }: Overhang): Point[] {
+  const { from_m, to_m, back_m, front_m } = base;
+  return [
+    [from_m, back_m],
+    [to_m, back_m],
+    [to_m, front_m],
+    [from_m, front_m],
+    ...props.flatMap((prop): Point[] => (prop.kind === 'flat-bar' ? [] : [[prop.at, prop.to]])),
+  ];
+}
+
+/** Moments about the line through two corners, which go round with the inside on their left. */
+function about(overhang: Overhang, [x0, y0]: Point, [x1, y1]: Point) {
+  const { top, serving, person, screws, system } = overhang;
+  const length = Math.hypot(x1 - x0, y1 - y0);
+  const out = ([x, y]: Point): number => ((y1 - y0) * (x - x0) - (x1 - x0) * (y - y0)) / length;
+  const { length_m, depth_m } = top;
+  const whole: Point[] = [
+    [0, 0],
+    [length_m, 0],
+    [length_m, depth_m],
+    [0, depth_m],
+  ];
+  const front = measured(clipped(whole, out), out);
+  const rest = measured(
+    clipped(whole, (point) => -out(point)),
+    (point) => -out(point),
+  );
+  const each_Npm2 = top.weight_N / (length_m * depth_m);
+  const people = walksOf(overhang)
+    .flatMap((walk) => [walk.at(walk.from_m), walk.at(walk.to_m)])
+    .map((spots) => spots.map(({ x_m, y_m }) => out([x_m, y_m])).filter((lever) => lever > 0))
+    .map((levers) => ({ count: levers.length, sum_m: levers.reduce((a, b) => a + b, 0) }))
+    .reduce((a, b) => (b.sum_m > a.sum_m ? b : a), { count: 0, sum_m: 0 });
+  const pulls = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -out([x_m, y_m])));
+  const over = work(
+    topOverturning,
+    {
+      D_f: each_Npm2 * front.area_m2,
+      e_f: front.lever_m,
+      S_f: (serving?.pressure_Npm2 ?? 0) * front.area_m2,
+      e_S: front.lever_m,
+      P: people.count * (person?.load_N ?? 0),
+      e_P: people.count === 0 ? 0 : people.sum_m / people.count,
+    },
+    system,
+  );
+  const Sigma_s = (screws?.pull_N ?? 0) * pulls.reduce((a, b) => a + b, 0);
+  const keep = work(topHolding, { D_r: each_Npm2 * rest.area_m2, e_r: rest.lever_m, Sigma_s }, system);
+  const slant = Math.round((Math.atan2(y1 - y0, x1 - x0) * 180) / Math.PI);
+  return {
+    over,
+    keep,
+    weightAlone_Nm: keep.value - Sigma_s,
+    words: lineWords([x0, y0], slant, system),
+  };
+}

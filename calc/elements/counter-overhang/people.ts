@@ -1,0 +1,75 @@
+import type { Overhang } from './overhang.ts';
+import { stoolSpacing_m } from './overhang.ts';
+
+/** The middle of the square somebody presses on. */
+export interface Spot {
+  readonly x_m: number;
+  readonly y_m: number;
+}
+
+/** Where people are: one, or two side by side. */
+export type Standing = readonly Spot[];
+
+/** An edge of the top that stands out past the base. */
+export interface FreeEdge {
+  readonly name: 'stool' | 'back' | 'left' | 'right';
+  readonly out_m: number;
+}
+
+const least_m = 0.01;
+
+/** The edges that stand out past the base. */
+export function freeEdges({ top, base }: Overhang): FreeEdge[] {
+  const edges: FreeEdge[] = [
+    { name: 'stool', out_m: top.depth_m - base.front_m },
+    { name: 'back', out_m: base.back_m },
+    { name: 'left', out_m: base.from_m },
+    { name: 'right', out_m: top.length_m - base.to_m },
+  ];
+  return edges.filter(({ out_m }) => out_m > least_m);
+}
+
+/** A line along which one person or two can be moved: places are the middle of what they take up. */
+export interface Walk {
+  readonly from_m: number;
+  readonly to_m: number;
+  at(place_m: number): Standing;
+}
+
+/**
+ * Every line along which people are moved: each free edge from corner to corner, the ends of the overhang itself, and
+ * two people side by side where two stools fit.
+ */
+export function walksOf(overhang: Overhang): Walk[] {
+  const { top, base, person } = overhang;
+  if (person === null) return [];
+  const { length_m, depth_m } = top;
+  const half = person.patch_m / 2;
+  const inside = (place: number, whole: number): number => Math.min(Math.max(place, half), whole - half);
+  if (person.at_m !== null) {
+    const x_m = inside(person.at_m, length_m);
+    return [{ from_m: x_m, to_m: x_m, at: () => [{ x_m, y_m: depth_m - half }] }];
+  }
+  const names = freeEdges(overhang).map(({ name }) => name);
+  const hasStools = names.includes('stool');
+  const alongX = (y_m: number, spots: readonly number[]): Walk => ({
+    from_m: half + Math.max(0, ...spots.map((spot) => -spot)),
+    to_m: length_m - half - Math.max(0, ...spots),
+    at: (place) => spots.map((spot) => ({ x_m: place + spot, y_m })),
+  });
+  const alongY = (x_m: number, isFree: boolean): Walk => ({
+    from_m: isFree ? half : inside(base.front_m, depth_m),
+    to_m: depth_m - half,
+    at: (place) => [{ x_m, y_m: place }],
+  });
+  const isEnd = (name: 'left' | 'right'): boolean => names.includes(name);
+  return [
+    ...(hasStools ? [alongX(depth_m - half, [0])] : []),
+    ...(hasStools && person.isPair
+      ? [alongX(depth_m - half, [-stoolSpacing_m / 2, stoolSpacing_m / 2])]
+      : []),
+    ...(names.includes('back') ? [alongX(half, [0])] : []),
+    ...(isEnd('left') || hasStools ? [alongY(half, isEnd('left'))] : []),
+    ...(isEnd('right') || hasStools ? [alongY(length_m - half, isEnd('right'))] : []),
+  ];
+}

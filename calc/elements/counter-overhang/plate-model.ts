@@ -1,0 +1,173 @@
+import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
+import { gradedLines, type PlateMesh } from '../../mechanics/plate/mesh.ts';
+import type { PlateBeam } from '../../mechanics/plate/stiffness.ts';
+import {
+  heldPlate,
+  withSupports,
+  type HeldPlate,
+  type PlateSupport,
+} from '../../mechanics/plate/supports.ts';
+import { barStiffness_Nm2 } from './bar.ts';
+import type { Overhang } from './overhang.ts';
+import type { GrainStiffness } from './top-wood.ts';
+
+/** Screws that hold to their strength, and screws that are loose. */
+export type Bound = 'screws-hold' | 'screws-loose';
+
+/** What a place of support belongs to. */
+export type Carrier =
+  | { readonly kind: 'back' | 'front' | 'panel'; readonly length_m: number }
+  | { readonly kind: 'screw'; readonly index: number }
+  | { readonly kind: 'prop'; readonly index: number };
+
+/** The top on its base, ready for loads. */
+export interface TopModel {
+  readonly plate: FreePlate;
+  readonly bounds: readonly {
+    readonly bound: Bound;
+    readonly held: HeldPlate;
+    readonly carriers: readonly Carrier[];
+  }[];
+}
+
+interface Place extends PlateSupport {
+  readonly carrier: Carrier;
+}
+
+/**
+ * Makes a plate of a top, with its bars, on its rails, panels, props and screws.
+ *
+ * @param grain stiffness by the grain of the staves
+ */
+export function topModel(overhang: Overhang, grain: GrainStiffness): TopModel {
+  const { top, props, screws } = overhang;
+  const mesh = meshOf(overhang);
+  const [Dx_Nm, Dy_Nm] = top.isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
+  const bars = props.flatMap((prop): PlateBeam[] =>
+    prop.kind === 'flat-bar'
+      ? [{ along: 'y', at_m: prop.at, from_m: prop.from, to_m: prop.to, EI_Nm2: barStiffness_Nm2(prop) }]
+      : [],
+  );
+  const plate = freePlate(mesh, { Dx_Nm, Dy_Nm, D1_Nm: grain.coupling_Nm, Dxy_Nm: grain.twisting_Nm }, bars);
+  const places = [...linePlaces(overhang, mesh), ...propPlaces(overhang), ...screwPlaces(overhang)];
+  const held = heldPlate(plate, places);
+  const isScrew = (index: number): boolean => places[index]?.carrier.kind === 'screw';
+  const loose = {
+    bound: 'screws-loose' as const,
+    held: screws === null ? held : withSupports(held, (_, index) => !isScrew(index)),
+    carriers: places.filter((_, index) => !isScrew(index)).map(({ carrier }) => carrier),
+  };
+  const all = { bound: 'screws-hold' as const, held, carriers: places.map(({ carrier }) => carrier) };
+  return { plate, bounds: screws === null ? [loose] : [all, loose] };
+}
+
+/** Lines through everything that carries the top, closest along the rail on the stool side. */
+function meshOf({ top, base, props }: Overhang): PlateMesh {
+  const { length_m, depth_m, thickness_m } = top;
+  const largest_m = Math.max(length_m, depth_m) / 16;
+  const bars = props.filter(({ kind }) => kind === 'flat-bar');
+  const sideOverhangs = [base.from_m, base.to_m].filter((at) => at > 0.02 && at < length_m - 0.02);
+  const fine_m = Math.max(thickness_m, depth_m / 40);
+  return {
+    x_m: gradedLines(
+      length_m,
+      [base.from_m, base.to_m, ...base.panels_m, ...bars.map(({ at }) => at)],
+      { largest_m, near: sideOverhangs.map((at_m) => ({ at_m, size_m: fine_m })) },
+      closest_m,
+    ),
+    y_m: gradedLines(
+      depth_m,
+      [
+        base.back_m,
+        base.front_m,
+        ...bars.flatMap((bar) => (bar.kind === 'flat-bar' ? [bar.from, bar.to] : [])),
+      ],
+      { largest_m, near: [{ at_m: base.front_m, size_m: fine_m }] },
+      closest_m,
+    ),
+  };
+}
+
+/** Lines nearer to each other are one. */
+const closest_m = 0.004;
+
+/** Rails along back and face, and the panels between them, at every line of the mesh that crosses them. */
+function linePlaces({ top, base }: Overhang, mesh: PlateMesh): Place[] {
+  const { from_m, to_m, back_m, front_m, panels_m } = base;
+  const xs = within(mesh.x_m, from_m, to_m);
+  const ys = within(mesh.y_m, back_m, front_m);
+  // A rail is as stiff, for each length, as the wood of the top above it.
+  const stiffness_Npm2 = (top.wood.softAcross_Pa * base.railThickness_m) / top.thickness_m;
+  const place = (x_m: number, y_m: number, length_m: number, kind: 'back' | 'front' | 'panel'): Place => ({
+    x_m,
+    y_m,
+    sense: 'push',
+    give_mpN: 1 / (stiffness_Npm2 * length_m),
+    most_N: Infinity,
+    carrier: { kind, length_m },
+  });
+  const panels = panels_m.map((panel) => nearest(mesh.x_m, panel));
+  return [
+    ...xs.map((x, i) => place(x, ys[0] ?? back_m, share(xs, i), 'back')),
+    ...xs.map((x, i) => place(x, ys[ys.length - 1] ?? front_m, share(xs, i), 'front')),
+    ...[...new Set(panels)].flatMap((x) =>
+      ys.slice(1, -1).map((y, j) => place(x, y, share(ys, j + 1), 'panel')),
+    ),
+  ];
+}
+
+function within(lines: readonly number[], from: number, to: number): number[] {
+  return lines.filter((line) => line >= from - closest_m && line <= to + closest_m);
+}
+
+function nearest(lines: readonly number[], at: number): number {
+  return lines.reduce(
+    (best, line) => (Math.abs(line - at) < Math.abs(best - at) ? line : best),
+    lines[0] ?? 0,
+  );
+}
+
+/** The length of line that a place on it stands for. */
+function share(lines: readonly number[], index: number): number {
+  const here = lines[index] ?? 0;
+  return ((lines[index + 1] ?? here) - (lines[index - 1] ?? here)) / 2;
+}
+
+/** How far a prop gives whose maker says nothing, under a hundredth of what a person weighs: next to nothing. */
+const stiffGive_mpN = 2e-7;
+
+function propPlaces({ props, base, top }: Overhang): Place[] {
+  return props.flatMap((prop, index): Place[] => {
+    if (prop.kind === 'flat-bar') return [];
+    const give_mpN =
+      prop.kind !== 'leg' &&
+      prop.gives !== undefined &&
+      prop.gives > 0 &&
+      prop.allowable !== undefined &&
+      prop.allowable > 0
+        ? prop.gives / prop.allowable
+        : stiffGive_mpN;
+    const ends = prop.kind === 'leg' ? [prop.to] : [(base.front_m + prop.to) / 2, prop.to];
+    return ends.map((y_m) => ({
+      x_m: Math.min(prop.at, top.length_m),
+      y_m: Math.min(y_m, top.depth_m),
+      sense: 'push',
+      // Halfway along, an arm that is held at the base gives a third or so of what its end does.
+      give_mpN: y_m === prop.to ? give_mpN : Math.max(give_mpN / 3, stiffGive_mpN),
+      most_N: Infinity,
+      carrier: { kind: 'prop', index },
+    }));
+  });
+}
+
+function screwPlaces({ screws }: Overhang): Place[] {
+  if (screws === null || screws.pull_N <= 0) return [];
+  return screws.places.map(({ x_m, y_m }, index) => ({
+    x_m,
+    y_m,
+    sense: 'pull',
+    give_mpN: screws.give_mpN,
+    most_N: screws.pull_N,
+    carrier: { kind: 'screw', index },
+  }));
+}

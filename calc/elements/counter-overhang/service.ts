@@ -1,0 +1,63 @@
+import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
+import { resultantOf } from '../../mechanics/plate/plate-load.ts';
+import { standerOf, type PreparedLoad } from '../../mechanics/plate/standing.ts';
+import { edgeEffects, type EffectName } from './effects.ts';
+import type { Overhang } from './overhang.ts';
+import { freeEdges } from './people.ts';
+import type { TopModel } from './plate-model.ts';
+import { ownWeight, servedLoads, settledField, together, type Served, type Worst } from './search.ts';
+
+/** Movement of the edges without anybody there. */
+export interface ServiceMovements {
+  /** Under what is served alone. */
+  readonly serving: ReadonlyMap<EffectName, Worst>;
+  /** Over the years: creep of what stays, and the rest of what is served. */
+  readonly longTerm: ReadonlyMap<EffectName, LongTerm>;
+}
+
+/** A movement over the years and the two parts it is made of. */
+export interface LongTerm extends Worst {
+  readonly stays_m: number;
+  readonly comes_m: number;
+}
+
+/** Works out the movements that stay for years. A bound on which the top tips under its own weight gives none. */
+export function serviceMovements(overhang: Overhang, { plate, bounds }: TopModel): ServiceMovements {
+  const { serving, top } = overhang;
+  const edges = freeEdges(overhang);
+  const prepared = (loads: ReturnType<typeof servedLoads>): PreparedLoad => ({
+    field: fieldUnder(plate, loads),
+    resultant: resultantOf(loads),
+  });
+  const own = prepared([ownWeight(overhang)]);
+  const arrangements: readonly Served[] = serving === null ? ['nowhere'] : ['overhangs', 'everywhere'];
+  const underServing = new Map<EffectName, Worst>();
+  const longTerm = new Map<EffectName, LongTerm>();
+  const none = own.field.map(() => 0);
+  for (const served of arrangements) {
+    const load = serving === null ? null : prepared(servedLoads(overhang, served));
+    for (const { bound, held } of bounds) {
+      const stander = standerOf(held);
+      const field = (each: PreparedLoad): Float64Array | null =>
+        settledField(overhang, held, each, stander.stand(each));
+      const alone = field(own);
+      const stays = field(together(own, load, serving?.sustained ?? 0));
+      const all = field(together(own, load));
+      if (alone === null || stays === null || all === null) continue;
+      const where = { bound, served, people: [] };
+      edgeEffects(plate.mesh, edges, all, alone).forEach((effect, name) => {
+        if (effect.value >= (underServing.get(name)?.value ?? 0))
+          underServing.set(name, { ...effect, ...where });
+      });
+      const K = top.wood.material.creep.factor;
+      const total = all.map((value, k) => value + (K - 1) * (stays[k] ?? 0));
+      const ofStays = edgeEffects(plate.mesh, edges, stays, none);
+      edgeEffects(plate.mesh, edges, total, none).forEach((effect, name) => {
+        if (effect.value < (longTerm.get(name)?.value ?? 0)) return;
+        const stays_m = ofStays.get(name)?.value ?? 0;
+        longTerm.set(name, { ...effect, ...where, stays_m, comes_m: effect.value - K * stays_m });
+      });
+    }
+  }
+  return { serving: underServing, longTerm };
+}

@@ -1,0 +1,147 @@
+import type { Section, Table } from '../../../shared/check-result.ts';
+import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
+import type { Judged } from '../judged.ts';
+import { checkSections, section } from '../section.ts';
+import { worstOf, type Analysed } from './analysed.ts';
+import type { EffectName } from './effects.ts';
+import { movementSection, readingsTable } from './geometry.ts';
+import { givenStatements } from './given.ts';
+import { handCheck } from './hand-check.ts';
+import type { Overhang } from './overhang.ts';
+import { placeWords, stateWords } from './where.ts';
+
+/** The calculation a reviewer follows, from what was given to what comes of it. */
+export function worksheetOf(overhang: Overhang, analysed: Analysed, judged: readonly Judged[]): Section[] {
+  return [
+    section('given', 'Given', { statements: givenStatements(overhang) }),
+    materialSection(overhang),
+    section('section', 'The top as a plate', {
+      steps: overhang.top.wood.steps,
+      notes: [
+        'A thin plate with different stiffness along and across the grain, solved by conforming rectangles; one Poisson ratio only, since the printed pairs do not agree.',
+      ],
+    }),
+    actionsSection(overhang),
+    analysisSection(overhang, analysed),
+    ...handCheck(overhang, analysed),
+    ...checkSections(judged),
+    movementSection(overhang),
+    section('summary', 'Summary', { tables: [readingsTable(overhang)] }),
+  ];
+}
+
+function materialSection({ top, system }: Overhang): Section {
+  const { material } = top.wood;
+  return section('material', 'Material values', {
+    statements: [
+      ...material.statements,
+      {
+        label: 'Density, for its own weight',
+        value: show(material.density_kgm3, 'kg/m3', system),
+        source: 'at 12 % moisture',
+      },
+      {
+        label: 'Creep: final over first movement of what stays',
+        value: String(material.creep.factor),
+        source: material.creep.source,
+      },
+    ],
+    steps: material.steps,
+  });
+}
+
+function actionsSection({ serving, person, code, system }: Overhang): Section {
+  const durations = [serving, person].flatMap((load) => (load === null ? [] : [load.duration]));
+  const rows = [
+    ...(serving === null
+      ? []
+      : [
+          [
+            serving.name,
+            show(serving.pressure_Npm2, 'N/m2', system),
+            'the overhangs or the whole top',
+            serving.duration,
+            significant(serving.sustained, 2),
+          ],
+        ]),
+    ...(person === null
+      ? []
+      : [
+          [
+            person.name,
+            show(person.load_N, 'N', system),
+            `${person.at_m === null ? 'anywhere on every free edge' : `${show(person.at_m, 'm', system)} along the stool edge`}${person.isPair ? ', and two side by side' : ''}`,
+            person.duration,
+            '0',
+          ],
+        ]),
+  ];
+  return section('actions', 'Actions', {
+    tables: [
+      {
+        title: 'Loads',
+        head: ['Load', 'Amount', 'Where', 'Duration', 'Stays for years'],
+        rows: rows.map((row) => row.map((cell) => cell.replace('-', ' '))),
+      },
+      {
+        title: 'Combinations',
+        head: ['Combination', 'Shortest load'],
+        rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
+      },
+    ],
+    notes: [code.combinationSource],
+  });
+}
+
+function analysisSection(overhang: Overhang, analysed: Analysed): Section {
+  const { screws } = overhang;
+  return section('analysis', 'Analysis', {
+    tables: analysed.isLost ? [] : [worstTable(overhang, analysed)],
+    notes: [
+      'People are moved along every edge that stands out, corners included, and then closer around the worst places. Rails, panels and props push and never pull.',
+      screws === null
+        ? 'The top lies loose on its base.'
+        : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+      ...(analysed.isLost
+        ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
+        : []),
+      ...(analysed.tips.has('screws-loose') && !analysed.isLost
+        ? ['With its screws loose the top would tip: only the screws that hold count there.']
+        : []),
+    ],
+  });
+}
+
+function worstTable(overhang: Overhang, analysed: Analysed): Table {
+  const { system, props } = overhang;
+  const perWidth = (value: number): string =>
+    `${showInCalculation(value, 'N', system)} (moment for each width)`;
+  const rows: readonly (readonly [string, EffectName, (value: number) => string])[] = [
+    ['Moment along the grain', 'along', perWidth],
+    ['Moment across the grain', 'across', perWidth],
+    ['Force on the rails for each length', 'rail', (value) => showInCalculation(value, 'N/m', system)],
+    ['Rise off the base', 'lift', (value) => show(value, 'm', system)],
+    ['Pull on one screw', 'screw', (value) => show(value, 'N', system)],
+    ...props.flatMap((prop, index) =>
+      prop.kind === 'flat-bar'
+        ? []
+        : [
+            [
+              `Load on prop ${index + 1}`,
+              `prop ${index}`,
+              (value: number) => show(value, 'N', system),
+            ] as const,
+          ],
+    ),
+  ];
+  return {
+    title: 'The worst of each, unfactored',
+    head: ['What', 'Value', 'Where', 'With'],
+    rows: rows.flatMap(([what, name, words]) => {
+      const worst = worstOf(analysed, name);
+      return worst === undefined
+        ? []
+        : [[what, words(worst.value), placeWords(worst, system), stateWords(worst, system)]];
+    }),
+  };
+}

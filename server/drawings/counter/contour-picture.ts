@@ -1,0 +1,116 @@
+import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
+import type { TopPlace } from '../../../shared/check-result.ts';
+import { significant } from '../../../shared/quantity/index.ts';
+import type { Strip } from '../dimension.ts';
+import type { Frame, View } from '../frame.ts';
+import { textWidth } from '../lettering.ts';
+import { areas, drawing, rect, strokes, text, type Drawing, type Point } from '../svg.ts';
+import { bandParts, levelsOf, type Grid } from './contours.ts';
+import { planLayout } from './plan-layout.ts';
+import { baseParts, personParts, propParts, topOutline } from './plan-parts.ts';
+
+/** What a picture of bands shows: values in the unit they are written in. */
+export interface Bands {
+  readonly kind: string;
+  readonly title: string;
+  readonly field: Grid;
+  /** Where people stand then. */
+  readonly people: readonly TopPlace[];
+  readonly unit: string;
+}
+
+/** Something that differs from place to place on a counter top, as bands with a key that reads in grey. */
+export function contourPicture(document: CounterOverhangDocument, bands: Bands, view: View): Drawing {
+  const layout = planLayout(document, view, 28);
+  const { frame, scale, y } = layout;
+  const size = frame.letters;
+  const place = (x_m: number, y_m: number): Point => ({ x: scale.x(x_m), y: y(y_m) });
+  const peak = peakOf(bands.field);
+  const levels = levelsOf(peak.value);
+  const key = bandKey(levels, bands.unit, y(document.top.depth) + size * 1.4, frame);
+  const most = `${significant(peak.value, 2)} ${bands.unit}`;
+  const parts = [
+    text(bands.title, { x: frame.left, y: size * 1.2 }, { size, strong: true }),
+    ...bandParts(bands.field, levels, place),
+    ...baseParts(document, layout),
+    ...propParts(document, layout),
+    ...personParts(document, bands.people, layout),
+    topOutline(document, layout),
+    ...peakParts(place(peak.x_m, peak.y_m), most, frame),
+    ...key.parts,
+  ];
+  const words = {
+    kind: `${bands.kind}-${view}`,
+    title: bands.title,
+    description: `The most is ${most}, ${significant((peak.x_m / document.top.length) * 100, 2)} % along the top and ${significant((peak.y_m / document.top.depth) * 100, 2)} % of its depth from the back edge.`,
+  };
+  return drawing({ width: frame.width, height: key.bottom + size }, words, parts);
+}
+
+interface Peak {
+  readonly value: number;
+  readonly x_m: number;
+  readonly y_m: number;
+}
+
+function peakOf({ x_m, y_m, values }: Grid): Peak {
+  const index = values.reduce((best, value, at) => (value > (values[best] ?? 0) ? at : best), 0);
+  return {
+    value: values[index] ?? 0,
+    x_m: x_m[index % x_m.length] ?? 0,
+    y_m: y_m[Math.floor(index / x_m.length)] ?? 0,
+  };
+}
+
+/** A cross where the most is, and how much. */
+function peakParts({ x, y }: Point, words: string, frame: Frame): string[] {
+  const [arm, size] = [4, frame.letters];
+  const half = textWidth(words, size) / 2;
+  const middle = Math.min(Math.max(x, half + 2), frame.width - half - 2);
+  const cross = strokes(
+    [
+      [
+        { x: x - arm, y: y - arm },
+        { x: x + arm, y: y + arm },
+      ],
+      [
+        { x: x - arm, y: y + arm },
+        { x: x + arm, y: y - arm },
+      ],
+    ],
+    'arrow',
+  );
+  return [
+    cross,
+    text(words, { x: middle, y: y - arm - size * 0.4 }, { size, anchor: 'middle', strong: true }),
+  ];
+}
+
+const sample = 22;
+
+/** One box for each band, in its tone, with the level it starts at. */
+function bandKey(levels: readonly number[], unit: string, top: number, frame: Frame): Strip {
+  const size = frame.letters;
+  const parts: string[] = [];
+  let [x, y] = [frame.left, top];
+  levels.forEach((level, index) => {
+    const next = levels[index + 1];
+    const words = next === undefined ? `over ${level} ${unit}` : `${level} to ${next}`;
+    const width = sample + 5 + textWidth(words, size);
+    if (x > frame.left && x + width > frame.width - 2) [x, y] = [frame.left, y + size * 1.6];
+    const box = { left: x, right: x + sample, top: y, bottom: y + size };
+    const corners = [
+      { x: box.left, y: box.top },
+      { x: box.right, y: box.top },
+      { x: box.right, y: box.bottom },
+      { x: box.left, y: box.bottom },
+    ];
+    parts.push(
+      ...Array.from({ length: index }, () => areas([corners])),
+      rect(box, 'thin'),
+      text(words, { x: box.right + 5, y: box.bottom - size * 0.12 }, { size }),
+    );
+    x += width + 14;
+  });
+  return { parts, bottom: y + size };
+}

@@ -1,0 +1,149 @@
+import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
+import type { TopPlace } from '../../../shared/check-result.ts';
+import { inch } from '../../../shared/quantity/index.ts';
+import { hatch } from '../hatch.ts';
+import { textWidth } from '../lettering.ts';
+import { circle, line, polyline, rect, strokes, text, type Box } from '../svg.ts';
+import type { PlanLayout } from './plan-layout.ts';
+
+type Prop = NonNullable<CounterOverhangDocument['props']>[number];
+
+const usualRail_m = 0.75 * inch;
+/** A stool as wide as most are. Common practice, no source. */
+const stool_m = 14 * inch;
+/** The edge one stool takes. Common practice, no source. */
+export const stoolSpacing_m = 24 * inch;
+
+/** The outline of the top. */
+export function topOutline({ top }: CounterOverhangDocument, { scale, y }: PlanLayout): string {
+  return rect({ left: scale.x(0), right: scale.x(top.length), top: y(0), bottom: y(top.depth) }, 'outline');
+}
+
+/** The base under the top, dashed: its faces, its rails, and its upright panels. */
+export function baseParts({ base }: CounterOverhangDocument, { scale, y }: PlanLayout): string[] {
+  const thickness = base.rail?.thickness ?? usualRail_m;
+  const box = (from: number, to: number, back: number, front: number): Box => ({
+    left: scale.x(from),
+    right: scale.x(to),
+    top: y(back),
+    bottom: y(front),
+  });
+  const panels = (base.panels ?? [base.from, base.to]).map((at) => {
+    const left = Math.min(Math.max(at - thickness / 2, base.from), Math.max(base.to - thickness, base.from));
+    return rect(box(left, left + thickness, base.back, base.front), 'hidden');
+  });
+  return [
+    rect(box(base.from, base.to, base.back, base.front), 'hidden'),
+    rect(box(base.from, base.to, base.back, base.back + thickness), 'hidden'),
+    rect(box(base.from, base.to, base.front - thickness, base.front), 'hidden'),
+    ...panels,
+  ];
+}
+
+/** Screws up into the top, as small circles. */
+export function screwParts({ screws }: CounterOverhangDocument, { scale, y }: PlanLayout): string[] {
+  return (screws?.at ?? []).map(([along, back]) => circle({ x: scale.x(along), y: y(back) }, 2, 'outline'));
+}
+
+/** What is under the overhang. */
+export function propParts(document: CounterOverhangDocument, layout: PlanLayout): string[] {
+  return (document.props ?? []).flatMap((prop) => propShape(prop, document, layout));
+}
+
+/** The number of each prop, past its end. */
+export function propNumbers({ props = [], top }: CounterOverhangDocument, layout: PlanLayout): string[] {
+  const { y, scale, frame } = layout;
+  const size = frame.letters;
+  return props.map((prop, index) => {
+    const words = String(index + 1);
+    const right = scale.x(prop.at) + propHalf(prop, layout) + 3;
+    const x = Math.min(right, scale.x(top.length) - textWidth(words, size) - 1);
+    const end = Math.min(y(prop.to) + size, y(top.depth) - 3);
+    return text(words, { x, y: end }, { size, strong: true });
+  });
+}
+
+function propHalf(prop: Prop, { scale }: PlanLayout): number {
+  return prop.kind === 'flat-bar' ? Math.max(scale.length(prop.width) / 2, 1.2) : 5;
+}
+
+function propShape(prop: Prop, { base }: CounterOverhangDocument, layout: PlanLayout): string[] {
+  const { scale, y } = layout;
+  const x = scale.x(prop.at);
+  const half = propHalf(prop, layout);
+  const end = y(prop.to);
+  if (prop.kind === 'flat-bar')
+    return [rect({ left: x - half, right: x + half, top: y(prop.from), bottom: end }, 'outline')];
+  if (prop.kind === 'leg') {
+    const box = { left: x - half, right: x + half, top: end - half, bottom: end + half };
+    return [rect(box, 'outline'), line({ x: box.left, y: box.top }, { x: box.right, y: box.bottom }, 'thin')];
+  }
+  const root = y(base.front);
+  if (prop.kind === 'bracket')
+    return [
+      strokes(
+        [
+          [
+            { x, y: root },
+            { x, y: end },
+          ],
+          [
+            { x: x - half, y: root },
+            { x: x + half, y: root },
+          ],
+        ],
+        'arrow',
+      ),
+    ];
+  const corners = [
+    { x: x - half, y: root },
+    { x: x - half * 0.4, y: end },
+    { x: x + half * 0.4, y: end },
+    { x: x + half, y: root },
+  ];
+  return [polyline(corners, 'outline')];
+}
+
+/** How many stools the edge takes, by advice alone. */
+export function stoolCount({ top }: CounterOverhangDocument): number {
+  return Math.floor(top.length / stoolSpacing_m + 1e-9);
+}
+
+/** Stools as circles at their spacing along the stool edge: advice, no part of the check. */
+export function stoolParts(document: CounterOverhangDocument, { scale, y }: PlanLayout): string[] {
+  const count = stoolCount(document);
+  const { length, depth } = document.top;
+  const first = (length - (count - 1) * stoolSpacing_m) / 2;
+  const radius = scale.length(stool_m / 2);
+  return Array.from({ length: count }, (_, index) =>
+    circle({ x: scale.x(first + index * stoolSpacing_m), y: y(depth) + radius * 0.6 }, radius, 'thin'),
+  );
+}
+
+/** How far stools reach past the stool edge on the drawing. */
+export function stoolReach(document: CounterOverhangDocument, { scale }: PlanLayout): number {
+  return stoolCount(document) > 0 ? scale.length(stool_m / 2) * 1.6 : 0;
+}
+
+/** Where people stand when most is asked of the top: the square they press on, hatched. */
+export function personParts(
+  document: CounterOverhangDocument,
+  places: readonly TopPlace[],
+  { scale, y }: PlanLayout,
+): string[] {
+  const half = patchOf(document) / 2;
+  return places.flatMap((place) => {
+    const box = {
+      left: scale.x(place.x.value - half),
+      right: scale.x(place.x.value + half),
+      top: y(place.y.value - half),
+      bottom: y(place.y.value + half),
+    };
+    return [hatch(box, 2.5), rect(box, 'arrow')];
+  });
+}
+
+function patchOf({ loads }: CounterOverhangDocument): number {
+  const person = loads?.find((load) => load.kind === 'person');
+  return (person?.kind === 'person' ? person.patch : undefined) ?? 4 * inch;
+}

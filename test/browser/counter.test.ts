@@ -1,0 +1,29 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, it } from 'vitest';
+import { startOverhangAddress } from '../../server/check/addresses.ts';
+import { describeInBrowser } from './visitor.ts';
+
+describeInBrowser('the page of a counter in a browser', ({ visit }) => {
+  it.each([320, 1440])(
+    'fits a screen of %i px and has nothing that shuts anyone out',
+    async (width) => {
+      const page = await visit(startOverhangAddress, { viewport: { width, height: 800 } });
+      expect(await page.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+    },
+    240_000,
+  );
+
+  it('answers a thicker top, and takes a bar as a prop with its sizes in sight', async () => {
+    const page = await visit(startOverhangAddress);
+    expect(await page.locator('#verdict h2').innerText()).toContain('Does not hold');
+    await page.getByRole('button', { name: 'Add a prop' }).click();
+    await page.locator('[name="props.0.kind"]').selectOption('flat-bar');
+    await expect.poll(() => page.locator('[name="props.0.width"]').inputValue()).toBe('2 in');
+    const tested = page.locator('.drawing-plan-wide .pen-outline');
+    expect(await tested.count()).toBeGreaterThan(1);
+    await page.locator('[name="top.thickness"]').fill('3 in');
+    await expect.poll(() => page.locator('#verdict').innerText(), { timeout: 20_000 }).not.toContain('206 %');
+  });
+});
