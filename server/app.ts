@@ -1,20 +1,32 @@
 import { join } from 'node:path';
 import express, { type Express } from 'express';
 import { assetRoutes } from './assets.ts';
+import { logRequests, type Log } from './log.ts';
+import { ownAccount } from './routes/accounts/account.ts';
+import { peopleActions } from './routes/accounts/people.ts';
+import { signInRoutes } from './routes/accounts/sign-in.ts';
 import { apiRoutes } from './routes/api-checks.ts';
 import { showBoards } from './routes/boards.ts';
 import { showCheck, showLongCheck } from './routes/check.ts';
 import { sendDocument, sendLongDocument } from './routes/document.ts';
 import { nothingHere, showFailure } from './routes/failures.ts';
 import { showDemo } from './routes/demo.ts';
+import { healthRoutes } from './routes/health.ts';
 import { jobActions } from './routes/jobs/index.ts';
 import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
-import { sheetRoutes } from './routes/sheet.ts';
-import { localDoor } from './visits/local-door.ts';
+import { sheetHead, sheetRoutes } from './routes/sheet.ts';
+import { linkActions } from './routes/sharing/links.ts';
+import { sharedRoutes } from './routes/sharing/shared.ts';
+import { openPrintRoom } from './sheets/pdf/print-room.ts';
 import { mount } from './visits/action.ts';
+import { guard } from './visits/door.ts';
+import { makeLimits } from './visits/limits.ts';
+import { localDoor } from './visits/local-door.ts';
 import { sameSite } from './visits/same-site.ts';
+import { siteDoor } from './visits/site-door.ts';
+import type { SiteSettings } from './settings.ts';
 import type { Store } from './store/open-store.ts';
 import { securityHeaders } from './security.ts';
 import { loadTemplates } from './templates.ts';
@@ -23,22 +35,46 @@ import { createTypesetter, fontRoutes } from './typeset/index.ts';
 /** What the application is made of. */
 export interface AppParts {
   readonly store: Store;
-  /** Is told of a fault that is ours, and of trouble with the store; whoever asked only sees that there was one. */
-  readonly report?: (error: unknown) => void;
+  readonly log: Log;
+  /** Where people reach it, who then sign in; undefined: whoever uses this machine, without. */
+  readonly site: SiteSettings | undefined;
+  readonly isStopping?: () => boolean;
 }
 
-/** The whole application, without a port, for whoever uses this machine. */
-export async function makeApp({ store, report = console.error }: AppParts): Promise<Express> {
+/**
+ * The whole application, without a port. What is mounted before the guard is open to anybody; the rest is for whoever the
+ * door lets in, and an `Action` says besides which role it takes.
+ */
+export async function makeApp({ store, log, site, isStopping = () => false }: AppParts): Promise<Express> {
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
   const views = { templates, typesetter: createTypesetter() };
-  const desk = { ...views, store };
-  const door = await localDoor(store);
+  const limits = makeLimits(templates);
+  const room = openPrintRoom();
   const app = express();
-  app.disable('x-powered-by').set('query parser', false);
-  app.use(securityHeaders(), assetRoutes(), fontRoutes());
-  app.use('/api', apiRoutes(report));
-  app.use(sameSite(templates, true));
-  mount(app, jobActions(desk), templates, door);
+  app
+    .disable('x-powered-by')
+    .set('query parser', false)
+    .set('trust proxy', site?.proxies ?? 0);
+  app.use(securityHeaders(site?.isSecure ?? false), assetRoutes(), fontRoutes());
+  app.use(logRequests(log), healthRoutes(store, isStopping));
+  app.use(sameSite(templates, site));
+  app.get('/sheet-head.css', sheetHead);
+  if (site !== undefined) {
+    const desk = { store, templates, site, limits, log };
+    app.use(['/sign-in', '/shared'], limits.open);
+    app.use(signInRoutes(desk), sharedRoutes(desk, room));
+  }
+  app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
+  if (site !== undefined) {
+    app.use(limits.person);
+    app.use(['/layouts', '/reach', '/sheet.pdf', '/api/layouts', '/api/reach'], limits.search);
+  }
+  app.use('/api', apiRoutes(log.report));
+  mount(app, jobActions({ ...views, store }), templates);
+  if (site !== undefined) {
+    const desk = { store, templates, site, limits, log };
+    mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);
+  }
   app.get('/demo', showDemo);
   app.get('/check', showCheck(views));
   app.post('/check', collectForm, showLongCheck(views));
@@ -50,8 +86,8 @@ export async function makeApp({ store, report = console.error }: AppParts): Prom
     app.post(`/${outlook}`, collectForm, showLongOutlook(templates, outlook));
   }
   app.get('/boards', showBoards(templates));
-  app.use(sheetRoutes(templates));
+  app.use(sheetRoutes(templates, room));
   app.use(nothingHere(templates));
-  app.use(showFailure(templates, report));
+  app.use(showFailure(templates, log.report));
   return app;
 }

@@ -1,10 +1,11 @@
 import type { Request, Response } from 'express';
 import type { Checked } from '../check/answer-to.ts';
 import { checkState } from '../check/check-state.ts';
-import { textsOf, written } from '../form/index.ts';
+import { textsOf, written, type Texts } from '../form/index.ts';
 import { fingerprint } from '../sheets/fingerprint.ts';
 import { paperOf } from '../sheets/paper.ts';
 import type { Templates } from '../templates.ts';
+import type { FieldError } from '../../shared/check-result.ts';
 import type { SheetContext } from '../view-models/sheet.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';
 import { queryOfRequest } from './page-body.ts';
@@ -13,6 +14,28 @@ import { queryOfRequest } from './page-body.ts';
 export interface AskedSheet {
   readonly checked: Checked;
   readonly context: SheetContext;
+}
+
+/** What came of working a check out for paper; with errors in it, it has no sheet. */
+export type SheetReading =
+  | { readonly ok: true; readonly sheet: AskedSheet }
+  | { readonly ok: false; readonly errors: readonly FieldError[]; readonly query: string };
+
+/**
+ * Works a check out for paper.
+ *
+ * @param paper what was asked for; anything else is the paper that goes with the units
+ */
+export function sheetOf(texts: Texts, paper: string): SheetReading {
+  const { answer, reading, query } = checkState(texts, false);
+  if (!answer.ok) return { ok: false, errors: answer.errors, query };
+  const { document, result } = answer;
+  const context = {
+    paper: paperOf(paper, document.units ?? 'inch-pound'),
+    fingerprint: fingerprint(reading.document, result.edition.tool),
+    query,
+  };
+  return { ok: true, sheet: { checked: answer, context } };
 }
 
 /**
@@ -25,24 +48,14 @@ export function askedSheet(
   response: Response,
 ): AskedSheet | undefined {
   const texts = textsOf(queryOfRequest(request));
-  const asked = written(texts, 'paper');
+  const paper = written(texts, 'paper');
   texts.delete('paper');
   if (texts.size === 0) {
     response.redirect(303, '/');
     return undefined;
   }
-  const { answer, reading, query } = checkState(texts, false);
-  if (!answer.ok) {
-    response.status(422).send(templates.page('sheet-errors', sheetErrors(answer.errors, query)));
-    return undefined;
-  }
-  const { document, result } = answer;
-  return {
-    checked: answer,
-    context: {
-      paper: paperOf(asked, document.units ?? 'inch-pound'),
-      fingerprint: fingerprint(reading.document, result.edition.tool),
-      query,
-    },
-  };
+  const reading = sheetOf(texts, paper);
+  if (reading.ok) return reading.sheet;
+  response.status(422).send(templates.page('sheet-errors', sheetErrors(reading.errors, reading.query)));
+  return undefined;
 }

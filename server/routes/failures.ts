@@ -1,4 +1,6 @@
 import type { ErrorRequestHandler, RequestHandler, Response } from 'express';
+import { sendProblem } from './api-problem.ts';
+import { isForPrograms } from './for-programs.ts';
 import { troubleOf } from '../store/trouble.ts';
 import type { Templates } from '../templates.ts';
 import { pageFrame } from '../view-models/page.ts';
@@ -39,7 +41,7 @@ const ours = {
 
 /** The page for a failure; one of our own is told to `report`, and so is trouble with the store. */
 export function showFailure(templates: Templates, report: (error: unknown) => void): ErrorRequestHandler {
-  return (error: unknown, _request, response, next) => {
+  return (error: unknown, request, response, next) => {
     if (response.headersSent) {
       next(error);
       return;
@@ -48,15 +50,18 @@ export function showFailure(templates: Templates, report: (error: unknown) => vo
     if (trouble !== undefined) {
       report(error);
       const heading = 'The jobs can’t be reached just now';
-      const message = `${trouble.message} Nothing was changed. Checks outside a job work as ever.`;
+      const message = `${trouble.message} Nothing was changed.`;
       response.set('Retry-After', '30');
-      sendFailure(templates, response, 503, { heading, message });
+      if (isForPrograms(request)) sendProblem(response, 503, message);
+      else sendFailure(templates, response, 503, { heading, message });
       return;
     }
     const status = statusOf(error);
     const words = wordsOf[status];
     if (words === undefined) report(error);
-    sendFailure(templates, response, words === undefined ? 500 : status, words ?? ours);
+    if (isForPrograms(request))
+      sendProblem(response, words === undefined ? 500 : status, (words ?? ours).message);
+    else sendFailure(templates, response, words === undefined ? 500 : status, words ?? ours);
   };
 }
 

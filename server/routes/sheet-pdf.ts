@@ -1,21 +1,27 @@
-import type { RequestHandler } from 'express';
+import type { RequestHandler, Response } from 'express';
 import type { PrintRoom } from '../sheets/pdf/print-room.ts';
 import { sheetData } from '../sheets/pdf/sheet-data.ts';
 import type { Templates } from '../templates.ts';
 import { createTypesetter } from '../typeset/index.ts';
 import { sheetModel } from '../view-models/sheet.ts';
-import { askedSheet } from './asked-sheet.ts';
+import { askedSheet, type AskedSheet } from './asked-sheet.ts';
 
 /**
  * The calculation as a file to keep, `/sheet.pdf?<the check's query>`, on letter or A4 paper by `paper=`. Whoever goes away
  * before their turn is not printed for.
  */
 export function sendSheetPdf(templates: Templates, room: PrintRoom): RequestHandler {
-  const typesetter = createTypesetter((tex) => tex);
+  const send = pdfSender(room);
   return async (request, response) => {
     const asked = askedSheet(templates, request, response);
-    if (asked === undefined) return;
-    const { checked, context } = asked;
+    if (asked !== undefined) await send(asked, response);
+  };
+}
+
+/** Sends the calculation of a check as a file. */
+export function pdfSender(room: PrintRoom): (asked: AskedSheet, response: Response) => Promise<void> {
+  const typesetter = createTypesetter((tex) => tex);
+  return async ({ checked, context }, response) => {
     const gone = new AbortController();
     response.once('close', () => gone.abort());
     const model = sheetModel(checked, typesetter, context);

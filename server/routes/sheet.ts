@@ -1,6 +1,6 @@
 import { Router, type RequestHandler } from 'express';
 import { written, textsOf } from '../form/index.ts';
-import { openPrintRoom } from '../sheets/pdf/print-room.ts';
+import type { PrintRoom } from '../sheets/pdf/print-room.ts';
 import { runningHead } from '../sheets/running-head.ts';
 import type { Templates } from '../templates.ts';
 import { createTypesetter } from '../typeset/index.ts';
@@ -13,10 +13,9 @@ import { sendSheetPdf } from './sheet-pdf.ts';
 
 /**
  * The printed calculation, `/sheet?<the check's query>` as a page and `/sheet.pdf?<the same>` as a file, and the page that goes
- * to the wall, `/installer?<the same>`, on letter or A4 paper by `paper=`; and the stylesheet that prints a title on every
- * page. A check with errors in it has no sheet: the answer is 422 and the way back.
+ * to the wall, `/installer?<the same>`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the answer is 422 and the way back.
  */
-export function sheetRoutes(templates: Templates): Router {
+export function sheetRoutes(templates: Templates, room: PrintRoom): Router {
   const router = Router();
   const typesetter = createTypesetter();
   const onPage = (render: (asked: AskedSheet) => string): RequestHandler => {
@@ -31,7 +30,7 @@ export function sheetRoutes(templates: Templates): Router {
       templates.page('sheet', sheetPage(sheetModel(checked, typesetter, context))),
     ),
   );
-  router.get('/sheet.pdf', sendSheetPdf(templates, openPrintRoom()));
+  router.get('/sheet.pdf', sendSheetPdf(templates, room));
   router.get('/installer', (request, response) => {
     const asked = askedSheet(templates, request, response);
     if (asked === undefined) return;
@@ -44,11 +43,11 @@ export function sheetRoutes(templates: Templates): Router {
     const { document, result } = checked;
     response.send(templates.page('installer', installerPage(installerModel(document, result, context))));
   });
-  router.get('/sheet-head.css', sheetHead);
   return router;
 }
 
-const sheetHead: RequestHandler = (request, response) => {
+/** `GET /sheet-head.css`: prints the title and the mark in its address on every page. */
+export const sheetHead: RequestHandler = (request, response) => {
   const texts = textsOf(queryOfRequest(request));
   response.type('text/css').send(runningHead(written(texts, 'title'), written(texts, 'mark')));
 };

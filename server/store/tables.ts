@@ -12,6 +12,9 @@ export interface Tables {
   readonly job: JobTable;
   readonly jobCheck: JobCheckTable;
   readonly revision: RevisionTable;
+  readonly person: PersonTable;
+  readonly session: SessionTable;
+  readonly shareLink: ShareLinkTable;
 }
 
 /** What the store knows about itself. */
@@ -117,4 +120,45 @@ interface RevisionTable {
   madeAt: string;
   savedAt: string;
   savedBy: string;
+}
+
+/** What a person may do: see; see and change; or that, and say who may. Each includes those before it. */
+export const roles = ['reader', 'member', 'owner'] as const;
+export type Role = (typeof roles)[number];
+
+interface PersonTable {
+  id: string;
+  officeId: string;
+  /** As the history shows it. */
+  name: string;
+  /** In lower case; no two people of any office have the same. */
+  signInName: string;
+  /** What a password is known again by, never the password. */
+  password: string;
+  role: Role;
+  isActive: number;
+  madeAt: string;
+}
+
+interface SessionTable {
+  /** Digest of the key that the browser has. */
+  keyHash: string;
+  personId: string;
+  officeId: string;
+  madeAt: string;
+  seenAt: string;
+}
+
+interface ShareLinkTable {
+  id: string;
+  /** Digest of the key in the link. */
+  keyHash: string;
+  officeId: string;
+  jobId: string;
+  /** For whom it was made. */
+  label: string;
+  madeAt: string;
+  madeBy: string;
+  endsAt: string;
+  isRevoked: number;
 }

@@ -1,9 +1,11 @@
-import { raw, type Request, type RequestHandler, type Response, type Router } from 'express';
+import { raw, type IRouter, type Request, type RequestHandler, type Response } from 'express';
 import { sendFailure } from '../routes/failures.ts';
 import { fileOf } from '../routes/multipart.ts';
 import type { Templates } from '../templates.ts';
+import type { Role } from '../store/tables.ts';
+import { visitOf } from './door.ts';
 import { isToken } from './token.ts';
-import { mayActAs, type Role, type Visit } from './visit.ts';
+import { mayActAs, type Visit } from './visit.ts';
 
 /** A request that has been let in: who asks, the parts of the address, and what was sent. */
 export interface Asked {
@@ -27,9 +29,6 @@ export interface Action {
   readonly act: (asked: Asked) => Promise<void> | void;
 }
 
-/** Tells who asks; undefined where the answer has been given already, such as a way to sign in. */
-export type Doorkeeper = (request: Request, response: Response) => Promise<Visit | undefined>;
-
 const largestBody = 4 * 1024 * 1024;
 const body = raw({ type: () => true, limit: largestBody });
 
@@ -37,17 +36,11 @@ const body = raw({ type: () => true, limit: largestBody });
  * Puts actions where they are asked for. Whoever may not is refused, and so is a form without the token of our own pages;
  * answers are kept by no cache, since they change and are for one person.
  */
-export function mount(
-  router: Router,
-  actions: readonly Action[],
-  templates: Templates,
-  doorkeeper: Doorkeeper,
-): void {
+export function mount(router: IRouter, actions: readonly Action[], templates: Templates): void {
   for (const { method, path, needs, act } of actions) {
     const handler: RequestHandler = async (request, response) => {
       response.set('Cache-Control', 'no-store');
-      const visit = await doorkeeper(request, response);
-      if (visit === undefined) return;
+      const visit = visitOf(request);
       if (!mayActAs(visit.role, needs)) {
         sendFailure(templates, response, 403, notYours);
         return;

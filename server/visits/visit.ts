@@ -1,8 +1,13 @@
 import type { Actor } from '../store/actor.ts';
+import { roles, type Role } from '../store/tables.ts';
 
-/** What a person may do: see; see and change; or that, and say who may. Each includes those before it. */
-export const roles = ['reader', 'member', 'owner'] as const;
-export type Role = (typeof roles)[number];
+/** A person who signed in, and the session they are in. */
+export interface SignedIn {
+  readonly id: string;
+  readonly signInName: string;
+  readonly office: string;
+  readonly keyHash: string;
+}
 
 /** Who asks, for one request. */
 export interface Visit {
@@ -10,6 +15,8 @@ export interface Visit {
   readonly role: Role;
   /** Stands in every form that changes something, and nobody else's page can know it. */
   readonly token: string;
+  /** Who signed in; undefined on a machine where nobody has to. */
+  readonly person: SignedIn | undefined;
 }
 
 /** Whether a role includes another. */

@@ -6,6 +6,7 @@ import type { RequestListener } from 'node:http';
 import express from 'express';
 import { makeApp } from '../../server/app.ts';
 import { listen } from '../../server/listen.ts';
+import { quietLog } from '../../server/log.ts';
 import { openStore } from '../../server/store/open-store.ts';
 
 /*
@@ -38,7 +39,11 @@ process.once('exit', () => rmSync(dataFolder, { recursive: true }));
 const app =
   process.argv[2] === 'echo'
     ? echo()
-    : await makeApp({ store: await openStore({ dataFolder, databaseUrl: '' }) });
+    : await makeApp({
+        store: await openStore({ dataFolder, databaseUrl: '' }),
+        log: quietLog,
+        site: undefined,
+      });
 const isTimed = process.argv[3] === 'timed';
 const server = await listen(isTimed ? timed(app) : app, { host: '127.0.0.1', port: 0 });
 const address = server.address();

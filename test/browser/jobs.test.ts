@@ -60,6 +60,17 @@ describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', ()
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
   });
 
+  it('a job is begun by its form, and a check in it by a button', async () => {
+    const page = await visit('/jobs/new');
+    await page.locator('#name').fill('By hand');
+    await page.locator('button.go').click();
+    await page.locator('h1', { hasText: 'By hand' }).waitFor();
+    await page.locator('#from').selectOption('wall-fixing');
+    await page.locator('button.go').click();
+    await page.locator('#verdict').waitFor();
+    expect(page.url()).toMatch(/\/jobs\/[0-9a-f]+\/checks\/[0-9a-f]+$/);
+  });
+
   it('a check saves itself while it is written, again and again, and the page stays where it is', async () => {
     const page = await visit(check);
     const address = page.url();

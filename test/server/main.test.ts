@@ -14,9 +14,9 @@ afterEach(() => {
 });
 
 /** Starts the program as `npm start` does. */
-function start(environment: Record<string, string>): ChildProcess {
+function start(environment: Record<string, string>, words = ['server/main.ts']): ChildProcess {
   const env = { ...process.env, ...environment };
-  started = spawn(process.execPath, ['--import', 'tsx', 'server/main.ts'], { cwd: root, env });
+  started = spawn(process.execPath, ['--import', 'tsx', ...words], { cwd: root, env });
   return started;
 }
 
@@ -54,10 +54,25 @@ describe('the program', () => {
     expect(await end).toBe(1);
   });
 
-  it('does not start where other machines could reach it', async () => {
-    const program = start({ PORT: '0', HOST: '0.0.0.0' });
+  it('where other machines reach it, starts when somebody can sign in, and logs what it does', async () => {
+    const site = { PORT: '0', HOST: '0.0.0.0', SITE_ADDRESS: 'https://shelves.example' };
+    const environment = { ...site, DATA_DIR: join(folder, 'hosted'), DATABASE_URL: '' };
+    const refused = start(environment);
+    const refusal = ended(refused);
+    expect(await textOf(refused.stderr, /$^/)).toContain('There are no accounts yet');
+    expect(await refusal).toBe(1);
+    const words = ['owner', '--office', 'Office', '--name', 'A. Person', '--sign-in', 'person@example.org'];
+    const account = start(environment, ['server/account-line.ts', ...words]);
+    expect(await textOf(account.stdout, /$^/)).toMatch(/Password: +(?:[a-z2-9]{4}-){4}[a-z2-9]{4}\n/);
+    const program = start(environment);
+    const line = await textOf(program.stdout, /\n/);
+    const { event, port } = JSON.parse(line) as { event: string; port: number };
+    expect(event).toBe('listening');
+    expect((await fetch(`http://127.0.0.1:${port}/ready`)).status).toBe(200);
+    const page = await fetch(`http://127.0.0.1:${port}/`, { redirect: 'manual' });
+    expect(page.headers.get('location')).toBe('/sign-in');
     const end = ended(program);
-    expect(await textOf(program.stderr, /$^/)).toContain('There are no accounts yet');
-    expect(await end).toBe(1);
+    program.kill('SIGTERM');
+    expect(await end).toBe(0);
   });
 });

@@ -3,23 +3,29 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createServer, type Server } from 'node:http';
+import type { Express } from 'express';
 import { makeApp } from '../../server/app.ts';
 import { listen } from '../../server/listen.ts';
+import type { SiteSettings } from '../../server/settings.ts';
+import type { Log } from '../../server/log.ts';
 import { openStore, type Store } from '../../server/store/open-store.ts';
 
 /** The application on a port of its own, for one test file. */
 export interface Served {
   readonly home: string;
+  readonly app: Express;
   readonly store: Store;
   readonly faults: unknown[];
   readonly close: () => Promise<void>;
 }
 
-export async function serve(): Promise<Served> {
+/** @param site where people reach it, who then sign in; undefined: this machine alone */
+export async function serve(site?: SiteSettings, ownLog?: Log): Promise<Served> {
   const faults: unknown[] = [];
   const dataFolder = mkdtempSync(join(tmpdir(), 'served-'));
   const store = await openStore({ dataFolder, databaseUrl: '' });
-  const app = await makeApp({ store, report: (error) => faults.push(error) });
+  const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
+  const app = await makeApp({ store, log, site });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
   // A test that works something out between two requests keeps its connection.
   server.keepAliveTimeout = 0;
@@ -30,7 +36,7 @@ export async function serve(): Promise<Served> {
     await store.close();
     rmSync(dataFolder, { recursive: true });
   };
-  return { home: `http://127.0.0.1:${port}`, store, faults, close };
+  return { home: `http://127.0.0.1:${port}`, app, store, faults, close };
 }
 
 /** A port that is taken until `close`. */

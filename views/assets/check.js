@@ -45,7 +45,7 @@
     const isAnswer = ctx.sourceElement === byId('form');
     if (status !== 200 && status !== 422) {
       event.preventDefault();
-      if (isAnswer) lose();
+      if (isAnswer) lose(status);
       return;
     }
     if (!isAnswer) return;
@@ -53,13 +53,15 @@
     if (formIsDue && written() !== sent) return event.preventDefault();
     formIsDue = false;
     byId('lost').hidden = true;
+    byId('signed-out').hidden = true;
     byId('answer').classList.remove('stale');
   });
   document.addEventListener('htmx:error', (event) => {
     if (event.detail.ctx?.sourceElement === byId('form')) lose();
   });
-  function lose() {
-    byId('lost').hidden = false;
+  function lose(status) {
+    byId('lost').hidden = status === 401;
+    byId('signed-out').hidden = status !== 401;
     byId('answer').classList.add('stale');
   }
 

@@ -25,6 +25,8 @@ export interface JobListPage extends PageFrame {
   readonly startOverhangAddress: string;
   readonly token: string;
   readonly mayChange: boolean;
+  readonly isSignedIn: boolean;
+  readonly person: string;
   readonly hasJobs: boolean;
   readonly rows: readonly JobRow[];
   readonly hasRows: boolean;
@@ -77,6 +79,8 @@ export function jobListPage(
     startOverhangAddress,
     token: visit.token,
     mayChange: mayActAs(visit.role, 'member'),
+    isSignedIn: visit.person !== undefined,
+    person: visit.actor.name,
     hasJobs: counts.open + counts.archived + counts.deleted > 0,
     rows: jobs.map((job) => ({
       ...jobStanding(job.checks),

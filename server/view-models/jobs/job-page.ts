@@ -4,6 +4,7 @@ import type { Job } from '../../store/jobs.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { elementWords } from '../form/words.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
+import { jobFacts, type Fact } from './job-facts.ts';
 import { checkAddress } from './kept-check.ts';
 import { standingView, type StandingView } from './standing-view.ts';
 import { shortTime } from './times.ts';
@@ -20,10 +21,12 @@ export interface CheckRow extends StandingView {
 export interface JobPageView extends PageFrame {
   readonly token: string;
   readonly mayChange: boolean;
+  /** Whether others can be shown it by a link. */
+  readonly canShare: boolean;
   readonly address: string;
   readonly label: string;
   readonly name: string;
-  readonly facts: readonly { readonly what: string; readonly said: string }[];
+  readonly facts: readonly Fact[];
   readonly hasNotes: boolean;
   readonly notes: string;
   readonly rows: readonly CheckRow[];
@@ -45,23 +48,15 @@ export function jobPage(
   now: Date,
 ): JobPageView {
   const address = `/jobs/${job.id}`;
-  const facts: [string, string][] = [
-    ['Client', job.client],
-    ['Address', job.address],
-    ['Reference', job.reference],
-    ['Prepared by', job.preparedBy],
-    ['Checked by', job.checkedBy],
-    ['Code adopted there', job.edition],
-    ['Authority', job.authority],
-  ];
   return {
     ...pageFrame(job.name),
     token: visit.token,
     mayChange: mayActAs(visit.role, 'member') && job.isDeleted === 0,
+    canShare: visit.person !== undefined,
     address,
     label: `Job ${job.number}`,
     name: job.name,
-    facts: facts.filter(([, said]) => said !== '').map(([what, said]) => ({ what, said })),
+    facts: jobFacts(job),
     hasNotes: job.notes !== '',
     notes: job.notes,
     rows: checks.map((check, index) => ({

@@ -1,0 +1,140 @@
+import { Router, type Request, type RequestHandler, type Response } from 'express';
+import { textsOf } from '../../form/index.ts';
+import { standAnew } from '../../jobs/stand-anew.ts';
+import type { PrintRoom } from '../../sheets/pdf/print-room.ts';
+import { readCheck, readChecks } from '../../store/checks.ts';
+import { readJob, type Job } from '../../store/jobs.ts';
+import { openLink } from '../../store/share-links.ts';
+import { createTypesetter } from '../../typeset/index.ts';
+import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
+import { installerModel } from '../../view-models/installer.ts';
+import { installerPage, sheetPage } from '../../view-models/sheet-page.ts';
+import { sheetModel } from '../../view-models/sheet.ts';
+import { sheetOf, type AskedSheet } from '../asked-sheet.ts';
+import type { FrontDesk } from '../accounts/sign-in.ts';
+import { sendFailure, sendNothing } from '../failures.ts';
+import { queryOfRequest } from '../page-body.ts';
+import { pdfSender } from '../sheet-pdf.ts';
+
+/** A job that is shown to whoever has the link. */
+interface Shared {
+  readonly job: Job;
+  /** Whose job it is, to read by. */
+  readonly actor: { readonly officeId: string; readonly name: string };
+  readonly address: string;
+}
+
+/** Sends a sheet whose own addresses all begin with one. */
+type Sender = (asked: AskedSheet, below: string, response: Response) => void | Promise<void>;
+
+/**
+ * `GET /shared/:key`: a job to be looked at by whoever has the link, and the sheets of its checks below it. A link that was
+ * taken back or has run out says so.
+ */
+export function sharedRoutes(desk: FrontDesk, room: PrintRoom): Router {
+  const router = Router();
+  const typesetter = createTypesetter();
+  const sendPdf = pdfSender(room);
+  router.get('/shared/:key', async (request, response) => {
+    const shared = await openShared(desk, request, response);
+    if (shared === undefined) return;
+    const { job, actor, address } = shared;
+    const checks = await standAnew(desk.store, actor, await readChecks(desk.store, actor, job.id));
+    response.send(desk.templates.page('shared-job', sharedJobPage(job, checks, address)));
+  });
+  const sheet = (send: Sender) => showSheet(desk, send);
+  router.get(
+    '/shared/:key/checks/:check',
+    sheet((asked, below, response) => {
+      const { checked, context } = asked;
+      const model = sheetPage(sheetModel(checked, typesetter, context));
+      const addresses = {
+        backAddress: below.replace(/\/checks\/.*$/, ''),
+        installerAddress: `${below}/installer`,
+        pdfAddress: `${below}/sheet.pdf?paper=${context.paper}`,
+        letterAddress: `${below}?paper=letter`,
+        a4Address: `${below}?paper=a4`,
+      };
+      response.send(desk.templates.page('sheet', { ...model, ...addresses }));
+    }),
+  );
+  router.get(
+    '/shared/:key/checks/:check/installer',
+    sheet(({ checked, context }, below, response) => {
+      if (checked.element !== 'bracket-shelf') {
+        response.redirect(303, below);
+        return;
+      }
+      const model = installerPage(installerModel(checked.document, checked.result, context));
+      const addresses = {
+        backAddress: below.replace(/\/checks\/.*$/, ''),
+        sheetAddress: below,
+        letterAddress: `${below}/installer?paper=letter`,
+        a4Address: `${below}/installer?paper=a4`,
+      };
+      response.send(desk.templates.page('installer', { ...model, ...addresses }));
+    }),
+  );
+  router.get(
+    '/shared/:key/checks/:check/sheet.pdf',
+    sheet((asked, _below, response) => sendPdf(asked, response)),
+  );
+  return router;
+}
+
+function showSheet(desk: FrontDesk, send: Sender): RequestHandler {
+  return async (request, response) => {
+    const shared = await openShared(desk, request, response);
+    if (shared === undefined) return;
+    const { job, actor, address } = shared;
+    const check = await readCheck(desk.store, actor, job.id, partOf(request, 'check'));
+    if (check === undefined || check.isDeleted === 1) {
+      sendNothing(desk.templates, response);
+      return;
+    }
+    const paper = new URLSearchParams(queryOfRequest(request)).get('paper') ?? '';
+    const asked = sheetOf(textsOf(check.form), paper);
+    if (asked.ok) await send(asked.sheet, `${address}/checks/${check.id}`, response);
+    else sendFailure(desk.templates, response, 422, unfinished);
+  };
+}
+
+/** The job of the link in the address; where it leads nowhere that has been said. */
+async function openShared(
+  { store, templates }: FrontDesk,
+  request: Request,
+  response: Response,
+): Promise<Shared | undefined> {
+  response.set({ 'Cache-Control': 'no-store', 'X-Robots-Tag': 'noindex, nofollow' });
+  const key = partOf(request, 'key');
+  const link = await openLink(store, key);
+  if (link === undefined) {
+    sendFailure(templates, response, 404, unknown);
+    return undefined;
+  }
+  const actor = link === 'over' ? undefined : { officeId: link.officeId, name: '' };
+  const job = link === 'over' || actor === undefined ? undefined : await readJob(store, actor, link.jobId);
+  if (actor === undefined || job === undefined || job.isDeleted === 1) {
+    sendFailure(templates, response, 410, over);
+    return undefined;
+  }
+  return { job, actor, address: `/shared/${key}` };
+}
+
+function partOf(request: Request, name: string): string {
+  const part: unknown = request.params[name];
+  return typeof part === 'string' ? part : '';
+}
+
+const unknown = {
+  heading: 'This link leads nowhere',
+  message: 'It may be cut short: take the whole of it from where it was sent to you.',
+};
+const over = {
+  heading: 'This link has ended',
+  message: 'It was taken back or has run out. Ask whoever sent it for another.',
+};
+const unfinished = {
+  heading: 'This check is not finished',
+  message: 'Something in it is still to be put right, so it has no sheet yet.',
+};

@@ -1,0 +1,38 @@
+import { elementNamed, usualElement } from '../../form/index.ts';
+import type { Check } from '../../store/checks.ts';
+import type { Job } from '../../store/jobs.ts';
+import { elementWords } from '../form/words.ts';
+import { jobFacts, type Fact } from '../jobs/job-facts.ts';
+import { standingView, type StandingView } from '../jobs/standing-view.ts';
+import { pageFrame, type PageFrame } from '../page.ts';
+
+export interface SharedJobPage extends PageFrame {
+  readonly name: string;
+  readonly label: string;
+  readonly facts: readonly Fact[];
+  readonly rows: readonly (StandingView & {
+    readonly address: string;
+    readonly title: string;
+    readonly label: string;
+    readonly hasSheet: boolean;
+  })[];
+  readonly hasRows: boolean;
+}
+
+/** A job as it is shown to whoever has a link to it: nothing to change, and no notes. */
+export function sharedJobPage(job: Job, checks: readonly Check[], address: string): SharedJobPage {
+  return {
+    ...pageFrame(job.name),
+    name: job.name,
+    label: `Job ${job.number}`,
+    facts: jobFacts(job),
+    rows: checks.map((check) => ({
+      ...standingView(check),
+      address: `${address}/checks/${check.id}`,
+      title: check.title || elementWords[elementNamed(check.element) ?? usualElement],
+      label: `${job.number}-${check.number}`,
+      hasSheet: check.standing !== 'unfinished',
+    })),
+    hasRows: checks.length > 0,
+  };
+}
