@@ -33,6 +33,7 @@ describe('the bench', () => {
       'Ways out of a shelf that sags',
       'POST /api/checks',
       'A beam solved',
+      'A top factored and 60 places of a person with moments',
       'Answer on the page as a field changes',
       'Memory of a process that made 40 checks',
       'Heap after collection',

@@ -5,6 +5,7 @@ import { checkCost } from './check-cost.ts';
 import { layoutCost, remedyCost } from './layout-cost.ts';
 import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
+import { plateCost } from './plate-cost.ts';
 import { page, table, type Row } from './report.ts';
 import { throughput } from './throughput.ts';
 
@@ -14,11 +15,12 @@ import { throughput } from './throughput.ts';
  */
 const isQuick = process.argv.includes('--quick');
 const counts = isQuick
-  ? { check: 2, layout: 1, beam: 2, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
+  ? { check: 2, layout: 1, beam: 2, plate: 1, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
   : {
       check: 60,
       layout: 12,
       beam: 60,
+      plate: 12,
       page: 200,
       throughput: { rounds: 7, seconds: 3 },
       memory: asked('--checks=') ?? 100_000,
@@ -30,6 +32,7 @@ const rows: Row[] = [
   remedyCost(counts.layout),
   await throughput(counts.throughput),
   beamCost(counts.beam),
+  plateCost(counts.plate),
   await pageCost(counts.page),
   ...(await memory(counts.memory)),
 ];

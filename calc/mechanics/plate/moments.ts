@@ -35,9 +35,9 @@ export function momentsOf(plate: FreePlate, field: Float64Array): PlateMoments {
   momentsInCells(plate, field, (i, j, atGauss) => {
     for (let corner = 0; corner < 4; corner++) {
       const node = nodeOf(mesh, i + (corner >> 1), j + (corner & 1));
-      [x_Nmpm, y_Nmpm, xy_Nmpm].forEach((values, kind) => {
-        values[node] = (values[node] ?? 0) + continued(atGauss, 4 * kind, corner);
-      });
+      x_Nmpm[node] = (x_Nmpm[node] ?? 0) + continued(atGauss, 0, corner);
+      y_Nmpm[node] = (y_Nmpm[node] ?? 0) + continued(atGauss, 4, corner);
+      xy_Nmpm[node] = (xy_Nmpm[node] ?? 0) + continued(atGauss, 8, corner);
       cells[node] = (cells[node] ?? 0) + 1;
     }
   });
@@ -57,18 +57,17 @@ export function momentsInCells(
   const { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm } = stiffness;
   const [shapesX, shapesY] = [shapesOf(x_m), shapesOf(y_m)];
   const atGauss = new Float64Array(12);
+  const summed = new Float64Array(3 * alongX);
   shapesX.forEach((sx, i) => {
     shapesY.forEach((sy, j) => {
-      const dofs = cellDofs(mesh, i, j);
+      sumAlongX(field, cellDofs(mesh, i, j), sx, summed);
       for (let g = 0; g < 4; g++) {
         const [s, t] = [4 * (g >> 1), 4 * (g & 1)];
         let [xx, yy, xy] = [0, 0, 0];
-        for (let k = 0; k < 16; k++) {
-          const value = field[dofs[k] ?? 0] ?? 0;
-          const [a, b] = [s + (k >> 2), t + (k & 3)];
-          xx += value * (sx.bent[a] ?? 0) * (sy.plain[b] ?? 0);
-          yy += value * (sx.plain[a] ?? 0) * (sy.bent[b] ?? 0);
-          xy += value * (sx.sloped[a] ?? 0) * (sy.sloped[b] ?? 0);
+        for (let k = 0; k < 4; k++) {
+          xx += (summed[2 * alongX + s + k] ?? 0) * (sy.plain[t + k] ?? 0);
+          yy += (summed[s + k] ?? 0) * (sy.bent[t + k] ?? 0);
+          xy += (summed[alongX + s + k] ?? 0) * (sy.sloped[t + k] ?? 0);
         }
         atGauss[g] = -(Dx_Nm * xx + D1_Nm * yy);
         atGauss[4 + g] = -(Dy_Nm * yy + D1_Nm * xx);
@@ -79,19 +78,39 @@ export function momentsInCells(
   });
 }
 
+/** Gauss's two places along x times the four functions along y that are left. */
+const alongX = 8;
+
+/** Sums the unknowns of a cell over its functions along x: plain, sloped and bent, at both of Gauss's places. */
+function sumAlongX(field: Float64Array, dofs: Int32Array, sx: SideShapes, summed: Float64Array): void {
+  for (let k = 0; k < alongX; k++) {
+    const s = k & 4;
+    let [plain, sloped, bent] = [0, 0, 0];
+    for (let a = 0; a < 4; a++) {
+      const value = field[dofs[4 * a + (k & 3)] ?? 0] ?? 0;
+      plain += value * (sx.plain[s + a] ?? 0);
+      sloped += value * (sx.sloped[s + a] ?? 0);
+      bent += value * (sx.bent[s + a] ?? 0);
+    }
+    summed[k] = plain;
+    summed[alongX + k] = sloped;
+    summed[2 * alongX + k] = bent;
+  }
+}
+
 interface SideShapes {
-  readonly plain: readonly number[];
-  readonly sloped: readonly number[];
-  readonly bent: readonly number[];
+  readonly plain: Float64Array;
+  readonly sloped: Float64Array;
+  readonly bent: Float64Array;
 }
 
 function shapesOf(lines: readonly number[]): SideShapes[] {
   return lines.slice(1).map((to, k) => {
     const h = to - (lines[k] ?? 0);
     return {
-      plain: gauss.flatMap((s) => hermite(s, h, 0)),
-      sloped: gauss.flatMap((s) => hermite(s, h, 1)),
-      bent: gauss.flatMap((s) => hermite(s, h, 2)),
+      plain: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 0))),
+      sloped: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 1))),
+      bent: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 2))),
     };
   });
 }
