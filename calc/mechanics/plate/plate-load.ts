@@ -25,18 +25,21 @@ export interface PlaceShape {
 }
 
 /** What each unknown of a cell adds to the movement at a place. */
-function shapeAt(mesh: PlateMesh, x_m: number, y_m: number): PlaceShape {
+export function shapeAt(mesh: PlateMesh, x_m: number, y_m: number): PlaceShape {
   const { i, j, s, t, hx, hy } = cellAt(mesh, x_m, y_m);
   const [x, y] = [hermite(s, hx, 0), hermite(t, hy, 0)];
-  return {
-    dofs: cellDofs(mesh, i, j),
-    values: Float64Array.from({ length: 16 }, (_, k) => (x[k >> 2] ?? 0) * (y[k & 3] ?? 0)),
-  };
+  const values = new Float64Array(16);
+  for (let k = 0; k < 16; k++) values[k] = (x[k >> 2] ?? 0) * (y[k & 3] ?? 0);
+  return { dofs: cellDofs(mesh, i, j), values };
 }
 
 /** Movement at a place, m. */
 export function movementAt(mesh: PlateMesh, field: Float64Array, x_m: number, y_m: number): number {
-  const { dofs, values } = shapeAt(mesh, x_m, y_m);
+  return movementAtShape(field, shapeAt(mesh, x_m, y_m));
+}
+
+/** Movement at a place whose shape is known, m. */
+export function movementAtShape(field: Float64Array, { dofs, values }: PlaceShape): number {
   let sum = 0;
   for (let k = 0; k < 16; k++) sum += (field[dofs[k] ?? 0] ?? 0) * (values[k] ?? 0);
   return sum;

@@ -1,5 +1,5 @@
 import { addRigid } from './free-plate.ts';
-import { movementAt, type Resultant } from './plate-load.ts';
+import { movementAtShape, shapeAt, type Resultant } from './plate-load.ts';
 import { signOf, type HeldPlate } from './supports.ts';
 import { exchange, following, tableauOf, type Tableau } from './tableau.ts';
 
@@ -48,6 +48,8 @@ export function standerOf(held: HeldPlate): Stander {
   const size = count + 3;
   const { x_m, y_m } = plate.mesh;
   const reach = [1, x_m[x_m.length - 1] ?? 1, y_m[y_m.length - 1] ?? 1];
+  const signs = supports.map(signOf);
+  const shapes = supports.map(({ x_m: x, y_m: y }) => shapeAt(plate.mesh, x, y));
   const span_m = Math.hypot(reach[1] ?? 1, reach[2] ?? 1);
   let exchanges = Infinity;
   let tableau: Tableau = tableauOf(size, matrix);
@@ -90,8 +92,8 @@ export function standerOf(held: HeldPlate): Stander {
       return { stands: false };
     }
     const constant = new Float64Array(size);
-    supports.forEach((support, i) => {
-      constant[i] = signOf(support) * movementAt(plate.mesh, field, support.x_m, support.y_m);
+    shapes.forEach((shape, i) => {
+      constant[i] = (signs[i] ?? 0) * movementAtShape(field, shape);
     });
     constant.set(resultant, count);
     const given = new Float64Array(size);
