@@ -3,9 +3,14 @@ import { version } from '../../calc/version.ts';
 import type { Actor } from '../store/actor.ts';
 import { restandCheck, type Check } from '../store/checks.ts';
 import type { Store } from '../store/open-store.ts';
+import type { Standing } from '../store/tables.ts';
+import { troubleOf } from '../store/trouble.ts';
 import { standingOf, stateOf } from './standing.ts';
 
-/** Works out again what another version of the tool had worked out, and notes how those checks stand now. */
+/**
+ * Works out again what another version of the tool had worked out, and notes how those checks stand now. Where nothing can be
+ * written they are worked out all the same, and noted another time.
+ */
 export async function standAnew(store: Store, actor: Actor, checks: readonly Check[]): Promise<Check[]> {
   const now: Check[] = [];
   for (const check of checks) {
@@ -14,9 +19,17 @@ export async function standAnew(store: Store, actor: Actor, checks: readonly Che
       continue;
     }
     const standing = standingOf(stateOf(check.form));
-    await restandCheck(store, actor, check, standing);
+    await note(store, actor, check, standing);
     now.push({ ...check, ...standing });
     await setImmediate();
   }
   return now;
+}
+
+async function note(store: Store, actor: Actor, check: Check, standing: Standing): Promise<void> {
+  try {
+    await restandCheck(store, actor, check, standing);
+  } catch (error) {
+    if (troubleOf(error) === undefined) throw error;
+  }
 }

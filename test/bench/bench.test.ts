@@ -35,6 +35,8 @@ describe('the bench', () => {
       'A beam solved',
       'A top factored and 60 places of a person with moments',
       'Answer on the page as a field changes',
+      'A check saved with its revision',
+      'A page of 20 jobs with 2 checks each and its counts',
       'Memory of a process that made 40 checks',
       'Heap after collection',
     ]);

@@ -7,6 +7,7 @@ import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
 import { plateCost } from './plate-cost.ts';
 import { page, table, type Row } from './report.ts';
+import { storeCost } from './store-cost.ts';
 import { throughput } from './throughput.ts';
 
 /**
@@ -15,13 +16,23 @@ import { throughput } from './throughput.ts';
  */
 const isQuick = process.argv.includes('--quick');
 const counts = isQuick
-  ? { check: 2, layout: 1, beam: 2, plate: 1, page: 3, throughput: { rounds: 1, seconds: 1 }, memory: 40 }
+  ? {
+      check: 2,
+      layout: 1,
+      beam: 2,
+      plate: 1,
+      page: 3,
+      store: { saves: 3, jobs: 20, lists: 3 },
+      throughput: { rounds: 1, seconds: 1 },
+      memory: 40,
+    }
   : {
       check: 60,
       layout: 12,
       beam: 60,
       plate: 12,
       page: 200,
+      store: { saves: 300, jobs: 10_000, lists: 15 },
       throughput: { rounds: 7, seconds: 3 },
       memory: asked('--checks=') ?? 100_000,
     };
@@ -34,6 +45,7 @@ const rows: Row[] = [
   beamCost(counts.beam),
   plateCost(counts.plate),
   await pageCost(counts.page),
+  ...(await storeCost(counts.store)),
   ...(await memory(counts.memory)),
 ];
 console.log(table(rows));

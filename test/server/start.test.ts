@@ -1,3 +1,4 @@
+import type { AddressInfo } from 'node:net';
 import express from 'express';
 import { describe, expect, it } from 'vitest';
 import { listen, stop } from '../../server/listen.ts';
@@ -59,6 +60,26 @@ describe('the server', () => {
     const settings = { host: '127.0.0.1', port: taken.port };
     await expect(listen(express(), settings)).rejects.toThrow(`Port ${taken.port} is taken`);
     taken.close();
+  });
+
+  it('lets what runs finish when it is told to stop', async () => {
+    const app = express();
+    let finish = (): void => undefined;
+    const asked = new Promise<void>((resolve) => {
+      app.get('/', (_request, response) => {
+        finish = () => void response.send('done');
+        resolve();
+      });
+    });
+    const server = await listen(app, { host: '127.0.0.1', port: 0 });
+    const { port } = server.address() as AddressInfo;
+    const answer = fetch(`http://127.0.0.1:${port}/`);
+    await asked;
+    const stopped = stop(server);
+    await expect(fetch(`http://127.0.0.1:${port}/`)).rejects.toThrow();
+    finish();
+    expect(await (await answer).text()).toBe('done');
+    await stopped;
   });
 
   it('stops when it is told to', async () => {

@@ -39,22 +39,29 @@ export function showKeep(desk: Desk): Action {
     method: 'get',
     path: '/keep',
     needs: 'member',
-    act: async ({ visit, query, response }) => {
-      const asked = { place: 'open', search: '', sort: 'changed', page: 1 } as const;
-      const { jobs } = await listJobs(desk.store, visit.actor, asked);
-      response.send(desk.templates.page('keep', keepPage(stateOf(query.toString()), jobs, visit.token)));
-    },
+    act: (asked) => sendKeep(desk, asked, asked.query.toString(), ''),
   };
 }
 
-/** `POST /keep`: puts a check in a job. */
+/** `POST /keep`: puts a check in a job, or looks for the job among many. */
 export function keepCheck(desk: Desk): Action {
   return {
     method: 'post',
     path: '/keep',
     needs: 'member',
-    act: (asked) => add(desk, asked, asked.fields.get('job') ?? '', asked.fields.get('check') ?? ''),
+    act: (asked) => {
+      const { fields } = asked;
+      const [job, form] = [fields.get('job'), fields.get('check') ?? ''];
+      if (job !== null) return add(desk, asked, job, form);
+      return sendKeep(desk, asked, form, (fields.get('search') ?? '').slice(0, 200));
+    },
   };
+}
+
+async function sendKeep(desk: Desk, { visit, response }: Asked, form: string, search: string): Promise<void> {
+  const asked = { place: 'open', search, sort: 'changed', page: 1 } as const;
+  const found = await listJobs(desk.store, visit.actor, asked);
+  response.send(desk.templates.page('keep', keepPage(stateOf(form), found, search, visit.token)));
 }
 
 async function add(desk: Desk, { visit, response }: Asked, jobId: string, form: string): Promise<void> {

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDocument } from '../../../shared/check-document/index.ts';
 import { demoCheck } from '../../../server/demo.ts';
@@ -104,6 +105,24 @@ describe('a job as a file', () => {
     const response = await someone.upload('/jobs/bring', 'job', `"${'x'.repeat(5_000_000)}"`);
     expect(response.status).toBe(413);
     expect(await countJobs()).toBe(jobs);
+  });
+
+  it('is brought in whole or not at all where the disk is full in the middle of it', async () => {
+    const own = await serve();
+    const visit = visitor(own);
+    await visit.beginJob();
+    const { rows } = await sql<{ page_count: number }>`pragma page_count`.execute(own.store.db);
+    const [pages] = rows.map((row) => Number(Object.values(row)[0]));
+    await sql.raw(`pragma max_page_count = ${(pages ?? 0) + 8}`).execute(own.store.db);
+    const many = { ...job, checks: Array.from({ length: 20 }, () => ({ document: demoCheck })) };
+    const response = await visit.upload('/jobs/bring', 'job', JSON.stringify(many));
+    expect(response.status).toBe(503);
+    expect(await response.text()).toContain('is full');
+    const kept = await own.store.db.selectFrom('job').select('name').execute();
+    expect(kept).toEqual([{ name: 'Kitchen' }]);
+    expect(await own.store.db.selectFrom('jobCheck').select('id').execute()).toEqual([]);
+    expect((await visit.get('/')).status).toBe(200);
+    await own.close();
   });
 
   it('does not pollute what all objects share', async () => {

@@ -214,12 +214,32 @@ describe('a check in a job', () => {
     const kept = await someone.send('/keep', { check: query, job: job.replace('/jobs/', '') });
     const form = formOf(await someone.page(kept.headers.get('location') ?? ''));
     expect(form.get('title')).toBe(demoCheck.title);
+    const found = await (await someone.send('/keep', { check: query, search: 'library' })).text();
+    expect([found.includes('Library'), found.includes('Hall')]).toEqual([true, false]);
+    expect(formOf(found).get('check')).toBe(query);
+    const none = await someone.send('/keep', { check: query, search: 'zinc' });
+    expect(text(await none.text())).toContain('No open job fits “zinc”');
     const begun = await someone.send('/jobs', { name: 'Study', check: query });
     expect(begun.headers.get('location')).toMatch(/\/checks\//);
   });
 });
 
 describe('trouble with the store', () => {
+  it('does not hide how checks stand that another version of the tool had worked out', async () => {
+    const own = await serve();
+    const visit = visitor(own);
+    const job = await visit.beginJob();
+    await visit.addDemo(job);
+    await own.store.db.updateTable('jobCheck').set({ tool: 'older', standing: 'does-not-hold' }).execute();
+    await sql`pragma query_only = 1`.execute(own.store.db);
+    expect(text(await visit.page(job))).toMatch(/Holds .*% used/);
+    await sql`pragma query_only = 0`.execute(own.store.db);
+    await visit.page(job);
+    const { standing } = await own.store.db.selectFrom('jobCheck').selectAll().executeTakeFirstOrThrow();
+    expect(standing).toBe('holds');
+    await own.close();
+  });
+
   it('is told beside the answer while a check is written, and on a page elsewhere', async () => {
     const own = await serve();
     const visit = visitor(own);
