@@ -59,6 +59,7 @@ const ownStarts: Readonly<Record<Element, typeof starts>> = {
     'loads.*': { shear: { 'inch-pound': '20 lbf', metric: '100 N' }, duration: 'ten-years' },
   },
   'counter-overhang': {
+    'top.finish': { kind: 'ceramic-tile', thickness: inches('3/8', 9), bed: inches('1/8', 3) },
     'base.rail': { thickness: inches('3/4', 19) },
     screws: {
       fastener: 'wood-screw-10',
@@ -94,7 +95,8 @@ export function withStarts(texts: Texts): Map<string, string> {
     for (const [field, text] of startOf(part, name, filled)) filled.set(field, text);
   };
   for (const [name, by] of texts) {
-    if (name.endsWith('.was')) fillNewKind(filled, name.slice(0, -'.was'.length), by);
+    if (name === 'top.build.was') changeBuild(filled, by);
+    else if (name.endsWith('.was')) fillNewKind(filled, name.slice(0, -'.was'.length), by);
     if (!name.endsWith('.by')) continue;
     const group = name.slice(0, -'.by'.length);
     if (by === 'given') fillIn(patternOf(group), group);
@@ -118,6 +120,16 @@ export function withStarts(texts: Texts): Map<string, string> {
 function fillOption(texts: Map<string, string>, group: string, option: string, ...more: string[]): void {
   if ([option, ...more].some((field) => anyWritten(texts, `${group}.${field}`))) return;
   for (const [field, text] of startOf(`${group}.${option}`, group, texts)) texts.set(field, text);
+}
+
+/** A panel is another material than wood, and has other questions. */
+function changeBuild(texts: Map<string, string>, was: string): void {
+  const now = written(texts, 'top.build');
+  if ((now === 'panel') === (was === 'panel')) return;
+  for (const name of texts.keys()) {
+    if (/^top\.(material|appearance|sheets|bond|finish\b.*)$/.test(name)) texts.delete(name);
+  }
+  texts.set('top.material', now === 'panel' ? 'birch-plywood' : 'sugar-maple');
 }
 
 function fillLayers(texts: Map<string, string>): void {

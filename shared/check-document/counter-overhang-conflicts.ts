@@ -18,11 +18,27 @@ export function counterOverhangConflicts(
   faults: readonly FieldError[],
 ): FieldError[] {
   const { errors, report } = reporter(faults);
+  topConflicts(document, report);
   baseConflicts(document, report);
   screwConflicts(document, report);
   propConflicts(document, report);
   loadConflicts(document, report);
   return errors;
+}
+
+function topConflicts({ top }: SoundCounterOverhang, report: Report): void {
+  const isPanel = top?.build === 'panel';
+  const ofPanel = (path: string, value: unknown): void => {
+    if (value !== undefined && !isPanel)
+      report(path, 'Only a top built as a "panel" has this.', '/top/build');
+  };
+  ofPanel('/top/sheets', top?.sheets);
+  ofPanel('/top/bond', top?.bond);
+  ofPanel('/top/finish', top?.finish);
+  if (isPanel && top.appearance !== undefined)
+    report('/top/appearance', 'A panel has no knots to tell of: leave it out.', '/top/build');
+  if (top?.sheets !== undefined && !Number.isInteger(top.sheets))
+    report('/top/sheets', 'It takes a whole number.');
 }
 
 function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): void {

@@ -10,14 +10,28 @@ import { fastener, screwLength } from './screws.ts';
 const placeRange = { from: 0, to: 6 };
 const lineOfPlate = (meaning: string) => quantityField('length', placeRange, meaning);
 
+const finish = z
+  .strictObject({
+    kind: choiceField(['ceramic-tile', 'natural-stone'], 'What lies on the panel'),
+    thickness: quantityField('length', { from: 0.003, to: 0.05 }, 'Thickness of the tile or stone'),
+    bed: quantityField('length', { from: 0, to: 0.03 }, 'Thickness of mortar and backer under it').optional(),
+  })
+  .meta({ description: 'Tile or stone on a panel top' });
+
 const top = z.strictObject({
-  build: choiceField(['edge-glued-staves'], 'How the top is built').optional(),
-  material: textField(80, 'The wood of the staves, by its usual name').optional(),
+  build: choiceField(['edge-glued-staves', 'solid-plank', 'panel'], 'How the top is built').optional(),
+  material: textField(80, 'The wood or panel of the top, by its usual name').optional(),
   appearance: choiceField(
     ['nearly-clear', 'small-knots', 'knotty'],
     'How clear the staves are; it sets the strength ratio of a clear-wood value',
   ).optional(),
-  staves: choiceField(['along', 'across'], 'Whether the staves run along the length or across it').optional(),
+  staves: choiceField(
+    ['along', 'across'],
+    'Whether the staves, or the face grain of a panel, run along the length or across it',
+  ).optional(),
+  sheets: numberField(1, 4, 'Of how many equal sheets a panel top is laid, one on another').optional(),
+  bond: choiceField(['none', 'structural'], 'Whether those sheets are glued to act as one').optional(),
+  finish: finish.optional(),
   length: quantityField('length', { from: 0.3, to: 6 }, 'Length of the top, along the stool edge'),
   depth: quantityField('length', { from: 0.2, to: 2.5 }, 'Depth of the top, back edge to stool edge'),
   thickness: quantityField('length', { from: 0.012, to: 0.15 }, 'Thickness of the top'),

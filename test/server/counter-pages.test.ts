@@ -52,8 +52,24 @@ const full: CounterOverhangInput = {
   ],
 };
 
+const { appearance: _, ...wood } = start.top;
+/** Stone on two sheets of plywood. */
+const covered: CounterOverhangInput = {
+  ...start,
+  top: {
+    ...wood,
+    build: 'panel',
+    material: 'birch-plywood',
+    thickness: '36 mm',
+    sheets: 2,
+    bond: 'none',
+    finish: { kind: 'natural-stone', thickness: '10 mm', bed: '3 mm' },
+  },
+};
+
 describe.each([
   ['the one to start from', start],
+  ['stone on plywood', covered],
   ['one with every kind of prop', full],
 ])('a counter overhang on its pages: %s', (_, document) => {
   const result = check(document);
@@ -122,6 +138,14 @@ describe('its form', () => {
     const response = await get(address);
     expect(response.status).toBe(422);
     expect(await response.text()).toContain('href="#screws.at.3.1"');
+  });
+
+  it('takes another material where the top becomes a panel, and asks other questions', async () => {
+    const panel = addressOf(start).replace('top.build=edge-glued-staves', 'top.build=panel');
+    const html = await (await get(`${panel}&top.build.was=edge-glued-staves`)).text();
+    expect(html).toMatch(/name="top\.material"[^>]*value="birch-plywood"/);
+    expect(html).toContain('name="top.sheets"');
+    expect(html).not.toContain('name="top.appearance"');
   });
 
   it('fills in the sizes of a bar where a prop becomes one', async () => {

@@ -7,7 +7,7 @@ import { resultantOf } from '../../mechanics/plate/plate-load.ts';
 import { standerOf } from '../../mechanics/plate/standing.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { worstOf, type Analysed } from './analysed.ts';
-import type { Overhang } from './overhang.ts';
+import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import { topModel, type TopModel } from './plate-model.ts';
 import { ownWeight, peopleLoad, servedLoads, settledField, together, type Worst } from './search.ts';
@@ -48,7 +48,7 @@ const stresses: Values = ({ top }, { plate }, field) => {
     unit: 'Pa',
     values: overNodes(plate.mesh, (_, place) => {
       const m = Math.abs(averagedMoment(moments, way, place, top.thickness_m));
-      return plateBendingStress.evaluate({ m, t: top.thickness_m });
+      return plateBendingStress.evaluate(onOneSheet(top, m));
     }),
   };
 };

@@ -7,6 +7,12 @@ import { stoolSpacing_m, type Overhang } from './overhang.ts';
 
 /** How the top moves with the seasons, and how long the slots must be that let it. */
 export function movementSection({ top, base, screws, props, system }: Overhang): Section {
+  if (top.wood.isPanel)
+    return section('geometry', 'Movement of the panel', {
+      notes: [
+        'A panel in a dry room hardly moves with the seasons (common practice, no source): its screws need no slots.',
+      ],
+    });
   const { isAlong, wood, depth_m, length_m } = top;
   const width = isAlong ? depth_m : length_m;
   const whole = work(widthChange, { W_m: width, C_T: wood.movement, Delta_M: usualMoistureChange }, system);

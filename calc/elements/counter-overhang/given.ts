@@ -19,8 +19,9 @@ export function givenStatements(overhang: Overhang): Statement[] {
       'Top, length × depth × thickness',
       `${m(top.length_m)} × ${m(top.depth_m)} × ${m(top.thickness_m)}`,
     ),
+    ...(top.finish?.statements ?? []),
     either(
-      'Staves run',
+      top.wood.isPanel ? 'Face grain runs' : 'Staves run',
       top.isAlong ? 'along the stool edge' : 'from back to stool edge',
       document.top.staves !== undefined,
     ),

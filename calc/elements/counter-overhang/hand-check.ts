@@ -5,7 +5,7 @@ import { clampedOverhang, freeOverhang, plateBendingStress } from '../../mechani
 import { noseMoment, noseStress } from '../bracket-formulas.ts';
 import { section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
-import type { Overhang } from './overhang.ts';
+import { onOneSheet, type Overhang } from './overhang.ts';
 
 /** Strips cut out of the top, beside what the plate says; null where nothing stands out on the stool side. */
 export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
@@ -13,7 +13,7 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
   const a = top.depth_m - base.front_m;
   if (a < 0.02 || analysed.isLost) return [];
   const E_Pa = top.isAlong ? top.wood.softAcross_Pa : top.wood.material.E_Pa;
-  const EI = (E_Pa * top.length_m * top.thickness_m ** 3) / 12;
+  const EI = (E_Pa * top.length_m * top.thickness_m ** 3) / 12 / top.wood.sheets ** 2;
   const c = (value: number | undefined, unit: 'm' | 'Pa'): string =>
     value === undefined ? '–' : showInCalculation(value, unit, system);
   const w = serving === null ? 0 : serving.pressure_Npm2 * top.length_m;
@@ -31,6 +31,7 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
           ],
         ];
   const name = top.isAlong ? 'across' : 'along';
+  const grain = top.wood.isPanel ? 'panel' : 'grain';
   const worst = worstOf(analysed, name);
   if (person !== null && worst !== undefined) {
     const lever = a - person.patch_m / 2;
@@ -42,14 +43,19 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
     );
     const stress = work(
       noseStress,
-      { M_n: moment.value, b_a: person.patch_m, c: lever, t: top.thickness_m },
+      {
+        M_n: moment.value / top.wood.sheets,
+        b_a: person.patch_m,
+        c: lever,
+        t: top.thickness_m / top.wood.sheets,
+      },
       system,
-      `stress ${name} the grain, spread at 45°`,
+      `stress ${name} the ${grain}, spread at 45°`,
     );
-    const plate = work(plateBendingStress, { m: worst.value, t: top.thickness_m }, system);
+    const plate = work(plateBendingStress, onOneSheet(top, worst.value), system);
     steps.push(moment.step, stress.step);
     rows.push([
-      `Stress ${name} the grain, one person on a strip; the plate, all loads`,
+      `Stress ${name} the ${grain}, one person on a strip; the plate, all loads`,
       c(stress.value, 'Pa'),
       c(plate.value, 'Pa'),
     ]);

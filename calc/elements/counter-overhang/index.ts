@@ -19,7 +19,7 @@ import { railCheck, railSpans } from './checks/rail.ts';
 import { strengthChecks } from './checks/strength.ts';
 import { fieldsOf } from './fields.ts';
 import { holdDownCheck } from './hold.ts';
-import type { Overhang } from './overhang.ts';
+import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import { readOverhang } from './read-overhang.ts';
 import { tipOverOf } from './tip-over.ts';
@@ -69,7 +69,9 @@ export function checkCounterOverhang(document: CounterOverhangDocument): Counter
     warnings: [...overhang.warnings, ...warningsOf(overhang, analysed)],
     cautions: [...cautions, ...overhangCautions],
     worksheet: { sections: worksheetOf(overhang, analysed, judged) },
-    provenance: { values: [...top.wood.provenance, ...otherProvenance(overhang)] },
+    provenance: {
+      values: [...top.wood.provenance, ...(top.finish?.provenance ?? []), ...otherProvenance(overhang)],
+    },
     edition: { code: overhang.code.edition, tool: `Shelf and overhang check ${version}` },
   });
 }
@@ -96,7 +98,7 @@ function plateAnalysis(overhang: Overhang, analysed: Analysed): PlateAnalysis {
     const worst = worstOf(analysed, name);
     return worst === undefined || isLost
       ? null
-      : q(plateBendingStress.evaluate({ m: worst.value, t: top.thickness_m }), 'Pa');
+      : q(plateBendingStress.evaluate(onOneSheet(top, worst.value)), 'Pa');
   };
   const edges = freeEdges(overhang).flatMap(({ name }) => soft.worst.get(`edge ${name}`) ?? []);
   const tip = edges.reduce((a, b) => (b.value > a.value ? b : a), edges[0] ?? noEffect);

@@ -7,7 +7,7 @@ import { lookUp } from '../look-up.ts';
 /** Names of a counter overhang that no table of the catalogue has. */
 export function unknownNamesOfOverhang({ top, base, screws, props }: SoundCounterOverhang): FieldError[] {
   return [
-    ...lookUp(top?.material, '/top/material', 'a species', findSpecies),
+    ...(top?.build === 'panel' ? [] : lookUp(top?.material, '/top/material', 'a species', findSpecies)),
     ...lookUp(base?.rail?.material, '/base/rail/material', 'a species', findSpecies),
     ...lookUp(screws?.fastener, '/screws/fastener', 'a fastener', findFastener),
     ...lookUp(screws?.cleat, '/screws/cleat', 'a wood', framing),

@@ -1,6 +1,7 @@
 import type { CounterOverhangDocument, Duration, Limit } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import type { DesignCode } from '../../codes/design-code.ts';
+import type { Finish } from './finish.ts';
 import type { TopWood } from './top-wood.ts';
 import type { TopScrews } from './top-screws.ts';
 
@@ -13,6 +14,15 @@ export interface Top {
   readonly isAlong: boolean;
   readonly wood: TopWood;
   readonly weight_N: number;
+  readonly finish: Finish | null;
+}
+
+/** Moment and thickness of one sheet of a top under a moment for each width of the whole. */
+export function onOneSheet(
+  { thickness_m, wood }: Top,
+  moment_N: number,
+): { readonly m: number; readonly t: number } {
+  return { m: moment_N / wood.sheets, t: thickness_m / wood.sheets };
 }
 
 /** The base, as the top lies on it and as it stands on the floor. */

@@ -8,8 +8,11 @@ import type { FieldError } from '../../../shared/check-result.ts';
 import { show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { assumedConditions } from '../assumed-conditions.ts';
+import { panelGravity } from '../panel-gravity.ts';
 import { unknownNamesOfOverhang } from './names.ts';
 import { stoolSpacing_m, type Base, type Overhang, type Person, type Serving } from './overhang.ts';
+import { readFinish, type Finish } from './finish.ts';
+import { readTopPanel } from './top-panel.ts';
 import { readTopScrews } from './top-screws.ts';
 import { readTopWood } from './top-wood.ts';
 
@@ -35,7 +38,8 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
   const code = ndsAsd;
   const unknown = unknownNamesOfOverhang(document);
   if (unknown.length > 0) return { ok: false, errors: unknown };
-  const wood = readTopWood(document, code, system);
+  const isPanel = document.top.build === 'panel';
+  const wood = isPanel ? readTopPanel(document, code, system) : readTopWood(document, code, system);
   if (!wood.ok) return wood;
   const { top: input } = document;
   const base = readBase(document, system);
@@ -43,8 +47,10 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
   const shortest = loads.person?.duration ?? loads.serving?.duration ?? 'permanent';
   const { material } = wood.wood;
   const volume = input.length * input.depth * input.thickness;
-  const screws = readTopScrews(document, material.specificGravity, shortest, system);
-  const limits = readLimits(document);
+  const gravity = isPanel ? (panelGravity(material.label) ?? null) : material.specificGravity;
+  const screws = readTopScrews(document, gravity, shortest, system);
+  const finish = readFinish(document, system);
+  const limits = readLimits(document, finish);
   return {
     ok: true,
     overhang: {
@@ -57,7 +63,10 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
         thickness_m: input.thickness,
         isAlong: (input.staves ?? 'along') === 'along',
         wood: wood.wood,
-        weight_N: material.density_kgm3 * volume * standardGravity,
+        weight_N:
+          material.density_kgm3 * volume * standardGravity +
+          (finish?.weight_Npm2 ?? 0) * input.length * input.depth,
+        finish,
       },
       base: base.base,
       screws,
@@ -70,7 +79,10 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
         ...(input.build === undefined
           ? ['The top is glued up edge to edge from staves, full length, face grain up.']
           : []),
-        ...(input.staves === undefined ? ['The staves run along the stool edge.'] : []),
+        ...(input.staves === undefined
+          ? [`The ${isPanel ? 'face grain runs' : 'staves run'} along the stool edge.`]
+          : []),
+        ...(finish?.assumptions ?? []),
         ...base.assumptions,
         ...loads.assumptions,
         ...limits.assumptions,
@@ -85,9 +97,9 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
         ...(loads.serving === null
           ? ['Nothing is counted as served on the top: no load over its area was given.']
           : []),
-        ...(document.screws !== undefined && material.specificGravity === null
+        ...(document.screws !== undefined && gravity === null
           ? [
-              'No specific gravity is printed for this wood, so nothing is known of the screws: the top is taken to lie loose.',
+              'No specific gravity is printed for this wood or panel, so nothing is known of the screws: the top is taken to lie loose.',
             ]
           : []),
       ],
@@ -230,26 +242,35 @@ function limit(written: string): Limit {
   return parseLimit(written) ?? { kind: 'none', written: 'none' };
 }
 
-function readLimits({ limits }: CounterOverhangDocument): {
+function readLimits(
+  { limits }: CounterOverhangDocument,
+  finish: Finish | null,
+): {
   readonly limits: Overhang['limits'];
   readonly assumptions: readonly string[];
 } {
   return {
     limits: {
-      live: limits?.live ?? limit('1/4 in'),
-      serving: limit('L/360'),
-      longTerm: limits?.longTerm ?? limit('L/240'),
+      live: limits?.live ?? finish?.limit ?? limit('1/4 in'),
+      serving: finish?.limit ?? limit('L/360'),
+      longTerm: limits?.longTerm ?? finish?.limit ?? limit('L/240'),
     },
     assumptions: [
       ...said(
-        limits?.live !== undefined,
+        limits?.live !== undefined || finish !== null,
         'The edge may move 1/4 in under a person: advised (common practice, no source); no limit is published.',
       ),
       ...said(
-        limits?.longTerm !== undefined,
+        limits?.longTerm !== undefined || finish !== null,
         'Movement over the years limited to L/240 (IBC Table 1604.3, floors).',
       ),
-      'Movement under what is served is held against L/360 (IBC Table 1604.3, floors); L is twice the overhang.',
+      ...(finish === null
+        ? [
+            'Movement under what is served is held against L/360 (IBC Table 1604.3, floors); L is twice the overhang.',
+          ]
+        : [
+            `Where no other limit is given, every movement is held against ${finish.limit.written} of twice the overhang: ${finish.clause}.`,
+          ]),
     ],
   };
 }

@@ -19,6 +19,9 @@ export interface GrainStiffness {
 /** The wood of a top, and the top as a plate. */
 export interface TopWood {
   readonly material: Material;
+  readonly isPanel: boolean;
+  /** Sheets that slide on each other; 1 for one piece. */
+  readonly sheets: number;
   /** The softer side of the growth rings: the top moves most. */
   readonly soft: GrainStiffness;
   /** The stiffer side: across the grain more is asked of the top. */
@@ -65,6 +68,8 @@ export function readTopWood(
     ok: true,
     wood: {
       material,
+      isPanel: false,
+      sheets: 1,
       soft: soft.stiffness,
       stiff: stiff.stiffness,
       softAcross_Pa: soft.across_Pa,
@@ -76,26 +81,33 @@ export function readTopWood(
   };
 }
 
-function plateOf(
+/** A plate of one piece. @param side which side of the growth rings lies across the grain; null for a panel */
+export function plateOf(
   { E_Pa, torsionG_Pa }: Material,
   t: number,
   r_A: number,
   nu_LT: number,
   system: UnitSystem,
-  side: 'tangential' | 'radial',
+  side: 'tangential' | 'radial' | null,
 ): { readonly stiffness: GrainStiffness; readonly across_Pa: number; readonly steps: readonly Step[] } {
-  const E_A = work(stiffnessAcross, { r_A, E_L: E_Pa }, system, `stiffness across the grain, ${side}`);
+  const named = (wood: string, panel: string): string => (side === null ? panel : `${wood}, ${side}`);
+  const E_A = work(
+    stiffnessAcross,
+    { r_A, E_L: E_Pa },
+    system,
+    named('stiffness across the grain', 'stiffness across the panel'),
+  );
   const along = work(
     stiffnessOfPlate,
     { E: E_Pa, t, nu_LT, r_A },
     system,
-    `plate along the grain, ${side} side across it`,
+    side === null ? 'plate along the panel' : `plate along the grain, ${side} side across it`,
   );
   const across = work(
     stiffnessOfPlate,
     { E: E_A.value, t, nu_LT, r_A },
     system,
-    `plate across the grain, ${side}`,
+    named('plate across the grain', 'plate across the panel'),
   );
   const coupling = work(couplingOfPlate, { nu_LT, D_A: across.value }, system);
   const twisting = work(twistingOfPlate, { G: torsionG_Pa, t }, system);

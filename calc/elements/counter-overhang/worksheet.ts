@@ -19,6 +19,10 @@ export function worksheetOf(overhang: Overhang, analysed: Analysed, judged: read
       steps: overhang.top.wood.steps,
       notes: [
         'A thin plate with different stiffness along and across the grain, solved by conforming rectangles; one Poisson ratio only, since the printed pairs do not agree.',
+        'A thin plate leaves shear out: of a maple top 1-1/2 in thick a shell with shear moves up to a tenth more, and its screws are asked for less.',
+        ...(overhang.top.wood.sheets > 1
+          ? [`The lines above are of one sheet; the top has ${overhang.top.wood.sheets} of them, not glued.`]
+          : []),
       ],
     }),
     actionsSection(overhang),

@@ -1,27 +1,12 @@
 import { inch } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
-import {
-  findCombination,
-  findFastener,
-  findFramingWood,
-  findSpecies,
-  panelIndex,
-  panels,
-  type Panel,
-} from '../../catalogue/index.ts';
+import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
+import { panelG, panelGravity } from '../panel-gravity.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { usualThread_m } from './values.ts';
 
 const namedFramingG = 0.42;
-/** NDS Table 12.3.3B: plywood of any grade, OSB; nothing for other panels. */
-const panelG: Readonly<Record<Panel['family'], number | null>> = {
-  plywood: 0.42,
-  osb: 0.5,
-  mdf: null,
-  particleboard: null,
-  hardboard: null,
-};
 const unknownFramingG = 0.36;
 /** The lowest stiffness of stud lumber in NDS Supplement Table 4A: it only enters the group factor. */
 const studE_Pa = 1.0e6 * 6894.757293168;
@@ -168,14 +153,8 @@ function gravityByName(name: string, framing: string): number | null {
   if (known.ok) return known.row.specificGravity;
   const lumber = findCombination(name);
   if (lumber.ok) return lumber.row.specificGravity;
-  const panel = panelIndex.find(name);
-  if (panel !== undefined) return framing === 'wood-stud' ? null : panelG[familyOf(panel.id)];
+  const panel = panelGravity(name);
+  if (panel !== undefined) return framing === 'wood-stud' ? null : panel;
   const species = findSpecies(name);
   return species.ok ? species.row.dry.specificGravity : null;
-}
-
-function familyOf(id: string): Panel['family'] {
-  const row = panels.find((each) => each.id === id);
-  if (row === undefined) throw new RangeError(`the panel ${id} has a row for at least one thickness`);
-  return row.family;
 }

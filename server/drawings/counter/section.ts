@@ -47,7 +47,8 @@ export function counterSection(document: CounterOverhangDocument): Drawing {
     hatch(box, 4),
     rect(box, 'outline'),
     ...screwParts(document, underside, scale),
-    ...personParts(document, topFace, scale),
+    ...finishParts(document, topFace, scale),
+    ...personParts(document, topFace - finishHeight(document, scale), scale),
     line({ x: 2, y: floor }, { x: width - 2, y: floor }, 'outline'),
     ...standingDimension(marks, scale.x(0) - 10, size, { top: topFace - size * 0.5, bottom: floor }),
     ...span(base.back, base.front, `base ${dimensionText(base.front - base.back, units)}`, depths),
@@ -148,6 +149,25 @@ function propParts(
   return [polyline(corners, prop.kind === 'bracket' ? 'arrow' : 'outline')];
 }
 
+/** Tile or stone with its bed, at least a line thick. */
+function finishHeight({ top }: CounterOverhangDocument, scale: Scale): number {
+  return top.finish === undefined
+    ? 0
+    : Math.max(scale.length(top.finish.thickness + (top.finish.bed ?? 0)), 2);
+}
+
+function finishParts(document: CounterOverhangDocument, topFace: number, scale: Scale): string[] {
+  const height = finishHeight(document, scale);
+  if (height === 0) return [];
+  const box = {
+    left: scale.x(0),
+    right: scale.x(document.top.depth),
+    top: topFace - height,
+    bottom: topFace,
+  };
+  return [hatch(box, 2.5, [], false), rect(box, 'thin')];
+}
+
 /** Screws from under the rail or cleat up into the top, one for each distance from the back edge. */
 function screwParts({ screws }: CounterOverhangDocument, underside: number, scale: Scale): string[] {
   const places = [...new Set((screws?.at ?? []).map(([, back]) => back))];
@@ -183,6 +203,9 @@ function sectionWords(document: CounterOverhangDocument, height: number): string
   const { top, base } = document;
   return [
     `A top ${length(top.thickness)} thick on a base ${length(height)} high, from ${length(base.back)} to ${length(base.front)} from the back edge.`,
+    top.finish === undefined
+      ? ''
+      : `${top.finish.kind === 'natural-stone' ? 'Natural stone' : 'Ceramic tile'} ${length(top.finish.thickness)} thick lies on it.`,
     top.depth - base.front > 1e-6 ? `The top stands out ${length(top.depth - base.front)} past it.` : '',
     base.foot === undefined ? '' : `The outer foot is ${length(base.foot)} from the back edge.`,
   ]

@@ -101,6 +101,9 @@ export function checkForm(state: FormState): CheckForm {
     hidden: [
       { name: 'was', value: form.system },
       { name: 'element.was', value: form.element },
+      ...(form.element === 'counter-overhang'
+        ? [{ name: 'top.build.was', value: form.written('top.build') }]
+        : []),
       ...kinds,
       ...idle(form),
     ],

@@ -70,6 +70,12 @@ export const stavesWords: Words<CounterOverhangInput['top']['staves']> = {
 };
 export const buildWords: Words<CounterOverhangInput['top']['build']> = {
   'edge-glued-staves': 'Staves glued edge to edge',
+  'solid-plank': 'One solid plank',
+  panel: 'A panel: plywood, MDF and the like',
+};
+export const finishWords: Words<NonNullable<CounterOverhangInput['top']['finish']>['kind']> = {
+  'ceramic-tile': 'Ceramic tile',
+  'natural-stone': 'Natural stone',
 };
 export const propWords: Words<NonNullable<CounterOverhangInput['props']>[number]['kind']> = {
   'flat-bar': 'A flat bar of steel',

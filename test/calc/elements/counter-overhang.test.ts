@@ -39,6 +39,79 @@ const pathsOf = (document: unknown): string[] => {
   return [];
 };
 
+describe('other builds of the top', () => {
+  const { appearance: _, ...wood } = bare.top;
+  const legs = [2, 36, 70].map((at) => ({
+    kind: 'leg' as const,
+    at: `${at} in`,
+    to: '34 in',
+    allowable: '900 lbf',
+  }));
+  const panel = (more: Partial<CounterOverhangInput['top']>): CounterOverhangInput => ({
+    ...bare,
+    top: { ...wood, build: 'panel', material: 'mdf', thickness: '1-1/2 in', sheets: 2, ...more },
+    props: legs,
+  });
+  const moved = (document: CounterOverhangInput) => check(document).analysis.plate.tip?.movement.value ?? NaN;
+
+  it('a plank bends as staves do', () => {
+    const staves: CounterOverhangInput = { ...bare, props: legs };
+    const plank: CounterOverhangInput = { ...staves, top: { ...bare.top, build: 'solid-plank' } };
+    expect(moved(plank)).toBe(moved(staves));
+  });
+
+  it('two loose sheets move four times as far as the same glued, rails aside: 2 (t/2)³ to t³', () => {
+    const ratio = moved(panel({})) / moved(panel({ bond: 'structural' }));
+    expect(Math.abs(ratio / 4 - 1)).toBeLessThan(0.03);
+  });
+
+  it('a panel alike both ways does not care which way it lies', () => {
+    const [along, across] = (['along', 'across'] as const).map((staves) =>
+      panel({ staves, bond: 'structural' }),
+    );
+    if (along === undefined || across === undefined) throw new Error('two');
+    expect(moved(along) / moved(across)).toBeCloseTo(1, 6);
+    expect(check(along).analysis.plate.acrossGrain?.value).toBeCloseTo(
+      check(across).analysis.plate.alongGrain?.value ?? NaN,
+      0,
+    );
+  });
+
+  it('a panel with nothing printed across it can not be vouched for', () => {
+    expect(outcome(panel({ material: 'plywood' }), 'bending-across')?.outcome).toBe('cannot-say');
+  });
+
+  it('stone on a panel weighs what it weighs: 3/4 in of 2800 kg/m³ over 12 × 72 in, 6 in past the foot', () => {
+    const stone = { kind: 'natural-stone' as const, thickness: '3/4 in' };
+    const plain = check({ ...panel({}), props: [] }).analysis.tipOver.overturning.value;
+    const covered = check({ ...panel({ finish: stone }), props: [] }).analysis.tipOver.overturning.value;
+    const weight = 2800 * 9.80665 * 0.75 * 12 * 72 * inch ** 3;
+    expect((covered - plain) / (weight * 6 * inch)).toBeCloseTo(1, 6);
+  });
+
+  it('and is kept as still as is asked under it: L/720 of twice the overhang (Dimension Stone Design Manual), L/360 under tile (ANSI A108.01)', () => {
+    for (const [kind, n] of [
+      ['natural-stone', 720],
+      ['ceramic-tile', 360],
+    ] as const) {
+      const covered = panel({ finish: { kind, thickness: '3/8 in' } });
+      for (const id of ['deflection-live', 'deflection-serving', 'deflection-long-term'])
+        expect((outcome(covered, id)?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / n, 9);
+    }
+  });
+
+  it('tells what only a panel has, and what a panel has not', () => {
+    expect(pathsOf({ ...bare, top: { ...bare.top, sheets: 2, bond: 'none' } })).toEqual([
+      '/top/sheets',
+      '/top/bond',
+    ]);
+    expect(pathsOf(panel({ appearance: 'knotty' }))).toEqual(['/top/appearance']);
+    expect(pathsOf(panel({ sheets: 1.5 }))).toEqual(['/top/sheets']);
+    expect(pathsOf(panel({ material: 'sugar-mapel' }))).toEqual(['/top/material']);
+    expect(pathsOf(panel({ material: 'birch-plywood', sheets: 1 }))).toEqual(['/top/thickness']);
+  });
+});
+
 describe('a counter overhang by hand', () => {
   it('tips about its foot under two people: 2 × 250 lbf, 10 in out, against 0.6 of its dead load', () => {
     const held = outcome(bare, 'tip-over');

@@ -47,7 +47,7 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
       {
         id: 'deflection-serving',
         title: 'Movement of the edge under what is served',
-        clause: 'IBC Table 1604.3, footnote i',
+        clause: top.finish?.clause ?? 'IBC Table 1604.3, footnote i',
         combination: 'what is served, nobody there',
         limit: limits.serving,
         note: '',

@@ -8,7 +8,7 @@ import type { Judged } from '../../judged.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Analysed } from '../analysed.ts';
 import type { EffectName } from '../effects.ts';
-import type { Overhang } from '../overhang.ts';
+import { onOneSheet, type Overhang } from '../overhang.ts';
 import type { Found, Worst } from '../search.ts';
 import { placeWords, stateWords } from '../where.ts';
 
@@ -36,28 +36,30 @@ export function strengthChecks(overhang: Overhang, analysed: Analysed): Judged[]
 
 function kindsOf({ top, base, system }: Overhang): Kind[] {
   const { thickness_m: t, wood } = top;
+  const grain = wood.isPanel ? 'panel' : 'grain';
   const { material } = wood;
   const resist = (property: Property) => (found: Found) =>
     material.resistance(property, found.combination.duration);
   const bending = (caption: string) => (worst: Worst) =>
-    work(plateBendingStress, { m: worst.value, t }, system, caption);
+    work(plateBendingStress, onOneSheet(top, worst.value), system, caption);
   return [
     {
       id: 'bending-along',
-      title: 'Bending along the grain',
+      title: `Bending along the ${grain}`,
       effect: 'along',
-      stress: bending('stress along the grain'),
+      stress: bending(`stress along the ${grain}`),
       resist: resist('bending'),
       note: '',
     },
     {
       id: 'bending-across',
-      title: 'Bending across the grain',
+      title: `Bending across the ${grain}`,
       effect: 'across',
-      stress: bending('stress across the grain'),
+      stress: bending(`stress across the ${grain}`),
       resist: resist('tension-across'),
-      sureUpTo: sureAcross,
-      note: acrossNote(overhangStandIn(material.assumptions)),
+      ...(wood.isPanel
+        ? { note: '' }
+        : { sureUpTo: sureAcross, note: acrossNote(overhangStandIn(material.assumptions)) }),
     },
     {
       id: 'shear',
@@ -66,7 +68,7 @@ function kindsOf({ top, base, system }: Overhang): Kind[] {
       stress: (worst) => work(plateShearStress, { v: worst.value, t }, system),
       resist: (found) => {
         const along = material.resistance('shear', found.combination.duration);
-        if (!top.isAlong || !along.ok) return along;
+        if (!top.isAlong || wood.isPanel || !along.ok) return along;
         const rolling = work(rollingShear, { F_v_prime: along.value_Pa }, system);
         return {
           ok: true,
@@ -76,7 +78,7 @@ function kindsOf({ top, base, system }: Overhang): Kind[] {
           more: [along.step],
         };
       },
-      note: `The whole pressure on the rail is taken as shear on one side of it: never too little.${top.isAlong ? ' The top bends across its staves there, so the fibres roll.' : ''}`,
+      note: `The whole pressure on the rail is taken as shear on one side of it: never too little.${top.isAlong && !wood.isPanel ? ' The top bends across its staves there, so the fibres roll.' : ''}`,
     },
     {
       id: 'bearing',

@@ -1,0 +1,93 @@
+import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
+import type { FieldError } from '../../../shared/check-result.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { findPanel } from '../../catalogue/index.ts';
+import type { DesignCode } from '../../codes/design-code.ts';
+import { plateOf, type GrainStiffness, type TopWood } from './top-wood.ts';
+
+/** Panels whose Poisson ratio nobody prints. Common practice, no source. */
+const usualPoisson = 0.2;
+/** Stiffness across a panel over that along it, where none is printed: under that of any plywood of the table. */
+const lowRatio = 0.1;
+/** What a top of nobody knows which panel is taken for: the weakest of common ones. */
+const usualPanel = 'particleboard';
+
+/** Looks the panel of a top up and makes a plate of it: one thickness, or sheets that slide on each other. */
+export function readTopPanel(
+  { top, conditions }: CounterOverhangDocument,
+  code: DesignCode,
+  system: UnitSystem,
+):
+  | { readonly ok: true; readonly wood: TopWood }
+  | { readonly ok: false; readonly errors: readonly FieldError[] } {
+  const count = top.sheets ?? 1;
+  const sheet_m = top.thickness / count;
+  const name = top.material ?? usualPanel;
+  const reading = code.material({
+    path: '/top',
+    material: name,
+    basis: 'panel',
+    appearance: undefined,
+    grade: undefined,
+    thickness_m: sheet_m,
+    width_m: Math.min(top.depth, top.length),
+    use: 'flat',
+    moisture: conditions?.moisture ?? 'dry',
+    temperature: conditions?.temperature ?? 'ordinary',
+    system,
+  });
+  if (!reading.ok) return reading;
+  const { material } = reading;
+  const found = findPanel(name, sheet_m);
+  const across = found.ok ? found.row.across : null;
+  const ratio = across === null ? lowRatio : across.modulusOfElasticity_Pa / material.E_Pa;
+  const slides = count > 1 && top.bond !== 'structural';
+  const plate = plateOf(material, slides ? sheet_m : top.thickness, ratio, usualPoisson, system, null);
+  const stiffness = slides ? times(plate.stiffness, count) : plate.stiffness;
+  return {
+    ok: true,
+    wood: {
+      material,
+      isPanel: true,
+      sheets: slides ? count : 1,
+      soft: stiffness,
+      stiff: stiffness,
+      softAcross_Pa: plate.across_Pa,
+      movement: 0,
+      steps: plate.steps,
+      provenance: material.provenance,
+      assumptions: [
+        ...material.assumptions.map((each) =>
+          each
+            .replace(' along the shelf.', ' as is said of the top.')
+            .replaceAll('along the shelf', 'along the panel'),
+        ),
+        ...(top.material === undefined
+          ? ['Nothing is said of the panel: particleboard of the furniture grade is taken.']
+          : []),
+        `A Poisson ratio of ${usualPoisson} is taken for the panel (common practice, no source).`,
+        ...(across === null
+          ? [
+              `Nothing is printed across this panel: ${lowRatio} of its stiffness along is taken, and nobody can say what it bears across.`,
+            ]
+          : []),
+        ...(count === 1
+          ? []
+          : [
+              slides
+                ? `${count} sheets of equal thickness slide on each other: together they are ${count} times as stiff as one.`
+                : `${count} sheets of equal thickness are glued to act as one.`,
+            ]),
+      ],
+    },
+  };
+}
+
+function times(one: GrainStiffness, count: number): GrainStiffness {
+  return {
+    along_Nm: count * one.along_Nm,
+    across_Nm: count * one.across_Nm,
+    coupling_Nm: count * one.coupling_Nm,
+    twisting_Nm: count * one.twisting_Nm,
+  };
+}
