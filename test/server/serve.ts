@@ -20,10 +20,13 @@ export interface Served {
 }
 
 /** @param site where people reach it, who then sign in; undefined: this machine alone */
-export async function serve(site?: SiteSettings, ownLog?: Log): Promise<Served> {
+export async function serve(
+  site?: SiteSettings,
+  { ownLog, databaseUrl = '' }: { readonly ownLog?: Log; readonly databaseUrl?: string } = {},
+): Promise<Served> {
   const faults: unknown[] = [];
   const dataFolder = mkdtempSync(join(tmpdir(), 'served-'));
-  const store = await openStore({ dataFolder, databaseUrl: '' });
+  const store = await openStore({ dataFolder, databaseUrl });
   const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
   const app = await makeApp({ store, log, site });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });

@@ -113,7 +113,7 @@ describe('a link to a job', () => {
 
 it('the log says what was done and how long it took, and nothing of whom or what', async () => {
   const lines: string[] = [];
-  const logged = await serve(site, openLog({ write: (line) => lines.push(line) }));
+  const logged = await serve(site, { ownLog: openLog({ write: (line) => lines.push(line) }) });
   const owner = await letIn(logged.store, 'here', 'owner', 'O. Wner');
   const someone = visitor(logged, await cookieOf(logged.store, owner));
   const begun = await someone.beginJob({ name: 'House by the mill', client: 'A. Client' });

@@ -2,6 +2,7 @@ import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readDocument } from '../../../shared/check-document/index.ts';
 import { demoCheck } from '../../../server/demo.ts';
+import { startChecks } from '../../../server/start-checks.ts';
 import { serve, type Served } from '../serve.ts';
 import { formOf, visitor, type Visitor } from './visitor.ts';
 
@@ -133,31 +134,48 @@ describe('a job as a file', () => {
 });
 
 describe('text that is markup', () => {
-  it('is shown as it was written, in every field, on every page', async () => {
-    const evil = `"><img src=x onerror=alert(1)><script>alert(1)</script>'{{x}}`;
-    const own = await someone.beginJob(Object.fromEntries(Object.keys(words).map((name) => [name, evil])));
-    const check = await someone.addDemo(own);
-    const form = formOf(await someone.page(check));
-    for (const name of [...form.keys()]) {
-      if (!/^(?:token|save\.|was|schema|element)/.test(name)) form.set(name, evil);
-    }
-    await someone.send(check, form);
-    const query = new URLSearchParams(form).toString();
-    const pages = [
-      '/',
-      own,
-      `${own}/edit`,
-      check,
-      `${check}/history`,
-      `/keep?${query}`,
-      `/?search=${encodeURIComponent(evil)}`,
-    ];
-    for (const path of pages) {
-      const html = await someone.page(path);
-      expect(html, path).not.toMatch(/<img|<script>|onerror=alert\(1\)>/);
-    }
-    expect(await someone.page(own)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
-  });
+  it.each(Object.keys(startChecks))(
+    'is shown as it was written, in every field of a %s, on every page',
+    async (element) => {
+      const evil = `"><svg onload=alert(1)><img src=x><script>alert(1)</script>'{{x}}`;
+      const own = await someone.beginJob(Object.fromEntries(Object.keys(words).map((name) => [name, evil])));
+      const check = (await someone.send(`${own}/checks`, { from: element })).headers.get('location') ?? '';
+      const start = formOf(await someone.page(check));
+      const all = new URLSearchParams(start);
+      const inNames = new URLSearchParams(start);
+      for (const name of [...start.keys()]) {
+        if (!/^(?:token|save\.|was|schema|element)/.test(name)) all.set(name, evil);
+        // These leave the check sound, so that drawings and sheets are made of it.
+        if (/^(?:title|preparedBy|checkedBy)$|\.name$/.test(name)) inNames.set(name, evil);
+      }
+      await someone.send(check, inNames);
+      const sound = await someone.page(check);
+      expect(sound).toContain('id="verdict"');
+      all.set('save.base', '2');
+      await someone.send(check, all);
+      for (const name of ['token', 'save.editor', 'save.base']) {
+        all.delete(name);
+        inNames.delete(name);
+      }
+      const pages = [
+        '/',
+        own,
+        `${own}/edit`,
+        check,
+        `${check}/history`,
+        `/keep?${all.toString()}`,
+        `/sheet?${inNames.toString()}`,
+        `/installer?${inNames.toString()}`,
+        `/?search=${encodeURIComponent(evil)}`,
+      ];
+      const shown = await Promise.all(pages.map((path) => someone.page(path)));
+      for (const [index, html] of [sound, ...shown].entries()) {
+        expect(html, pages[index - 1]).not.toMatch(/<img|<script>|<svg onload|onerror=alert\(1\)>/);
+      }
+      expect(await someone.page(own)).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+      expect(await someone.page(`/sheet?${inNames.toString()}`)).toContain('&lt;svg onload');
+    },
+  );
 });
 
 describe('a form from elsewhere', () => {

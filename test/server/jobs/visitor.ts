@@ -12,6 +12,8 @@ export interface Visitor {
   ) => Promise<Response>;
   readonly upload: (path: string, name: string, content: string) => Promise<Response>;
   readonly token: () => Promise<string>;
+  /** What it sends to say who it is; empty where nobody signs in. */
+  readonly cookie: string;
   /** Begins a job. @returns its address */
   readonly beginJob: (words?: Readonly<Record<string, string>>) => Promise<string>;
   /** Adds the demo check to a job. @returns its address */
@@ -48,7 +50,7 @@ export function visitor({ home }: Pick<Served, 'home'>, cookie = ''): Visitor {
     body.set(name, new Blob([content], { type: 'application/json' }), 'file.json');
     return fetch(home + path, { method: 'POST', body, headers: own, redirect: 'manual' });
   };
-  return { get, page, send, upload, token, beginJob, addDemo };
+  return { get, page, send, upload, token, cookie, beginJob, addDemo };
 }
 
 /** The fields of a page's check form, as a browser would send them. */
