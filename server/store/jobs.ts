@@ -115,6 +115,11 @@ export async function placeJob(
   return numUpdatedRows > 0n;
 }
 
+/** Whether a job has these words already. */
+export function hasWords(job: Job, words: JobWords): boolean {
+  return JSON.stringify(picked(job)) === JSON.stringify(picked(words));
+}
+
 /** The words alone, whatever else the object holds. */
 function picked(words: JobWords): JobWords {
   const { name, client, address, reference, preparedBy, checkedBy, edition, authority, notes } = words;

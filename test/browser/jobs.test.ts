@@ -65,6 +65,12 @@ describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', ()
     await page.locator('#name').fill('By hand');
     await page.locator('button.go').click();
     await page.locator('h1', { hasText: 'By hand' }).waitFor();
+    await page.locator('a', { hasText: 'Change its words' }).click();
+    await page.locator('#client').pressSequentially('A. Client');
+    await page.locator('[name="version"][value="2"]').waitFor({ state: 'attached' });
+    await page.locator('#reference').fill('K-17');
+    await page.locator('button.go').click();
+    await page.locator('dd', { hasText: 'K-17' }).waitFor();
     await page.locator('#from').selectOption('wall-fixing');
     await page.locator('button.go').click();
     await page.locator('#verdict').waitFor();

@@ -46,8 +46,10 @@
     if (status !== 200 && status !== 422) {
       event.preventDefault();
       if (isAnswer) lose(status);
+      if (ctx.sourceElement.id === 'words') byId('words-lost').hidden = false;
       return;
     }
+    if (ctx.sourceElement.id === 'words') byId('words-lost').hidden = true;
     if (!isAnswer) return;
     // Something was written while the new form was on its way: it would be lost, and another answer is coming.
     if (formIsDue && written() !== sent) return event.preventDefault();
@@ -57,7 +59,9 @@
     byId('answer').classList.remove('stale');
   });
   document.addEventListener('htmx:error', (event) => {
-    if (event.detail.ctx?.sourceElement === byId('form')) lose();
+    const source = event.detail.ctx?.sourceElement;
+    if (source === byId('form')) lose();
+    if (source?.id === 'words') byId('words-lost').hidden = false;
   });
   function lose(status) {
     byId('lost').hidden = status === 401;

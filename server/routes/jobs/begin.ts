@@ -53,6 +53,10 @@ function sendForm(
   errors: ReadonlyMap<string, string>,
 ): void {
   const check = fields.get('check') ?? '';
-  const model = jobFormPage({ job: undefined, written, errors, theirs: undefined, check }, visit.token);
+  const model = jobFormPage(
+    { job: undefined, written, errors, theirs: undefined, check },
+    visit.token,
+    desk.store.now(),
+  );
   response.status(status).send(desk.templates.page('job-form', model));
 }

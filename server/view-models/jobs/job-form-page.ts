@@ -1,5 +1,6 @@
 import type { Job } from '../../store/jobs.ts';
 import type { JobWords } from '../../store/tables.ts';
+import { shortTime } from './times.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
 
 interface JobField {
@@ -28,6 +29,12 @@ export interface JobFormPage extends PageFrame {
   /** What somebody else wrote in the meantime; none otherwise. */
   readonly theirs: readonly { readonly label: string; readonly mine: string; readonly theirs: string }[];
   readonly isStale: boolean;
+  /** Version of theirs, to save over; empty for none. */
+  readonly over: string;
+  /** Whether it is saved as it is written: a job that there is. */
+  readonly savesItself: boolean;
+  readonly isSaved: boolean;
+  readonly saved: string;
 }
 
 const labels: Readonly<Record<keyof JobWords, readonly [label: string, hint: string]>> = {
@@ -56,6 +63,7 @@ export function jobFormPage(
     readonly check: string;
   },
   token: string,
+  now: Date,
 ): JobFormPage {
   const { job, written, errors, theirs, check } = about;
   const names = Object.keys(labels).filter(isJobField);
@@ -65,10 +73,10 @@ export function jobFormPage(
     ...pageFrame(heading),
     heading,
     action: job === undefined ? '/jobs' : `/jobs/${job.id}/edit`,
-    submit: job === undefined ? 'Begin the job' : theirs === undefined ? 'Save' : 'Save what is here over it',
+    submit: job === undefined ? 'Begin the job' : 'Save',
     back: job === undefined ? '/' : `/jobs/${job.id}`,
     token,
-    version: String((theirs ?? job)?.version ?? 0),
+    version: String(job?.version ?? 0),
     fields: names.map((name) => ({
       name,
       label: labels[name][0],
@@ -83,6 +91,10 @@ export function jobFormPage(
     hasProblem: errors.size > 0,
     check,
     isStale: theirs !== undefined,
+    over: String(theirs?.version ?? ''),
+    savesItself: job !== undefined,
+    isSaved: job !== undefined && theirs === undefined && errors.size === 0,
+    saved: job === undefined ? '' : `Saved ${shortTime(job.changedAt, now)}`,
     theirs: differing.map((name) => ({
       label: labels[name][0],
       mine: written(name) || 'nothing',

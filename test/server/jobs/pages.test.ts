@@ -62,6 +62,37 @@ describe('a job', () => {
     expect((await someone.send(`${job}/edit`, { name: 'Hall, attic', version: '2' })).status).toBe(303);
   });
 
+  it('saves its words as they are written, again and again, and says so or what is in the way', async () => {
+    const job = await someone.beginJob({ name: 'Attic' });
+    const write = async (fields: Readonly<Record<string, string>>): Promise<[number, string]> => {
+      const response = await someone.send(`${job}/edit`, fields, { 'HX-Request': 'true' });
+      return [response.status, await response.text()];
+    };
+    const [, first] = await write({
+      name: 'Attic',
+      client: 'A. Client',
+      notes: 'Mind\r\nthe cat',
+      version: '1',
+    });
+    expect(first).toMatch(/name="version" value="2"[^]*Saved \d\d:\d\d/);
+    expect(first).not.toContain('<html');
+    const [, again] = await write({
+      name: 'Attic',
+      client: 'A. Client',
+      notes: 'Mind\r\nthe cat',
+      version: '1',
+    });
+    expect(again).toMatch(/name="version" value="2"[^]*Saved/);
+    const [nameless, problem] = await write({ name: '', version: '2' });
+    expect([nameless, text(problem).includes('A job needs a name')]).toEqual([422, true]);
+    const [stale, differs] = await write({ name: 'Attic', client: 'B. Client', version: '1' });
+    expect([stale, differs.includes('name="over" value="2"')]).toEqual([200, true]);
+    for (const words of ['Not saved', 'A. Client', 'B. Client']) expect(text(differs)).toContain(words);
+    expect(text(await someone.page(job))).toContain('A. Client');
+    expect((await someone.send(`${job}/edit`, { name: 'Loft', version: '1', over: '2' })).status).toBe(303);
+    expect(text(await someone.page(job))).toContain('Loft');
+  });
+
   it('is archived, deleted and brought back', async () => {
     const job = await someone.beginJob({ name: 'Scullery' });
     await someone.send(`${job}/archive`);
