@@ -206,6 +206,24 @@ describe('a request from another site', () => {
   });
 });
 
+describe('asking too often', () => {
+  it('for what takes long to work out is refused for a while, for one person alone', async () => {
+    const [often, seldom] = [
+      await cookieOf(served.store, await letIn(served.store, 'here', 'reader', 'O. Ften')),
+      await cookieOf(served.store, await letIn(served.store, 'here', 'reader', 'S. Eldom')),
+    ];
+    const ask = (cookie: string): Promise<Response> =>
+      fetch(`${served.home}/api/layouts`, { method: 'POST', body: '{', headers: { cookie } });
+    for (let times = 0; times < 60; times++) expect((await ask(often)).status).toBe(415);
+    const refused = await ask(often);
+    expect(refused.status).toBe(429);
+    expect(refused.headers.get('content-type')).toContain('application/problem+json');
+    expect(await statusAt('/layouts', often)).toBe(429);
+    expect(await statusAt('/', often)).toBe(200);
+    expect((await ask(seldom)).status).toBe(415);
+  });
+});
+
 describe('a site reached by https', () => {
   it('keeps the cookie to itself and asks a browser to insist on https', async () => {
     const own = await serve({ origin: 'https://shelves.test', isSecure: true, proxies: 1 });

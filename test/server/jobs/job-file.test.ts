@@ -203,6 +203,12 @@ describe('a form from elsewhere', () => {
     expect(await countJobs()).toBe(jobs);
   });
 
+  it.each(['X-Forwarded-For', 'Forwarded', 'Via'])('that a proxy passed on (%s) is refused', async (name) => {
+    const response = await fetch(`${served.home}/`, { headers: { [name]: '192.0.2.1' } });
+    expect(response.status).toBe(421);
+    expect(await response.text()).toContain('SITE_ADDRESS');
+  });
+
   it('that reaches this machine by a strange name is refused', async () => {
     const { request } = await import('node:http');
     const status = await new Promise<number | undefined>((resolve) => {
