@@ -56,5 +56,6 @@ function namesNotKnown(sound: SoundDocument | null): FieldError[] {
 }
 
 export { layouts } from './layout/layouts.ts';
+export { props } from './layout/props/index.ts';
 export { reach } from './layout/reach/index.ts';
 export { DocumentError } from '../shared/check-document/index.ts';

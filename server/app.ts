@@ -22,6 +22,8 @@ import { sharedRoutes } from './routes/sharing/shared.ts';
 import { openPrintRoom } from './sheets/pdf/print-room.ts';
 import { mount } from './visits/action.ts';
 import { guard } from './visits/door.ts';
+import { thinkAhead } from './routes/think-ahead.ts';
+import { openStudy } from './check/study.ts';
 import { makeLimits } from './visits/limits.ts';
 import { localDoor } from './visits/local-door.ts';
 import { sameSite } from './visits/same-site.ts';
@@ -50,6 +52,7 @@ export async function makeApp({ store, log, site, isStopping = () => false }: Ap
   const views = { templates, typesetter: createTypesetter() };
   const limits = makeLimits(templates);
   const room = openPrintRoom();
+  const study = openStudy();
   const app = express();
   app
     .disable('x-powered-by')
@@ -67,23 +70,28 @@ export async function makeApp({ store, log, site, isStopping = () => false }: Ap
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
   if (site !== undefined) {
     app.use(limits.person);
-    app.use(['/layouts', '/reach', '/sheet.pdf', '/api/layouts', '/api/reach'], limits.search);
+    app.use(
+      ['/layouts', '/reach', '/props', '/sheet.pdf', '/api/layouts', '/api/reach', '/api/props'],
+      limits.search,
+    );
   }
-  app.use('/api', apiRoutes(log.report));
+  app.use('/api', apiRoutes(study, log.report));
   mount(app, jobActions({ ...views, store }), templates);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);
   }
   app.get('/demo', showDemo);
+  app.get(['/check', '/sheet', '/sheet.pdf', '/props'], thinkAhead(study));
+  app.post(['/check', '/props'], collectForm, thinkAhead(study));
   app.get('/check', showCheck(views));
-  app.post('/check', collectForm, showLongCheck(views));
+  app.post('/check', showLongCheck(views));
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));
-  for (const outlook of ['layouts', 'reach'] as const) {
-    app.get(`/${outlook}`, showOutlook(templates, outlook));
-    app.post(`/${outlook}`, collectForm, showLongOutlook(templates, outlook));
+  for (const outlook of ['layouts', 'reach', 'props'] as const) {
+    app.get(`/${outlook}`, showOutlook(templates, study, outlook));
+    app.post(`/${outlook}`, collectForm, showLongOutlook(templates, study, outlook));
   }
   app.get('/boards', showBoards(templates));
   app.use(sheetRoutes(templates, room));

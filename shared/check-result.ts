@@ -180,9 +180,12 @@ export type RemedyKind =
   | 'other-board'
   | 'lighter-contents';
 
-/** A change that was tried and judged by every check, and makes the shelf better. */
-export interface Remedy {
-  readonly kind: RemedyKind;
+/** What a way out of a counter overhang changes. */
+export type OverhangRemedyKind = 'brackets' | 'flat-bars' | 'legs' | 'thicker-top';
+
+/** A change that was tried and judged by every check, and makes the shelf or the counter better. */
+export interface Remedy<Kind = RemedyKind> {
+  readonly kind: Kind;
   /** What to do, in one plain sentence. */
   readonly what: string;
   /** The whole check with the change made, as a check document takes it. */
@@ -243,6 +246,18 @@ export interface Reach {
   readonly longestBay: ReachLimit;
   readonly heaviestLine: ReachLimit;
   readonly heaviestPoint: ReachLimit;
+}
+
+/** What a counter overhang wants under it. */
+export interface PropsAnswer {
+  /** Whether it does not hold with nothing under it. */
+  readonly wanted: boolean;
+  /** Of each kind the fewest that make it hold. */
+  readonly proposals: readonly Remedy<OverhangRemedyKind>[];
+  /** Why there are none; empty where there are. */
+  readonly reason: string;
+  /** How far the top could stand out on the stool side with nothing under it. */
+  readonly unaided: ReachLimit;
 }
 
 /** What every answer has, whatever was checked. */

@@ -34,14 +34,23 @@ export const longestQuery = 48_000;
  * @param waysOut whether ways out are looked for; paper has no place for them
  */
 export function checkState(filledIn: Texts, waysOut = true): CheckState {
-  const sent = switchElement(filledIn);
+  const { sent, pressed, reading } = readSent(filledIn);
   const unknown = unknownNames(sent);
-  const pressed = act(withStarts(switchUnits(sent)), written(sent, 'do'));
-  const reading = readForm(pressed.texts);
   const query = queryOf(reading.entries);
   const answer = withUnknown(answerTo(reading.document, waysOut), unknown);
   const at = pressed.at === '' ? written(sent, 'at') : pressed.at;
   return { texts: pressed.texts, reading, answer, at, query, isTooLong: query.length > longestQuery };
+}
+
+/** The document that will be checked of a form as it was sent. */
+export function documentOf(filledIn: Texts): unknown {
+  return readSent(filledIn).reading.document;
+}
+
+function readSent(filledIn: Texts) {
+  const sent = switchElement(filledIn);
+  const pressed = act(withStarts(switchUnits(sent)), written(sent, 'do'));
+  return { sent, pressed, reading: readForm(pressed.texts) };
 }
 
 function withUnknown(answer: Answer, unknown: readonly string[]): Answer {

@@ -1,5 +1,6 @@
 import { Router, type RequestHandler } from 'express';
 import { check, DocumentError, layouts, reach } from '../../calc/index.ts';
+import { takesItsTime, type Study } from '../check/study.ts';
 import { collectBody, readBody, requireJson } from './api-body.ts';
 import { sendCatalogue } from './api-catalogue.ts';
 import { apiFailures, nothingHere, otherMethods } from './api-failures.ts';
@@ -7,15 +8,15 @@ import { sendProblem } from './api-problem.ts';
 import { sendSchema } from './api-schema.ts';
 
 /** Answers a document with what is worked out from it. */
-function answerWith(workOut: (document: unknown) => object): RequestHandler {
-  return (request, response) => {
+function answerWith(workOut: (document: unknown) => object | Promise<object>): RequestHandler {
+  return async (request, response) => {
     const body = readBody(request);
     if (!body.ok) {
       sendProblem(response, 400, body.message);
       return;
     }
     try {
-      response.json(workOut(body.value));
+      response.json(await workOut(body.value));
     } catch (error) {
       if (!(error instanceof DocumentError)) throw error;
       sendProblem(response, 422, countOf(error.errors.length), error.errors);
@@ -26,11 +27,14 @@ function answerWith(workOut: (document: unknown) => object): RequestHandler {
 /**
  * The door for other programs, to be mounted at `/api`.
  *
+ * @param study where checks that take their time are worked out
  * @param report is told of a fault that is ours, which the caller only sees as a 500
  */
-export function apiRoutes(report: (error: unknown) => void = console.error): Router {
+export function apiRoutes(study: Study, report: (error: unknown) => void = console.error): Router {
   const router = Router();
-  for (const [path, workOut] of Object.entries({ checks: check, layouts, reach })) {
+  const checks = (document: unknown) => (takesItsTime(document) ? study.check(document) : check(document));
+  const props = (document: unknown) => study.props(document);
+  for (const [path, workOut] of Object.entries({ checks, layouts, props, reach })) {
     router.route(`/${path}`).post(requireJson, collectBody, answerWith(workOut)).all(otherMethods('POST'));
   }
   router.route('/schema').get(sendSchema).all(otherMethods('GET', 'HEAD'));

@@ -1,41 +1,54 @@
 import type { Request, RequestHandler, Response } from 'express';
 import { checkState, type CheckState } from '../check/check-state.ts';
 import { textsOf } from '../form/index.ts';
+import type { Study } from '../check/study.ts';
 import type { Templates } from '../templates.ts';
 import { layoutsView } from '../view-models/layouts.ts';
 import { pageFrame } from '../view-models/page.ts';
+import { propsView } from '../view-models/props.ts';
 import { reachView } from '../view-models/reach.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
 
 /** What may be asked about a check beside its answer. */
-type Outlook = 'layouts' | 'reach';
+type Outlook = 'layouts' | 'reach' | 'props';
 
 const titles: Readonly<Record<Outlook, string>> = {
   layouts: 'Where the brackets go',
   reach: 'How far it could go',
+  props: 'What it wants under it',
 };
 
-/** `GET /layouts` and `GET /reach`: the part of the answer that is worked out when it is opened, or a page of it alone. */
-export function showOutlook(templates: Templates, outlook: Outlook): RequestHandler {
+/** `GET /layouts`, `GET /reach` and `GET /props`: the part of the answer that is worked out when it is opened, or a page of it alone. */
+export function showOutlook(templates: Templates, study: Study, outlook: Outlook): RequestHandler {
   return (request, response) =>
-    sendOutlook(templates, outlook, request, response, checkState(textsOf(queryOfRequest(request)), false));
+    sendOutlook(
+      { templates, study, outlook },
+      request,
+      response,
+      checkState(textsOf(queryOfRequest(request)), false),
+    );
 }
 
 /** The same for a check that is too long for an address. */
-export function showLongOutlook(templates: Templates, outlook: Outlook): RequestHandler {
+export function showLongOutlook(templates: Templates, study: Study, outlook: Outlook): RequestHandler {
   return (request, response) => {
     const sent = textsOf(new TextDecoder().decode(bytesOf(request)));
-    sendOutlook(templates, outlook, request, response, checkState(sent, false));
+    return sendOutlook({ templates, study, outlook }, request, response, checkState(sent, false));
   };
 }
 
-function sendOutlook(
-  templates: Templates,
-  outlook: Outlook,
+interface Desk {
+  readonly templates: Templates;
+  readonly study: Study;
+  readonly outlook: Outlook;
+}
+
+async function sendOutlook(
+  { templates, study, outlook }: Desk,
   request: Request,
   response: Response,
   state: CheckState,
-): void {
+): Promise<void> {
   const { answer } = state;
   const isPart = request.get('HX-Request') === 'true';
   response
@@ -46,7 +59,9 @@ function sendOutlook(
   const layouts =
     shelf !== undefined && outlook === 'layouts' ? [layoutsView(state, shelf.document.board.length)] : [];
   const reaches = shelf !== undefined && outlook === 'reach' ? [reachView(state)] : [];
-  const view = { layouts, reaches, isPart, hasErrors: !answer.ok };
+  const counter = answer.ok && answer.element === 'counter-overhang' && outlook === 'props';
+  const props = counter ? [propsView(state, await study.props(state.reading.document))] : [];
+  const view = { layouts, reaches, props, isPart, hasErrors: !answer.ok };
   if (isPart) {
     response.send(templates.partial('outlook', view));
     return;

@@ -30,6 +30,8 @@ interface ResultView extends WaysOutView {
   readonly diagramsTitle: string;
   /** Layouts and limits are worked out of a shelf alone. */
   readonly hasOutlooks: boolean;
+  /** Props are looked for under a counter alone. */
+  readonly hasProps: boolean;
   readonly checks: readonly CheckView[];
   /** One, or none where the fixing into the wall was not worked out. */
   readonly fixings: readonly FixingsView[];
@@ -136,6 +138,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         hasDiagrams: pictures.diagrams.length > 0,
         ...pictureWords[answer.element],
         hasOutlooks: answer.element === 'bracket-shelf',
+        hasProps: answer.element === 'counter-overhang',
         checks,
         fixings:
           document.element === 'counter-overhang' ? [] : fixingViews(document, result, pictures.detail),

@@ -3,7 +3,7 @@ import type { ReachLimit } from '../../shared/check-result.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { governingWords } from './ways-out.ts';
 
-interface LimitView {
+export interface LimitView {
   readonly title: string;
   readonly value: string;
   readonly basis: string;
@@ -27,7 +27,8 @@ export function reachView(state: CheckState): ReachView {
   };
 }
 
-function limitView(title: string, { value, reason, basis, governing }: ReachLimit): LimitView {
+/** One limit: how far, on what basis, and what stops it there. */
+export function limitView(title: string, { value, reason, basis, governing }: ReachLimit): LimitView {
   const stops =
     value === null ? reason : reason || (governing === null ? '' : `Then: ${governingWords(governing)}.`);
   return { title, value: value?.shown ?? 'None', basis, stops, hasStops: stops !== '' };

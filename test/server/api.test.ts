@@ -4,6 +4,7 @@ import express from 'express';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { check, layouts, reach } from '../../calc/index.ts';
 import { demoCheck } from '../../server/demo.ts';
+import { openStudy } from '../../server/check/study.ts';
 import { apiRoutes } from '../../server/routes/api-checks.ts';
 import { isValid } from './json-schema.ts';
 
@@ -15,7 +16,7 @@ beforeAll(async () => {
   const app = express();
   app.use(
     '/api',
-    apiRoutes((fault) => faults.push(fault)),
+    apiRoutes(openStudy(), (fault) => faults.push(fault)),
   );
   await new Promise<void>((resolve) => {
     server = app.listen(0, '127.0.0.1', () => resolve());

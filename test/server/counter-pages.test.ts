@@ -132,6 +132,21 @@ describe('the ways into one', () => {
   });
 });
 
+describe('what it wants under it', () => {
+  it('is worked out when it is opened, with a change to be made by one click', async () => {
+    const page = await (await get(addressOf(start))).text();
+    expect(page).toContain('hx-get="/props"');
+    const part = await fetch(served.home + addressOf(start).replace('/check', '/props'), {
+      headers: { 'HX-Request': 'true' },
+    });
+    const html = await part.text();
+    expect(html).not.toContain('<html');
+    expect(html).toContain('3 brackets at');
+    expect(html).toContain('name="do" value="set:');
+    expect(html).toContain('How far it could stand out');
+  });
+});
+
 describe('its form', () => {
   it('tells a screw with half a place what it takes', async () => {
     const address = addressOf(start).replace(/&screws\.at\.3\.1=[^&]*/, '');

@@ -1,0 +1,118 @@
+import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
+import type { CounterOverhangResult, OverhangRemedyKind } from '../../../shared/check-result.ts';
+import { poundForce, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { listed } from '../../../shared/words.ts';
+import { barBegins, placesFor, reachOf } from './places.ts';
+import type { Counter } from './subject.ts';
+
+/** A change to a counter that may make it hold. */
+export interface Candidate {
+  readonly kind: OverhangRemedyKind;
+  readonly input: CounterOverhangInput;
+  /** The same once it is known what its props carry: with the rating they want. */
+  readonly rated: (found: CounterOverhangResult) => {
+    readonly input: CounterOverhangInput;
+    readonly what: string;
+  };
+}
+
+/** Changes of one sort, the smallest first; where one is enough, so is every one after it. */
+export type Family = readonly Candidate[];
+
+type Props = NonNullable<CounterOverhangInput['props']>;
+
+const mostProps = 6;
+/** The most the field of a rating takes, N. */
+const unlimited_N = 50_000;
+/** What is used of a rating that is asked for. */
+const used = 0.9;
+
+/** Props of a kind that is rated, in place of those there: one, two and more of them. */
+export function ratedProps(counter: Counter, system: UnitSystem, kind: 'bracket' | 'leg'): Family {
+  const to = reachOf(counter, system);
+  return counts().map((count): Candidate => {
+    const places = placesFor(counter, system, count);
+    const rated = (allowable: string): CounterOverhangInput => ({
+      ...counter.input,
+      props: places.map((at) => ({ kind, at, to, allowable, source: 'wanted by this check' })),
+    });
+    return {
+      kind: kind === 'bracket' ? 'brackets' : 'legs',
+      input: rated(`${unlimited_N} N`),
+      rated: (found) => {
+        const rating = ratingFor(found, system);
+        const reach = kind === 'leg' ? `standing ${to}` : `reaching to ${to}`;
+        return {
+          input: rated(rating),
+          what: `${countWords(count, kind)} at ${listed(places)}, ${reach} from the back edge, rated for ${rating}${count === 1 ? '' : ' each'}.`,
+        };
+      },
+    };
+  });
+}
+
+/** Flat bars of steel under the top, one family for each size, slim ones first. */
+export function bars(counter: Counter, system: UnitSystem): Family[] {
+  const [from, to] = [barBegins(counter, system), reachOf(counter, system)];
+  const sizes =
+    system === 'metric'
+      ? [
+          ['50 mm', '10 mm'],
+          ['50 mm', '15 mm'],
+          ['80 mm', '20 mm'],
+        ]
+      : [
+          ['2 in', '3/8 in'],
+          ['2 in', '1/2 in'],
+          ['3 in', '3/4 in'],
+        ];
+  return sizes.map(([width = '', thickness = '']) =>
+    counts().map((count): Candidate => {
+      const places = placesFor(counter, system, count);
+      const props: Props = places.map((at) => ({
+        ...{ kind: 'flat-bar', at, from, to, width, thickness, metal: 'a36' },
+      }));
+      const input = { ...counter.input, props };
+      const what = `${countWords(count, 'flat bar')} of A36 steel, ${width} × ${thickness}, at ${listed(places)}, from ${from} to ${to} from the back edge.`;
+      return { kind: 'flat-bars', input, rated: () => ({ input, what }) };
+    }),
+  );
+}
+
+/** Thicker tops, as they are sold (common practice, no source); none of a panel, which has its own thicknesses. */
+export function thickerTops({ input, document }: Counter, system: UnitSystem): Family {
+  if (document.top.build === 'panel') return [];
+  const inches = ['1-1/4 in', '1-1/2 in', '1-3/4 in', '2 in', '2-1/4 in', '2-1/2 in', '3 in'];
+  const millimetres = ['27 mm', '32 mm', '38 mm', '40 mm', '50 mm', '60 mm', '80 mm'];
+  return (system === 'metric' ? millimetres : inches)
+    .map((thickness) => ({ thickness, input: { ...input, top: { ...input.top, thickness } } }))
+    .filter(({ thickness }) => sizeOf(thickness, system) > document.top.thickness + 1e-6)
+    .map(({ thickness, input: changed }) => ({
+      kind: 'thicker-top',
+      input: changed,
+      rated: () => ({ input: changed, what: `A top ${thickness} thick.` }),
+    }));
+}
+
+function counts(): number[] {
+  return Array.from({ length: mostProps }, (_, index) => index + 1);
+}
+
+function countWords(count: number, what: string): string {
+  return count === 1 ? `One ${what}` : `${count} ${what}s`;
+}
+
+/** What each prop must be rated for, by its own check: rounded up to 25 lbf or 100 N, with a tenth left over. */
+function ratingFor({ checks }: CounterOverhangResult, system: UnitSystem): string {
+  const most_N = ((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N) / used;
+  if (system === 'metric') return `${Math.max(1, Math.ceil(most_N / 100 - 1e-9)) * 100} N`;
+  return `${Math.max(1, Math.ceil(most_N / poundForce / 25 - 1e-9)) * 25} lbf`;
+}
+
+/** Metres of a thickness of the lists above. */
+function sizeOf(thickness: string, system: UnitSystem): number {
+  if (system === 'metric') return Number.parseFloat(thickness) / 1000;
+  const [whole = '0', part] = thickness.replace(' in', '').split('-');
+  const [over = '0', under = '1'] = (part ?? '0').split('/');
+  return (Number(whole) + Number(over) / Number(under)) * 0.0254;
+}

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { check, DocumentError, props } from '../../../calc/index.ts';
+import { startChecks } from '../../../server/start-checks.ts';
+import { parseQuantity } from '../../../shared/quantity/index.ts';
+import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
+
+const start: CounterOverhangInput = startChecks['counter-overhang'];
+const bracketsAt = (places: readonly number[]): CounterOverhangInput => ({
+  ...start,
+  props: places.map((at) => ({ kind: 'bracket', at: `${at} in`, to: '34 in', allowable: '2000 lbf' })),
+});
+
+describe('what a counter wants under it', () => {
+  const answer = props(start);
+  const [brackets] = answer.proposals;
+
+  it('holds as proposed, by a check of its own, with a rating that is not used up', () => {
+    expect(answer.wanted).toBe(true);
+    expect(brackets?.kind).toBe('brackets');
+    const after = check(brackets?.document);
+    expect(after.verdict).toBe('holds');
+    const rating = after.checks.find(({ id }) => id === 'prop')?.ratio ?? NaN;
+    expect(rating).toBeGreaterThan(0.75);
+    expect(rating).toBeLessThanOrEqual(0.9);
+  });
+
+  it('is three brackets for 72 in of maple: two are not enough, wherever a bracket and its fellow stand', () => {
+    expect(brackets?.document).toMatchObject({ props: { length: 3 } });
+    for (const places of [
+      [2, 70],
+      [12, 60],
+      [18, 54],
+    ]) {
+      expect(check(bracketsAt(places)).verdict).not.toBe('holds');
+    }
+  });
+
+  it('says how far it stands out unaided: it holds there, and half an inch further it does not', () => {
+    const { value, document } = answer.unaided;
+    expect(check(document).verdict).toBe('holds');
+    const out = (value?.value ?? NaN) / 0.0254;
+    const further = { ...start, top: { ...start.top, depth: `${24 + out + 0.5} in` }, props: [] };
+    expect(check(further).verdict).not.toBe('holds');
+    const { depth } = (document as CounterOverhangInput).top;
+    const read = parseQuantity(depth, 'length');
+    expect(read.ok && read.value).toBeCloseTo(0.0254 * (24 + out), 9);
+  });
+
+  it('wants nothing under what holds by itself', () => {
+    const short = { ...start, top: { ...start.top, depth: '26-1/2 in' } };
+    expect(props(short)).toMatchObject({ wanted: false, proposals: [] });
+  });
+
+  it('is asked of counters alone', () => {
+    expect(() => props(startChecks['bracket-shelf'])).toThrow(DocumentError);
+  });
+});
