@@ -82,18 +82,18 @@ export async function makeApp({ store, log, site, isStopping = () => false }: Ap
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);
   }
   app.get('/demo', showDemo);
-  app.get(['/check', '/sheet', '/sheet.pdf', '/props'], thinkAhead(study));
-  app.post(['/check', '/props'], collectForm, thinkAhead(study));
-  app.get('/check', showCheck(views));
-  app.post('/check', showLongCheck(views));
+  const ahead = thinkAhead(study);
+  app.get('/check', ahead, showCheck(views));
+  app.post('/check', collectForm, ahead, showLongCheck(views));
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));
   for (const outlook of ['layouts', 'reach', 'props'] as const) {
-    app.get(`/${outlook}`, showOutlook(templates, study, outlook));
-    app.post(`/${outlook}`, collectForm, showLongOutlook(templates, study, outlook));
+    app.get(`/${outlook}`, ahead, showOutlook(templates, study, outlook));
+    app.post(`/${outlook}`, collectForm, ahead, showLongOutlook(templates, study, outlook));
   }
   app.get('/boards', showBoards(templates));
+  app.use(['/sheet', '/sheet.pdf'], ahead);
   app.use(sheetRoutes(templates, room));
   app.use(nothingHere(templates));
   app.use(showFailure(templates, log.report));

@@ -22,6 +22,7 @@ const rules: Readonly<Record<string, Least>> = {
   'POST /api/checks': 'reader',
   'POST /api/layouts': 'reader',
   'POST /api/reach': 'reader',
+  'POST /api/props': 'reader',
   'GET /api/schema': 'reader',
   'GET /api/catalogue': 'reader',
   'GET /demo': 'reader',
@@ -33,7 +34,9 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /layouts': 'reader',
   'POST /layouts': 'reader',
   'GET /reach': 'reader',
+  'GET /props': 'reader',
   'POST /reach': 'reader',
+  'POST /props': 'reader',
   'GET /boards': 'reader',
   'GET /sheet': 'reader',
   'GET /sheet.pdf': 'reader',
@@ -80,7 +83,7 @@ const rules: Readonly<Record<string, Least>> = {
 const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
-const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|sign-in$|jobs\/new$)/;
+const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;
