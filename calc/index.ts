@@ -2,6 +2,7 @@ import type {
   BracketShelfResult,
   CheckResult,
   CounterOverhangResult,
+  CounterRunResult,
   FieldError,
   WallFixingResult,
 } from '../shared/check-result.ts';
@@ -10,6 +11,7 @@ import {
   readDocument,
   type BracketShelfInput,
   type CounterOverhangInput,
+  type CounterRunInput,
   type SoundDocument,
   type WallFixingInput,
 } from '../shared/check-document/index.ts';
@@ -17,6 +19,7 @@ import { checkBracketShelf } from './elements/bracket-shelf/index.ts';
 import { unknownNames } from './elements/bracket-shelf/names.ts';
 import { checkCounterOverhang } from './elements/counter-overhang/index.ts';
 import { unknownNamesOfOverhang } from './elements/counter-overhang/names.ts';
+import { checkCounterRun } from './elements/counter-run/index.ts';
 import { checkWallFixing } from './elements/wall-fixing/index.ts';
 import { unknownNamesOfWallFixing } from './elements/wall-fixing/names.ts';
 import { remediesOf } from './layout/remedies/index.ts';
@@ -38,12 +41,14 @@ interface CheckOptions {
 export function check(document: BracketShelfInput, options?: CheckOptions): BracketShelfResult;
 export function check(document: WallFixingInput, options?: CheckOptions): WallFixingResult;
 export function check(document: CounterOverhangInput, options?: CheckOptions): CounterOverhangResult;
+export function check(document: CounterRunInput, options?: CheckOptions): CounterRunResult;
 export function check(document: unknown, options?: CheckOptions): CheckResult;
 export function check(document: unknown, { waysOut = true }: CheckOptions = {}): CheckResult {
   const reading = readDocument(document);
   if (!reading.ok) throw new DocumentError([...reading.errors, ...namesNotKnown(reading.sound)]);
   if (reading.document.element === 'wall-fixing') return checkWallFixing(reading.document);
   if (reading.document.element === 'counter-overhang') return checkCounterOverhang(reading.document);
+  if (reading.document.element === 'counter-run') return checkCounterRun(reading.document);
   return checkBracketShelf(reading.document, (shelf, judgement) =>
     waysOut && isInput(document) ? remediesOf(document, shelf, judgement) : [],
   );
@@ -52,6 +57,7 @@ export function check(document: unknown, { waysOut = true }: CheckOptions = {}):
 function namesNotKnown(sound: SoundDocument | null): FieldError[] {
   if (sound === null) return [];
   if (sound.element === 'bracket-shelf') return unknownNames(sound);
+  if (sound.element === 'counter-run') return [];
   return sound.element === 'wall-fixing' ? unknownNamesOfWallFixing(sound) : unknownNamesOfOverhang(sound);
 }
 

@@ -1,6 +1,7 @@
 import type {
   BracketShelfInput,
   CounterOverhangInput,
+  CounterRunInput,
   WallFixingInput,
 } from '../shared/check-document/index.ts';
 
@@ -88,9 +89,26 @@ const startOverhang: CounterOverhangInput = {
   limits: { live: '1/4 in', longTerm: 'L/240' },
 };
 
+/** New panels under stone: two sheets of plywood over the opening of a dishwasher. */
+const startRun: CounterRunInput = {
+  schema: 1,
+  element: 'counter-run',
+  units: 'inch-pound',
+  substrate: { material: 'birch-plywood', thickness: '1-7/16 in', sheets: 2, bond: 'none', grain: 'along' },
+  opening: '24 in',
+  depth: '25 in',
+  rails: 'both',
+  finish: { kind: 'natural-stone', thickness: '3/8 in', bed: '1/8 in' },
+  loads: [
+    { name: 'On the counter', kind: 'area', amount: '10 psf', duration: 'ten-years', sustained: 0.3 },
+    { name: 'Somebody standing', kind: 'person', amount: '300 lbf', duration: 'seven-days' },
+  ],
+};
+
 /** What a new check of each element holds. */
 export const startChecks = {
   'bracket-shelf': startCheck,
   'wall-fixing': startFixing,
   'counter-overhang': startOverhang,
+  'counter-run': startRun,
 } as const;

@@ -351,8 +351,20 @@ export interface CounterOverhangResult extends ResultBase {
   };
 }
 
+/** The answer to panels that carry tile or stone over an opening. */
+export interface CounterRunResult extends ResultBase {
+  readonly element: 'counter-run';
+  /** Unfactored; the fields are those of everything even, its weight included, and of stress with a person. */
+  readonly analysis: {
+    readonly even: Quantity;
+    readonly withPerson: Quantity;
+    readonly longTerm: Quantity;
+    readonly fields: { readonly movement: TopField | null; readonly acrossGrain: TopField | null };
+  };
+}
+
 /** The answer to one check document; `element` says which. */
-export type CheckResult = BracketShelfResult | WallFixingResult | CounterOverhangResult;
+export type CheckResult = BracketShelfResult | WallFixingResult | CounterOverhangResult | CounterRunResult;
 
 /** One thing wrong with a document: where (a JSON pointer) and what the field takes. */
 export interface FieldError {

@@ -10,4 +10,5 @@ export function addressOf(document: unknown): string {
 export const demoAddress: string = addressOf(demoCheck);
 export const startAddress: string = addressOf(startChecks['bracket-shelf']);
 export const startOverhangAddress: string = addressOf(startChecks['counter-overhang']);
+export const startRunAddress: string = addressOf(startChecks['counter-run']);
 export const startFixingAddress: string = addressOf(startChecks['wall-fixing']);

@@ -4,6 +4,7 @@ import {
   type BracketShelfDocument,
   type CheckDocument,
   type CounterOverhangDocument,
+  type CounterRunDocument,
   type SoundDocument,
   type WallFixingDocument,
 } from '../../shared/check-document/index.ts';
@@ -11,6 +12,7 @@ import type {
   BracketShelfResult,
   CheckResult,
   CounterOverhangResult,
+  CounterRunResult,
   FieldError,
   WallFixingResult,
 } from '../../shared/check-result.ts';
@@ -32,6 +34,11 @@ export type Checked =
       readonly element: 'counter-overhang';
       readonly document: CounterOverhangDocument;
       readonly result: CounterOverhangResult;
+    }
+  | {
+      readonly element: 'counter-run';
+      readonly document: CounterRunDocument;
+      readonly result: CounterRunResult;
     };
 
 /** What comes of a document: the answer to it, or everything that is wrong with it. */
@@ -69,6 +76,9 @@ function together(document: CheckDocument, result: CheckResult): Checked | undef
   }
   if (document.element === 'counter-overhang' && result.element === 'counter-overhang') {
     return { element: 'counter-overhang', document, result };
+  }
+  if (document.element === 'counter-run' && result.element === 'counter-run') {
+    return { element: 'counter-run', document, result };
   }
   return undefined;
 }

@@ -45,6 +45,6 @@ export function takesItsTime(document: unknown): boolean {
     typeof document === 'object' &&
     document !== null &&
     'element' in document &&
-    document.element === 'counter-overhang'
+    (document.element === 'counter-overhang' || document.element === 'counter-run')
   );
 }

@@ -1,6 +1,8 @@
 export { bracketDetail } from './bracket-detail.ts';
 export { contourPicture, type Bands } from './counter/contour-picture.ts';
 export { plan } from './counter/plan.ts';
+export { endLines, underCounter } from './counter/plan-parts.ts';
+export { runSection } from './counter/run-section.ts';
 export { counterSection } from './counter/section.ts';
 export { diagrams } from './diagrams.ts';
 export { elevation } from './elevation.ts';

@@ -1,6 +1,7 @@
 import {
   bracketShelfSchema,
   counterOverhangSchema,
+  counterRunSchema,
   wallFixingSchema,
   type CheckDocument,
 } from '../../shared/check-document/index.ts';
@@ -15,9 +16,10 @@ export const formShapes: Readonly<Record<Element, Group>> = {
   'bracket-shelf': groupOf(bracketShelfSchema),
   'wall-fixing': groupOf(wallFixingSchema),
   'counter-overhang': groupOf(counterOverhangSchema),
+  'counter-run': groupOf(counterRunSchema),
 };
 
-const elements: readonly Element[] = ['bracket-shelf', 'wall-fixing', 'counter-overhang'];
+const elements: readonly Element[] = ['bracket-shelf', 'wall-fixing', 'counter-overhang', 'counter-run'];
 
 /** What a form checks where it does not say so: addresses of shelves need not name it. */
 export const usualElement: Element = 'bracket-shelf';

@@ -58,6 +58,12 @@ const ownStarts: Readonly<Record<Element, typeof starts>> = {
     'screws.heights.*': { '': inches('4', 100) },
     'loads.*': { shear: { 'inch-pound': '20 lbf', metric: '100 N' }, duration: 'ten-years' },
   },
+  'counter-run': {
+    finish: { kind: 'ceramic-tile', thickness: inches('3/8', 9), bed: inches('1/8', 3) },
+    'loads.*': { kind: 'area', amount: { 'inch-pound': '10 psf', metric: '0.5 kPa' }, duration: 'ten-years' },
+    'loads.*.area': { amount: { 'inch-pound': '10 psf', metric: '0.5 kPa' } },
+    'loads.*.person': { amount: { 'inch-pound': '300 lbf', metric: '1300 N' } },
+  },
   'counter-overhang': {
     'top.finish': { kind: 'ceramic-tile', thickness: inches('3/8', 9), bed: inches('1/8', 3) },
     'base.rail': { thickness: inches('3/4', 19) },

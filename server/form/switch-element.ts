@@ -9,6 +9,7 @@ const fixingAt: Readonly<Record<Element, string | null>> = {
   'bracket-shelf': 'brackets.',
   'wall-fixing': '',
   'counter-overhang': null,
+  'counter-run': null,
 };
 const carried = /^(title|date|preparedBy|checkedBy|code|units|was|conditions\..+|wall\.(?!by$).+)$/;
 const ofFixing = /^(plate|screws)\.(?!by$)/;

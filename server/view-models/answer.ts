@@ -86,6 +86,7 @@ const pictureWords: Readonly<
     diagramsTitle: 'Movement, moment and shear',
   },
   'wall-fixing': { sectionTitle: '', sectionSaid: '', diagramsTitle: '' },
+  'counter-run': { sectionTitle: '', sectionSaid: '', diagramsTitle: 'Over the panels' },
   'counter-overhang': {
     sectionTitle: 'Across the counter',
     sectionSaid: 'Top, base and what carries the overhang, from the side.',
@@ -141,7 +142,9 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         hasProps: answer.element === 'counter-overhang',
         checks,
         fixings:
-          document.element === 'counter-overhang' ? [] : fixingViews(document, result, pictures.detail),
+          document.element === 'counter-overhang' || document.element === 'counter-run'
+            ? []
+            : fixingViews(document, result, pictures.detail),
         ...waysOutView(result.remedies, state),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,

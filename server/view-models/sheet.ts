@@ -70,6 +70,7 @@ const usualTitles: Readonly<Record<Checked['element'], string>> = {
   'bracket-shelf': 'Shelf on brackets',
   'wall-fixing': 'Fixing on a wall',
   'counter-overhang': 'Counter overhang',
+  'counter-run': 'Counter run',
 };
 
 /** Puts a check, its drawings and its calculation into the words of the sheet. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { finishSchema } from './counter-finish.ts';
 import { counterPropSchema } from './counter-prop.ts';
 import { choiceField, kindAdvice, listField, numberField, quantityField, textField } from './field.ts';
 import { headSchema } from './head.ts';
@@ -9,14 +10,6 @@ import { fastener, screwLength } from './screws.ts';
 /** No counter is longer than a kitchen or deeper than two people can reach across. */
 const placeRange = { from: 0, to: 6 };
 const lineOfPlate = (meaning: string) => quantityField('length', placeRange, meaning);
-
-const finish = z
-  .strictObject({
-    kind: choiceField(['ceramic-tile', 'natural-stone'], 'What lies on the panel'),
-    thickness: quantityField('length', { from: 0.003, to: 0.05 }, 'Thickness of the tile or stone'),
-    bed: quantityField('length', { from: 0, to: 0.03 }, 'Thickness of mortar and backer under it').optional(),
-  })
-  .meta({ description: 'Tile or stone on a panel top' });
 
 const top = z.strictObject({
   build: choiceField(['edge-glued-staves', 'solid-plank', 'panel'], 'How the top is built').optional(),
@@ -31,7 +24,7 @@ const top = z.strictObject({
   ).optional(),
   sheets: numberField(1, 4, 'Of how many equal sheets a panel top is laid, one on another').optional(),
   bond: choiceField(['none', 'structural'], 'Whether those sheets are glued to act as one').optional(),
-  finish: finish.optional(),
+  finish: finishSchema.optional(),
   length: quantityField('length', { from: 0.3, to: 6 }, 'Length of the top, along the stool edge'),
   depth: quantityField('length', { from: 0.2, to: 2.5 }, 'Depth of the top, back edge to stool edge'),
   thickness: quantityField('length', { from: 0.012, to: 0.15 }, 'Thickness of the top'),

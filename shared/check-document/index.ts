@@ -5,6 +5,7 @@ export {
   type CounterOverhangDocument,
   type CounterOverhangInput,
 } from './counter-overhang.ts';
+export { counterRunSchema, type CounterRunDocument, type CounterRunInput } from './counter-run.ts';
 export { shelfPaths, wallFixingPaths, type FixingPaths, type SoundFixing } from './fixing-conflicts.ts';
 export { durations, type Duration } from './load.ts';
 export { parseLimit, type Limit } from './limit.ts';

@@ -3,6 +3,8 @@ import type { FieldError } from '../check-result.ts';
 import { bracketShelfSchema, type BracketShelfDocument, type BracketShelfInput } from './bracket-shelf.ts';
 import { bracketShelfConflicts } from './bracket-shelf-conflicts.ts';
 import { counterOverhangSchema, type CounterOverhangDocument } from './counter-overhang.ts';
+import { counterRunSchema, type CounterRunDocument } from './counter-run.ts';
+import { counterRunConflicts } from './counter-run-conflicts.ts';
 import { counterOverhangConflicts } from './counter-overhang-conflicts.ts';
 import { explain } from './explain.ts';
 import { quoted } from './field.ts';
@@ -11,6 +13,7 @@ import { isRecord } from './parts.ts';
 import { prune } from './prune.ts';
 import {
   soundCounterOverhang,
+  soundCounterRun,
   soundShelf,
   soundWallFixing,
   type SoundDocument,
@@ -23,7 +26,7 @@ import { wallFixingConflicts } from './wall-fixing-conflicts.ts';
 export type WallDocument = BracketShelfDocument | WallFixingDocument;
 
 /** A checked document of any element. */
-export type CheckDocument = WallDocument | CounterOverhangDocument;
+export type CheckDocument = WallDocument | CounterOverhangDocument | CounterRunDocument;
 
 /**
  * What came of reading a document: the checked document, or everything that is wrong with it and what is left of it
@@ -33,13 +36,14 @@ export type Reading<Document = CheckDocument, Rest = SoundDocument> =
   | { readonly ok: true; readonly document: Document }
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: Rest | null };
 
-const elementNames = ['bracket-shelf', 'wall-fixing', 'counter-overhang'] as const;
+const elementNames = ['bracket-shelf', 'wall-fixing', 'counter-overhang', 'counter-run'] as const;
 
 /** The schema of every document the tool checks. */
 export const documentSchema = z.discriminatedUnion('element', [
   bracketShelfSchema,
   wallFixingSchema,
   counterOverhangSchema,
+  counterRunSchema,
 ]);
 
 const headOnly = z.looseObject({
@@ -70,6 +74,9 @@ export function readDocument(document: unknown): Reading {
   }
   if (named === 'counter-overhang') {
     return readElement(pruned, counterOverhangSchema, soundCounterOverhang, counterOverhangConflicts);
+  }
+  if (named === 'counter-run') {
+    return readElement(pruned, counterRunSchema, soundCounterRun, counterRunConflicts);
   }
   return refuse(explain(headOnly.safeParse(pruned).error?.issues ?? [], headOnly, pruned), null);
 }

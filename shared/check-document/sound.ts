@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bracketShelfSchema, type BracketShelfDocument } from './bracket-shelf.ts';
+import { counterRunSchema, type CounterRunDocument } from './counter-run.ts';
 import { counterOverhangSchema, type CounterOverhangDocument } from './counter-overhang.ts';
 import { chosenSchema, isRecord } from './parts.ts';
 import { wallFixingSchema, type WallFixingDocument } from './wall-fixing.ts';
@@ -18,7 +19,8 @@ type SoundElement<T extends { readonly element: string }> = Sound<Omit<T, 'eleme
 export type SoundShelf = SoundElement<BracketShelfDocument>;
 export type SoundWallFixing = SoundElement<WallFixingDocument>;
 export type SoundCounterOverhang = SoundElement<CounterOverhangDocument>;
-export type SoundDocument = SoundShelf | SoundWallFixing | SoundCounterOverhang;
+export type SoundCounterRun = SoundElement<CounterRunDocument>;
+export type SoundDocument = SoundShelf | SoundWallFixing | SoundCounterOverhang | SoundCounterRun;
 
 /** What is sound in a bracket shelf that has errors, so that the parts can still be held against each other. */
 export function soundShelf(value: unknown): SoundShelf {
@@ -33,6 +35,11 @@ export function soundWallFixing(value: unknown): SoundWallFixing {
 /** The same of a counter overhang. */
 export function soundCounterOverhang(value: unknown): SoundCounterOverhang {
   return { ...(sound(counterOverhangSchema, value) ?? {}), element: 'counter-overhang' };
+}
+
+/** The same of a counter run. */
+export function soundCounterRun(value: unknown): SoundCounterRun {
+  return { ...(sound(counterRunSchema, value) ?? {}), element: 'counter-run' };
 }
 
 function sound(schema: z.core.$ZodType, value: unknown): unknown {

@@ -57,14 +57,17 @@ describe('a value that is no document', () => {
   it('an empty object', () => {
     expectErrors({}, [
       ['/schema', 'It is missing. It takes the number 1'],
-      ['/element', 'It is missing. It takes "bracket-shelf", "wall-fixing" or "counter-overhang".'],
+      [
+        '/element',
+        'It is missing. It takes "bracket-shelf", "wall-fixing", "counter-overhang" or "counter-run".',
+      ],
     ]);
   });
 
   it('an element nobody builds', () => {
     expectErrors(changed({ '/element': 'bookcase', '/units': 'cubits' }), [
       ['/units', 'It takes "inch-pound" or "metric".'],
-      ['/element', 'It takes "bracket-shelf", "wall-fixing" or "counter-overhang".'],
+      ['/element', 'It takes "bracket-shelf", "wall-fixing", "counter-overhang" or "counter-run".'],
     ]);
   });
 });

@@ -132,6 +132,39 @@ describe('the ways into one', () => {
   });
 });
 
+describe.each([
+  ['the run to start from', startChecks['counter-run']],
+  [
+    'a bowed run in metric',
+    {
+      ...startChecks['counter-run'],
+      units: 'metric' as const,
+      rails: 'front' as const,
+      bow: { measured: '3 mm' },
+    },
+  ],
+])('panels under tile or stone on their pages: %s', (_, document) => {
+  const result = check(document);
+
+  it('show form, drawings, verdict, every check and caution; print; and keep their document', async () => {
+    const address = addressOf(document);
+    const html = await (await get(address)).text();
+    const text = plain(html);
+    expect(html).not.toMatch(leaks);
+    for (const name of ['substrate.thickness', 'opening', 'rails', 'bow.measured', 'finish.kind']) {
+      expect(html).toContain(`name="${name}"`);
+    }
+    for (const kind of ['run-section', 'movement', 'across-grain'])
+      expect(html).toContain(`drawing-${kind}-narrow`);
+    for (const { title } of result.checks) expect(text).toContain(title);
+    for (const each of [...result.assumptions, ...cautions]) expect(text).toContain(each);
+    const sheet = await (await get(address.replace('/check', '/sheet'))).text();
+    for (const { title } of result.worksheet.sections) expect(plain(sheet)).toContain(title);
+    expect((await get(address.replace('/check', '/sheet.pdf'))).status).toBe(200);
+    expect(await (await get(address.replace('/check', '/document'))).json()).toEqual(document);
+  });
+});
+
 describe('what it wants under it', () => {
   it('is worked out when it is opened, with a change to be made by one click', async () => {
     const page = await (await get(addressOf(start))).text();

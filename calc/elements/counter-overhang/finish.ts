@@ -30,8 +30,11 @@ const kinds = {
 } as const;
 
 /** The finish of a top; null where there is none. */
-export function readFinish({ top }: CounterOverhangDocument, system: UnitSystem): Finish | null {
-  const { finish } = top;
+export function readFinish(
+  finish: CounterOverhangDocument['top']['finish'],
+  system: UnitSystem,
+  span = 'twice the overhang',
+): Finish | null {
   if (finish === undefined) return null;
   const kind = kinds[finish.kind];
   const cover = densityOf(kind.density);
@@ -58,7 +61,7 @@ export function readFinish({ top }: CounterOverhangDocument, system: UnitSystem)
       provenance: row.provenance,
     })),
     assumptions: [
-      `${kind.name} and its bed count as weight alone, glued down or not. Over the rails their upper face is in tension: what thin tile or stone bears there is not vouched for; the panel is kept still enough for it (${kind.limit} of twice the overhang).`,
+      `${kind.name} and its bed count as weight alone, glued down or not. What thin tile or stone bears by itself is not vouched for; the panel is kept still enough for it (${kind.limit} of ${span}).`,
     ],
   };
 }

@@ -49,7 +49,7 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
   const volume = input.length * input.depth * input.thickness;
   const gravity = isPanel ? (panelGravity(material.label) ?? null) : material.specificGravity;
   const screws = readTopScrews(document, gravity, shortest, system);
-  const finish = readFinish(document, system);
+  const finish = readFinish(document.top.finish, system);
   const limits = readLimits(document, finish);
   return {
     ok: true,

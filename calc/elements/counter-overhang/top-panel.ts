@@ -2,7 +2,7 @@ import type { CounterOverhangDocument } from '../../../shared/check-document/ind
 import type { FieldError } from '../../../shared/check-result.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { findPanel } from '../../catalogue/index.ts';
-import type { DesignCode } from '../../codes/design-code.ts';
+import type { DesignCode, Material, MaterialRequest } from '../../codes/design-code.ts';
 import { plateOf, type GrainStiffness, type TopWood } from './top-wood.ts';
 
 /** Panels whose Poisson ratio nobody prints. Common practice, no source. */
@@ -12,9 +12,20 @@ const lowRatio = 0.1;
 /** What a top of nobody knows which panel is taken for: the weakest of common ones. */
 const usualPanel = 'particleboard';
 
+/** What is said of a top made of panels. */
+export interface PanelTop {
+  readonly top: Pick<
+    CounterOverhangDocument['top'],
+    'material' | 'thickness' | 'sheets' | 'bond' | 'depth' | 'length'
+  >;
+  readonly conditions?: CounterOverhangDocument['conditions'];
+  /** Where the document has it. */
+  readonly path?: string;
+}
+
 /** Looks the panel of a top up and makes a plate of it: one thickness, or sheets that slide on each other. */
 export function readTopPanel(
-  { top, conditions }: CounterOverhangDocument,
+  { top, conditions, path = '/top' }: PanelTop,
   code: DesignCode,
   system: UnitSystem,
 ):
@@ -23,8 +34,8 @@ export function readTopPanel(
   const count = top.sheets ?? 1;
   const sheet_m = top.thickness / count;
   const name = top.material ?? usualPanel;
-  const reading = code.material({
-    path: '/top',
+  const request: MaterialRequest = {
+    path,
     material: name,
     basis: 'panel',
     appearance: undefined,
@@ -35,10 +46,16 @@ export function readTopPanel(
     moisture: conditions?.moisture ?? 'dry',
     temperature: conditions?.temperature ?? 'ordinary',
     system,
-  });
+  };
+  const reading = code.material(request);
   if (!reading.ok) return reading;
-  const { material } = reading;
   const found = findPanel(name, sheet_m);
+  const softwood =
+    found.ok && found.row.family === 'plywood' && found.row.shear_Pa === null
+      ? code.material({ ...request, material: 'plywood' })
+      : null;
+  const material =
+    softwood?.ok === true ? withShearOf(reading.material, softwood.material) : reading.material;
   const across = found.ok ? found.row.across : null;
   const ratio = across === null ? lowRatio : across.modulusOfElasticity_Pa / material.E_Pa;
   const slides = count > 1 && top.bond !== 'structural';
@@ -65,6 +82,11 @@ export function readTopPanel(
         ...(top.material === undefined
           ? ['Nothing is said of the panel: particleboard of the furniture grade is taken.']
           : []),
+        ...(softwood?.ok === true
+          ? [
+              'Nothing is printed for shear in the plane of this plywood or for pressure on its face: what softwood plywood bears, which is weaker, stands in.',
+            ]
+          : []),
         `A Poisson ratio of ${usualPoisson} is taken for the panel (common practice, no source).`,
         ...(across === null
           ? [
@@ -80,6 +102,14 @@ export function readTopPanel(
             ]),
       ],
     },
+  };
+}
+
+function withShearOf(material: Material, standIn: Material): Material {
+  return {
+    ...material,
+    resistance: (property, duration) =>
+      (property === 'shear' || property === 'bearing' ? standIn : material).resistance(property, duration),
   };
 }
 

@@ -1,4 +1,3 @@
-import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import type { TopPlace } from '../../../shared/check-result.ts';
 import { significant } from '../../../shared/quantity/index.ts';
 import type { Strip } from '../dimension.ts';
@@ -6,8 +5,8 @@ import type { Frame, View } from '../frame.ts';
 import { textWidth } from '../lettering.ts';
 import { areas, drawing, rect, strokes, text, type Drawing, type Point } from '../svg.ts';
 import { bandParts, levelsOf, type Grid } from './contours.ts';
-import { planLayout } from './plan-layout.ts';
-import { baseParts, personParts, propParts, topOutline } from './plan-parts.ts';
+import { planLayout, type PlanLayout, type PlanOf } from './plan-layout.ts';
+import { personParts, topOutline } from './plan-parts.ts';
 
 /** What a picture of bands shows: values in the unit they are written in. */
 export interface Bands {
@@ -19,30 +18,34 @@ export interface Bands {
   readonly unit: string;
 }
 
+/** A top from above, and what is drawn under it. */
+export interface PlanSubject extends PlanOf {
+  readonly under: (layout: PlanLayout) => readonly string[];
+}
+
 /** Something that differs from place to place on a counter top, as bands with a key that reads in grey. */
-export function contourPicture(document: CounterOverhangDocument, bands: Bands, view: View): Drawing {
-  const layout = planLayout(document, view, 28);
+export function contourPicture(subject: PlanSubject, bands: Bands, view: View): Drawing {
+  const layout = planLayout(subject, view, 28);
   const { frame, scale, y } = layout;
   const size = frame.letters;
   const place = (x_m: number, y_m: number): Point => ({ x: scale.x(x_m), y: y(y_m) });
   const peak = peakOf(bands.field);
   const levels = levelsOf(peak.value);
-  const key = bandKey(levels, bands.unit, y(document.top.depth) + size * 1.4, frame);
+  const key = bandKey(levels, bands.unit, y(subject.top.depth) + size * 1.4, frame);
   const most = `${significant(peak.value, 2)} ${bands.unit}`;
   const parts = [
     text(bands.title, { x: frame.left, y: size * 1.2 }, { size, strong: true }),
     ...bandParts(bands.field, levels, place),
-    ...baseParts(document, layout),
-    ...propParts(document, layout),
-    ...personParts(document, bands.people, layout),
-    topOutline(document, layout),
+    ...subject.under(layout),
+    ...personParts(subject, bands.people, layout),
+    topOutline(subject, layout),
     ...peakParts(place(peak.x_m, peak.y_m), most, frame),
     ...key.parts,
   ];
   const words = {
     kind: `${bands.kind}-${view}`,
     title: bands.title,
-    description: `The most is ${most}, ${significant((peak.x_m / document.top.length) * 100, 2)} % along the top and ${significant((peak.y_m / document.top.depth) * 100, 2)} % of its depth from the back edge.`,
+    description: `The most is ${most}, ${significant((peak.x_m / subject.top.length) * 100, 2)} % along the top and ${significant((peak.y_m / subject.top.depth) * 100, 2)} % of its depth from the back edge.`,
   };
   return drawing({ width: frame.width, height: key.bottom + size }, words, parts);
 }

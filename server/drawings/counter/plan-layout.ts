@@ -17,8 +17,16 @@ export interface PlanLayout {
 
 const mostHeight: Readonly<Record<View, number>> = { wide: 330, narrow: 260 };
 
+/** What the layout of a top from above goes by. */
+export interface PlanOf {
+  readonly units?: UnitSystem | undefined;
+  readonly top: { readonly length: number; readonly depth: number };
+  readonly base: { readonly back: number; readonly front: number };
+  readonly loads?: CounterOverhangDocument['loads'];
+}
+
 /** The largest true scale at which the top and the numbers beside it fit. */
-export function planLayout(document: CounterOverhangDocument, view: View, top: number): PlanLayout {
+export function planLayout(document: PlanOf, view: View, top: number): PlanLayout {
   const units = document.units ?? 'inch-pound';
   const frame = frames[view];
   const numbers = [document.base.back, document.base.front, document.top.depth].map((place) =>

@@ -1,10 +1,10 @@
-import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
+import type { CounterOverhangDocument, CounterRunDocument } from '../../../shared/check-document/index.ts';
 import type { TopPlace } from '../../../shared/check-result.ts';
 import { inch } from '../../../shared/quantity/index.ts';
 import { hatch } from '../hatch.ts';
 import { textWidth } from '../lettering.ts';
 import { circle, line, polyline, rect, strokes, text, type Box } from '../svg.ts';
-import type { PlanLayout } from './plan-layout.ts';
+import type { PlanLayout, PlanOf } from './plan-layout.ts';
 
 type Prop = NonNullable<CounterOverhangDocument['props']>[number];
 
@@ -15,7 +15,7 @@ const stool_m = 14 * inch;
 export const stoolSpacing_m = 24 * inch;
 
 /** The outline of the top. */
-export function topOutline({ top }: CounterOverhangDocument, { scale, y }: PlanLayout): string {
+export function topOutline({ top }: PlanOf, { scale, y }: PlanLayout): string {
   return rect({ left: scale.x(0), right: scale.x(top.length), top: y(0), bottom: y(top.depth) }, 'outline');
 }
 
@@ -43,6 +43,25 @@ export function baseParts({ base }: CounterOverhangDocument, { scale, y }: PlanL
 /** Screws up into the top, as small circles. */
 export function screwParts({ screws }: CounterOverhangDocument, { scale, y }: PlanLayout): string[] {
   return (screws?.at ?? []).map(([along, back]) => circle({ x: scale.x(along), y: y(back) }, 2, 'outline'));
+}
+
+/** The base and what else is under a counter that runs past it. */
+export function underCounter(document: CounterOverhangDocument): (layout: PlanLayout) => string[] {
+  return (layout) => [...baseParts(document, layout), ...propParts(document, layout)];
+}
+
+/** Cabinet sides and rails under a counter run, as lines. */
+export function endLines({
+  opening,
+  depth,
+  rails = 'none',
+}: CounterRunDocument): (layout: PlanLayout) => string[] {
+  return ({ scale, y }) => [
+    ...[0, opening].map((at) => line({ x: scale.x(at), y: y(0) }, { x: scale.x(at), y: y(depth) }, 'arrow')),
+    ...(rails === 'none' ? [] : [rails === 'back' ? [0] : rails === 'front' ? [depth] : [0, depth]])
+      .flat()
+      .map((at) => line({ x: scale.x(0), y: y(at) }, { x: scale.x(opening), y: y(at) }, 'arrow')),
+  ];
 }
 
 /** What is under the overhang. */
@@ -127,7 +146,7 @@ export function stoolReach(document: CounterOverhangDocument, { scale }: PlanLay
 
 /** Where people stand when most is asked of the top: the square they press on, hatched. */
 export function personParts(
-  document: CounterOverhangDocument,
+  document: PlanOf,
   places: readonly TopPlace[],
   { scale, y }: PlanLayout,
 ): string[] {
@@ -143,7 +162,7 @@ export function personParts(
   });
 }
 
-function patchOf({ loads }: CounterOverhangDocument): number {
+function patchOf({ loads }: PlanOf): number {
   const person = loads?.find((load) => load.kind === 'person');
   return (person?.kind === 'person' ? person.patch : undefined) ?? 4 * inch;
 }

@@ -12,6 +12,7 @@ import { loadsSection } from './loads-section.ts';
 import type { Field, Section, ShownSection } from './model.ts';
 import { forcesSection, plateSection, positionSection, screwsSection } from './plate-section.ts';
 import { propsSection } from './props-section.ts';
+import { openingSection, runLoadsSection, substrateSection } from './run-sections.ts';
 import { topScrewsSection } from './top-screws-section.ts';
 import { topSection } from './top-section.ts';
 import { wallSection } from './wall-section.ts';
@@ -61,6 +62,14 @@ const sectionsOf: Readonly<Record<Element, readonly ((form: FormView) => Section
     wallSection,
     positionSection,
     forcesSection,
+    conditionsSection,
+  ],
+  'counter-run': [
+    headSection,
+    substrateSection,
+    openingSection,
+    runLoadsSection,
+    limitsSection,
     conditionsSection,
   ],
   'counter-overhang': [

@@ -19,7 +19,7 @@ export function studNote(form: FormView, name: string): string {
 }
 
 function nearestStud(form: FormView, position: number): number | undefined {
-  if (form.sound.element === 'counter-overhang') return undefined;
+  if (form.sound.element === 'counter-overhang' || form.sound.element === 'counter-run') return undefined;
   const framing = form.sound.wall?.framing ?? 'wood-stud';
   const studs = form.sound.wall?.studs;
   if (studs === undefined || (framing !== 'wood-stud' && framing !== 'metal-stud')) return undefined;

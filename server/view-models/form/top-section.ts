@@ -1,7 +1,7 @@
+import { finishParts } from './finish-parts.ts';
 import type { FormView } from './form-view.ts';
-import { givenPart, isGiven } from './given.ts';
 import { fieldPart, type Part, type Section } from './model.ts';
-import { appearanceWords, bondWords, buildWords, finishWords, stavesWords } from './words.ts';
+import { appearanceWords, bondWords, buildWords, stavesWords } from './words.ts';
 
 /** A counter top: how it is built, of what, and how big. */
 export function topSection(form: FormView): Section {
@@ -62,7 +62,6 @@ function appearance(form: FormView): Part {
 
 function panelParts(form: FormView): Part[] {
   const sheets = form.written('top.sheets');
-  const isCovered = isGiven(form, 'top.finish');
   return [
     fieldPart(form.text('top.sheets', { label: 'Sheets', hint: 'One on another. Left empty: 1.' })),
     ...(['', '1'].includes(sheets) && !form.anyWritten('top.bond')
@@ -76,18 +75,6 @@ function panelParts(form: FormView): Part[] {
             }),
           ),
         ]),
-    givenPart(form, 'top.finish', 'Tile or stone', isCovered),
-    ...(isCovered
-      ? [
-          fieldPart(form.choice('top.finish.kind', { label: 'Which', options: finishWords })),
-          fieldPart(form.text('top.finish.thickness', { label: 'Its thickness' })),
-          fieldPart(
-            form.text('top.finish.bed', {
-              label: 'Mortar and backer',
-              hint: 'Under it, together. Left empty: none.',
-            }),
-          ),
-        ]
-      : []),
+    ...finishParts(form, 'top.finish'),
   ];
 }

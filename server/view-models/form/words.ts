@@ -1,10 +1,15 @@
-import type { BracketShelfInput, CounterOverhangInput } from '../../../shared/check-document/index.ts';
+import type {
+  BracketShelfInput,
+  CounterOverhangInput,
+  CounterRunInput,
+} from '../../../shared/check-document/index.ts';
 import type { Element } from '../../form/index.ts';
 
 /** What can be checked. */
 export const elementWords: Words<Element> = {
   'bracket-shelf': 'A shelf on brackets',
   'counter-overhang': 'A counter that runs past its base',
+  'counter-run': 'Panels under tile or stone',
   'wall-fixing': 'A fixing on its own',
 };
 
@@ -76,6 +81,16 @@ export const buildWords: Words<CounterOverhangInput['top']['build']> = {
 export const finishWords: Words<NonNullable<CounterOverhangInput['top']['finish']>['kind']> = {
   'ceramic-tile': 'Ceramic tile',
   'natural-stone': 'Natural stone',
+};
+export const runGrainWords: Words<CounterRunInput['substrate']['grain']> = {
+  along: 'Along the span',
+  across: 'Across the span',
+};
+export const railWords: Words<CounterRunInput['rails']> = {
+  none: 'None',
+  front: 'In front',
+  back: 'At the back',
+  both: 'In front and at the back',
 };
 export const propWords: Words<NonNullable<CounterOverhangInput['props']>[number]['kind']> = {
   'flat-bar': 'A flat bar of steel',

@@ -1,4 +1,9 @@
-import { startAddress, startFixingAddress, startOverhangAddress } from '../../check/addresses.ts';
+import {
+  startAddress,
+  startFixingAddress,
+  startOverhangAddress,
+  startRunAddress,
+} from '../../check/addresses.ts';
 import type { JobPage, JobPlace, JobQuery, JobSort } from '../../store/job-list.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
@@ -23,6 +28,7 @@ export interface JobListPage extends PageFrame {
   readonly startAddress: string;
   readonly startFixingAddress: string;
   readonly startOverhangAddress: string;
+  readonly startRunAddress: string;
   readonly token: string;
   readonly mayChange: boolean;
   readonly isSignedIn: boolean;
@@ -77,6 +83,7 @@ export function jobListPage(
     startAddress,
     startFixingAddress,
     startOverhangAddress,
+    startRunAddress,
     token: visit.token,
     mayChange: mayActAs(visit.role, 'member'),
     isSignedIn: visit.person !== undefined,

@@ -1,3 +1,4 @@
+import { impliedStiffness, stripMovement } from '../../../calc/elements/counter-run/bow-formulas.ts';
 import * as hold from '../../../calc/elements/counter-overhang/hold-formulas.ts';
 import * as tip from '../../../calc/elements/counter-overhang/tip-over-formulas.ts';
 import * as plate from '../../../calc/mechanics/plate-formulas.ts';
@@ -36,6 +37,18 @@ const plates: readonly PublishedValue[] = [
   published(plate.clampedOverhang, { w: 100, a: 2, EI: 1000 }, 0.2, {
     ...exact,
     source: 'AISC Manual, 15th ed., Table 3-23, cantilever, uniform load: wl⁴/8EI = 100 × 16 / 8000',
+    memory: true,
+  }),
+  published(stripMovement, { q: 384, L: 2, EI: 1000 }, 0.08, {
+    ...exact,
+    source:
+      'AISC Manual, 15th ed., Table 3-23, simple beam, uniform load: 5wl⁴/384EI = 5 × 384 × 16 / 384 000',
+    memory: true,
+  }),
+  published(impliedStiffness, { K_cr: 1.5, q: 384, L: 2, Delta_m: 0.12 }, 1000, {
+    ...exact,
+    source:
+      'AISC Manual, 15th ed., Table 3-23, simple beam, uniform load, turned round: 1.5 × 0.08 m of creep and movement',
     memory: true,
   }),
   published(plate.freeOverhang, { w: 100, a: 2, L: 3, EI: 1000 }, 0.6, {

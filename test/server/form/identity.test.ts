@@ -42,6 +42,7 @@ describe('a form and its document', () => {
     ['the shelf to start from', startChecks['bracket-shelf']],
     ['the fixing to start from', startChecks['wall-fixing']],
     ['the counter to start from', startChecks['counter-overhang']],
+    ['the run to start from', startChecks['counter-run']],
   ])('stay one for %s', (_name, document) => {
     expect(readForm(fillForm(document)).document).toEqual(document);
   });

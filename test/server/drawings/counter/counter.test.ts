@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../../calc/index.ts';
 import { bandParts, levelsOf } from '../../../../server/drawings/counter/contours.ts';
-import { counterSection, plan } from '../../../../server/drawings/index.ts';
+import { counterSection, plan, runSection } from '../../../../server/drawings/index.ts';
 import { startChecks } from '../../../../server/start-checks.ts';
 import { counterPictures } from '../../../../server/view-models/counter-pictures.ts';
 import {
@@ -65,6 +65,22 @@ describe('bands', () => {
     const xs = [...path.matchAll(/[ML](-?[\d.]+) /g)].map(([, x]) => Number(x));
     expect(Math.min(...xs)).toBeCloseTo(200, 1);
     expect(Math.max(...xs)).toBeCloseTo(400, 1);
+  });
+});
+
+describe('a counter run from the front', () => {
+  it.each([0.3, 0.61, 2.4])('is lettered inside and apart over %s m', (span) => {
+    const reading = readDocument({
+      ...startChecks['counter-run'],
+      opening: `${span} m`,
+      bow: { measured: '2 mm' },
+    });
+    if (!reading.ok || reading.document.element !== 'counter-run') throw new Error('not a run');
+    for (const view of ['wide', 'narrow'] as const) {
+      const { svg } = runSection(reading.document, view);
+      expect(outside(svg)).toEqual([]);
+      expect(collisions(svg)).toEqual([]);
+    }
   });
 });
 

@@ -1,0 +1,165 @@
+import type { Limit } from '../../../shared/check-document/index.ts';
+import { work } from '../../formula/step.ts';
+import { plateBendingStress, plateShearStress } from '../../mechanics/plate-formulas.ts';
+import { spanFraction } from '../../mechanics/section-formulas.ts';
+import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
+import type { Property } from '../../codes/design-code.ts';
+import type { Judged } from '../judged.ts';
+import { makeCheck, worstCheck } from '../make-check.ts';
+import { impliedStiffness, stripMovement } from './bow-formulas.ts';
+import { stripStiffness, type Run } from './run.ts';
+import type { State } from './solve.ts';
+
+/** What panels do in service, elastic. */
+export interface Service {
+  /** Under everything even, weight included. */
+  readonly even_m: number;
+  /** The most anybody who stands there adds to what is there without them. */
+  readonly live: { readonly added_m: number; readonly where: string } | null;
+  /** What stays for years, and the rest of what is even. */
+  readonly stays_m: number;
+}
+
+/** Bending both ways and shear at the ends, each in its worst combination. */
+export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
+  const { panel, isAlong, system, thickness_m } = run;
+  const [m, t] = [1 / panel.sheets, thickness_m / panel.sheets];
+  const kinds = [
+    {
+      id: 'bending-along',
+      title: 'Bending along the panel',
+      property: 'bending',
+      pick: isAlong ? 'alongSpan_N' : 'acrossSpan_N',
+    },
+    {
+      id: 'bending-across',
+      title: 'Bending across the panel',
+      property: 'tension-across',
+      pick: isAlong ? 'acrossSpan_N' : 'alongSpan_N',
+    },
+    { id: 'shear', title: 'Shear at the cabinet sides', property: 'shear', pick: 'end_Npm' },
+  ] as const;
+  return kinds.map(({ id, title, property, pick }) => {
+    const judged = states.map((state): Judged => {
+      const demand =
+        pick === 'end_Npm'
+          ? work(plateShearStress, { v: state.end_Npm, t: thickness_m }, system)
+          : work(plateBendingStress, { m: state[pick] * m, t }, system);
+      return judge(run, { id, title, property }, state, demand);
+    });
+    const [first, ...rest] = judged;
+    if (first === undefined) throw new RangeError('there is always an arrangement');
+    return worstCheck([first, ...rest]);
+  });
+}
+
+function judge(
+  { panel, system }: Run,
+  { id, title, property }: { readonly id: string; readonly title: string; readonly property: Property },
+  { combination, spot }: State,
+  demand: ReturnType<typeof work>,
+): Judged {
+  const resistance = panel.material.resistance(property, combination.duration);
+  const where = spot === null ? 'nobody there' : `somebody standing ${spot.words}`;
+  const parts = {
+    id,
+    title,
+    unit: 'Pa',
+    where,
+    combination: combination.name,
+    clause: resistance.clause,
+  } as const;
+  if (!resistance.ok) {
+    const note = `${resistance.why.charAt(0).toUpperCase()}${resistance.why.slice(1)}.`;
+    return {
+      check: makeCheck({ ...parts, demand: demand.value, capacity: null, note }, system),
+      steps: [demand.step],
+    };
+  }
+  return {
+    check: makeCheck({ ...parts, demand: demand.value, capacity: resistance.value_Pa }, system),
+    steps: [demand.step, resistance.step],
+  };
+}
+
+/** How far the panels move: under everything even, with somebody on them, and over the years. */
+export function movementChecks(run: Run, service: Service): Judged[] {
+  const { limits, system, finish, panel } = run;
+  const K_cr = panel.material.creep.factor;
+  const later = work(
+    longTermMovement,
+    { K_cr, Delta_LT: service.stays_m, Delta_ST: Math.max(0, service.even_m - service.stays_m) },
+    system,
+  );
+  const clause = finish?.clause ?? 'IBC Table 1604.3';
+  const even = limited(run, limits.even, {
+    ...{ id: 'deflection-even', title: 'Movement under everything even', clause },
+    ...{ combination: 'weight + what stands there', where: 'where it is most', demand: service.even_m },
+  });
+  const live =
+    service.live === null
+      ? null
+      : limited(run, limits.live, {
+          ...{
+            id: 'deflection-live',
+            title: 'Movement under somebody standing',
+            clause: 'ANSI A108, 300 lb test',
+          },
+          ...{ combination: 'what somebody adds', where: service.live.where, demand: service.live.added_m },
+        });
+  const years = limited(run, limits.longTerm, {
+    ...{
+      id: 'deflection-long-term',
+      title: 'Movement over the years',
+      clause: 'NDS 3.5.2; IBC Table 1604.3',
+    },
+    ...{ combination: 'everything even, with creep', where: 'where it is most', demand: later.value },
+  });
+  return [even, live, years === null ? null : { ...years, steps: [later.step, ...years.steps] }].filter(
+    (each) => each !== null,
+  );
+}
+
+interface Movement {
+  readonly id: string;
+  readonly title: string;
+  readonly clause: string;
+  readonly combination: string;
+  readonly where: string;
+  readonly demand: number;
+}
+
+function limited({ system, span_m }: Run, limit: Limit, parts: Movement): Judged | null {
+  if (limit.kind === 'none') return null;
+  if (limit.kind === 'amount')
+    return { check: makeCheck({ ...parts, unit: 'm', capacity: limit.amount_m }, system), steps: [] };
+  const allowed = work(spanFraction, { L_s: span_m, n_L: limit.divisor }, system);
+  return {
+    check: makeCheck({ ...parts, unit: 'm', capacity: allowed.value }, system),
+    steps: [allowed.step],
+  };
+}
+
+/** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
+export function bowCheck(run: Run): Judged[] {
+  const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
+  const measured = document.bow?.measured;
+  if (measured === undefined || limits.even.kind !== 'fraction') return [];
+  const K_cr = panel.material.creep.factor;
+  const EI = work(impliedStiffness, { K_cr, q: dead_Npm2, L: span_m, Delta_m: measured }, system);
+  const q = dead_Npm2 + (serving?.pressure_Npm2 ?? 0);
+  const moved = work(stripMovement, { q, L: span_m, EI: EI.value }, system);
+  const allowed = work(spanFraction, { L_s: span_m, n_L: limits.even.divisor }, system);
+  const share = EI.value / stripStiffness(run);
+  const check = makeCheck(
+    {
+      ...{ id: 'bow', title: 'The present counter, by its bow', unit: 'm' },
+      ...{ demand: moved.value, capacity: allowed.value, where: 'a strip between the sides' },
+      clause: finish?.clause ?? 'IBC Table 1604.3',
+      combination: 'weight + what stands there, with the stiffness the bow tells of',
+      note: `The bow tells of ${Math.round(share * 100)} % of the stiffness these panels have when sound, if nothing but the present weight, taken as given here, made it. ${moved.value > allowed.value ? 'Too soft for what is to lie on it: replace the substrate.' : 'Stiff enough as it is, if it is sound and dry: it need not be replaced for its bow.'}`,
+    },
+    system,
+  );
+  return [{ check, steps: [EI.step, moved.step, allowed.step] }];
+}

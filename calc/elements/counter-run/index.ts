@@ -1,0 +1,131 @@
+import { cautions } from '../../../shared/cautions.ts';
+import { DocumentError, type CounterRunDocument } from '../../../shared/check-document/index.ts';
+import type { CounterRunResult, TopField } from '../../../shared/check-result.ts';
+import { quantity } from '../../../shared/quantity/index.ts';
+import { addedLoads, averagedMoment, momentsOf, nodeOf } from '../../mechanics/plate/index.ts';
+import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
+import { version } from '../../version.ts';
+import { verdictOf } from '../verdict.ts';
+import { verdictWords } from '../verdict-words.ts';
+import { bowCheck, movementChecks, strengthChecks, type Service } from './checks.ts';
+import { readRun, type Run } from './run.ts';
+import { modelOf, mostOf, settled, statesOf, type Model, type State } from './solve.ts';
+import { worksheetOf } from './worksheet.ts';
+
+/**
+ * Checks panels that carry tile or stone over an opening, as a plate on the cabinet sides.
+ *
+ * @throws DocumentError where the panel is in no table or has no values at its thickness
+ */
+export function checkCounterRun(document: CounterRunDocument): CounterRunResult {
+  const reading = readRun(document);
+  if (!reading.ok) throw new DocumentError([...reading.errors]);
+  const { run } = reading;
+  const { system } = run;
+  const model = modelOf(run);
+  const durations = [run.serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
+  const states = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
+  const service = serviceOf(run, model, states);
+  const judged = [...strengthChecks(run, states), ...movementChecks(run, service), ...bowCheck(run)];
+  const checks = judged.map(({ check }) => check);
+  const { verdict, governing } = verdictOf(checks);
+  const q = (value: number) => quantity(value, 'm', system);
+  const K = run.panel.material.creep.factor;
+  return Object.freeze({
+    schema: 1,
+    element: 'counter-run',
+    verdict,
+    summary: verdictWords(verdict, governing, checks),
+    governing: governing.id,
+    checks,
+    analysis: {
+      even: q(service.even_m),
+      withPerson: q(Math.max(...states.map(({ movement_m }) => movement_m))),
+      longTerm: q(K * service.stays_m + Math.max(0, service.even_m - service.stays_m)),
+      fields: fieldsOf(run, model, states),
+    },
+    fixings: [],
+    remedies: [],
+    assumptions: [...new Set(run.assumptions)],
+    warnings: run.person === null ? ['Nobody standing on the counter is counted: none was given.'] : [],
+    cautions,
+    worksheet: { sections: worksheetOf(run, service, judged) },
+    provenance: { values: [...run.panel.provenance, ...(run.finish?.provenance ?? [])] },
+    edition: { code: run.code.edition, tool: `Shelf and overhang check ${version}` },
+  });
+}
+
+function serviceOf(run: Run, model: Model, states: readonly State[]): Service {
+  const even = model.serving === null ? model.dead : addedLoads(model.dead, model.serving);
+  const stays =
+    model.serving === null ? model.dead : addedLoads(model.dead, model.serving, run.serving?.sustained ?? 0);
+  const live = states
+    .filter(({ spot }) => spot !== null)
+    .map((state) => {
+      const alone = states.find(
+        ({ combination, spot }) => combination === state.combination && spot === null,
+      );
+      const added_m = addedBy(model, state.field, alone?.field);
+      return { added_m, where: `somebody standing ${state.spot?.words ?? ''}` };
+    })
+    .reduce<Service['live']>((a, b) => (a === null || b.added_m > a.added_m ? b : a), null);
+  return {
+    even_m: mostOf(model, settled(model, even).field),
+    live,
+    stays_m: mostOf(model, settled(model, stays).field),
+  };
+}
+
+/** The most that one field moves further down than another, anywhere. */
+function addedBy({ mesh }: Model, field: Float64Array, before: Float64Array | undefined): number {
+  let most = 0;
+  for (let node = 0; node < mesh.x_m.length * mesh.y_m.length; node++)
+    most = Math.max(most, (field[4 * node] ?? 0) - (before?.[4 * node] ?? 0));
+  return most;
+}
+
+function fieldsOf(run: Run, model: Model, states: readonly State[]): CounterRunResult['analysis']['fields'] {
+  const worst = (pick: (state: State) => number): State | undefined =>
+    states.reduce<State | undefined>((a, b) => (a === undefined || pick(b) > pick(a) ? b : a), undefined);
+  const way = run.isAlong ? 'y' : 'x';
+  const [moved, strained] = [
+    worst(({ movement_m }) => movement_m),
+    worst((state) => (run.isAlong ? state.acrossSpan_N : state.alongSpan_N)),
+  ];
+  const field = (
+    state: State | undefined,
+    unit: TopField['unit'],
+    values: (state: State) => number[],
+  ): TopField | null =>
+    state === undefined
+      ? null
+      : {
+          ...{ x_m: [...model.mesh.x_m], y_m: [...model.mesh.y_m], unit, values: values(state) },
+          people:
+            state.spot === null
+              ? []
+              : [
+                  {
+                    x: quantity(state.spot.x_m, 'm', run.system),
+                    y: quantity(state.spot.y_m, 'm', run.system),
+                  },
+                ],
+          bound: 'screws-loose',
+        };
+  const { mesh } = model;
+  const { sheets } = run.panel;
+  const each = (value: (i: number, j: number) => number): number[] =>
+    mesh.y_m.flatMap((_, j) => mesh.x_m.map((__, i) => value(i, j)));
+  return {
+    movement: field(moved, 'm', (state) => each((i, j) => state.field[4 * nodeOf(mesh, i, j)] ?? 0)),
+    acrossGrain: field(strained, 'Pa', (state) => {
+      const moments = momentsOf(model.plate, state.field);
+      return each((i, j) =>
+        plateBendingStress.evaluate({
+          m: Math.abs(averagedMoment(moments, way, [i, j], run.thickness_m)) / sheets,
+          t: run.thickness_m / sheets,
+        }),
+      );
+    }),
+  };
+}

@@ -1,0 +1,137 @@
+import {
+  parseLimit,
+  type CounterRunDocument,
+  type Duration,
+  type Limit,
+} from '../../../shared/check-document/index.ts';
+import type { FieldError } from '../../../shared/check-result.ts';
+import {
+  foot,
+  inch,
+  poundForce,
+  show,
+  standardGravity,
+  type UnitSystem,
+} from '../../../shared/quantity/index.ts';
+import { ndsAsd } from '../../codes/nds-asd/index.ts';
+import type { DesignCode } from '../../codes/design-code.ts';
+import { assumedConditions } from '../assumed-conditions.ts';
+import { readFinish, type Finish } from '../counter-overhang/finish.ts';
+import { readTopPanel } from '../counter-overhang/top-panel.ts';
+import type { TopWood } from '../counter-overhang/top-wood.ts';
+
+const usual = {
+  serving_Npm2: (10 * poundForce) / foot ** 2,
+  sustained: 0.3,
+  person_N: 300 * poundForce,
+  patch_m: 4 * inch,
+};
+
+/** Panels over an opening with every default filled in: what all checks look at. */
+export interface Run {
+  readonly document: CounterRunDocument;
+  readonly system: UnitSystem;
+  readonly code: DesignCode;
+  readonly span_m: number;
+  readonly depth_m: number;
+  readonly thickness_m: number;
+  readonly panel: TopWood;
+  /** Whether the face grain runs along the span. */
+  readonly isAlong: boolean;
+  readonly rails: readonly ('front' | 'back')[];
+  readonly finish: Finish | null;
+  /** Weight of panels and finish for each area. */
+  readonly dead_Npm2: number;
+  readonly serving: {
+    readonly pressure_Npm2: number;
+    readonly duration: Duration;
+    readonly sustained: number;
+  } | null;
+  readonly person: { readonly load_N: number; readonly patch_m: number; readonly duration: Duration } | null;
+  readonly limits: { readonly even: Limit; readonly live: Limit; readonly longTerm: Limit };
+  readonly assumptions: readonly string[];
+}
+
+/** Bending stiffness of a strip along the span, for each width: of all its sheets. */
+export function stripStiffness({ panel, isAlong, thickness_m }: Run): number {
+  const E_Pa = isAlong ? panel.material.E_Pa : panel.softAcross_Pa;
+  return (E_Pa * thickness_m ** 3) / 12 / panel.sheets ** 2;
+}
+
+const limit = (written: string): Limit => parseLimit(written) ?? { kind: 'none', written: 'none' };
+
+/** Fills in every default, looks the panel up, and says all it had to assume. */
+export function readRun(
+  document: CounterRunDocument,
+): { readonly ok: true; readonly run: Run } | { readonly ok: false; readonly errors: readonly FieldError[] } {
+  const system = document.units ?? 'inch-pound';
+  const code = ndsAsd;
+  const { substrate, opening, depth, conditions } = document;
+  const top = { ...substrate, length: opening, depth };
+  const reading = readTopPanel({ top, conditions, path: '/substrate' }, code, system);
+  if (!reading.ok) return reading;
+  const { wood: panel } = reading;
+  const finish = readFinish(document.finish, system, 'the span');
+  const given = document.loads ?? [
+    { kind: 'area' as const, amount: usual.serving_Npm2 },
+    { kind: 'person' as const, amount: usual.person_N },
+  ];
+  const area = given.find((load) => load.kind === 'area');
+  const person = given.find((load) => load.kind === 'person');
+  const rails = document.rails ?? 'none';
+  const said = (isGiven: boolean, words: string): string[] => (isGiven ? [] : [words]);
+  return {
+    ok: true,
+    run: {
+      ...{ document, system, code, panel, finish },
+      span_m: opening,
+      depth_m: depth,
+      thickness_m: substrate.thickness,
+      isAlong: (substrate.grain ?? 'along') === 'along',
+      rails: (['front', 'back'] as const).filter((each) => rails === each || rails === 'both'),
+      dead_Npm2:
+        panel.material.density_kgm3 * substrate.thickness * standardGravity + (finish?.weight_Npm2 ?? 0),
+      serving:
+        area === undefined
+          ? null
+          : {
+              pressure_Npm2: area.amount,
+              duration: area.duration ?? 'ten-years',
+              sustained: area.sustained ?? usual.sustained,
+            },
+      person:
+        person === undefined
+          ? null
+          : {
+              load_N: person.amount,
+              patch_m: Math.min(person.patch ?? usual.patch_m, depth, opening),
+              duration: person.duration ?? 'seven-days',
+            },
+      limits: {
+        even: finish?.limit ?? limit('L/360'),
+        live: document.limits?.live ?? limit('L/360'),
+        longTerm: document.limits?.longTerm ?? limit('L/240'),
+      },
+      assumptions: [
+        ...assumedConditions(conditions),
+        'The panels lie loose on the cabinet sides: they push and never pull, and nothing holds them from turning there.',
+        ...said(substrate.grain !== undefined, 'The face grain runs along the span.'),
+        ...said(document.rails !== undefined, 'There are no rails under the long edges.'),
+        ...said(
+          document.loads !== undefined,
+          `No loads given: ${show(usual.serving_Npm2, 'N/m2', system)} on the counter (common practice, no source) and somebody of ${show(usual.person_N, 'N', system)} standing on it (ASCE 7 stair treads, by analogy; the historical test of tile floors, ANSI A108).`,
+        ),
+        ...said(
+          document.limits?.live !== undefined,
+          'Movement under somebody standing is held against L/360, as in the historical test of tile floors under 300 lb (ANSI A108).',
+        ),
+        ...(finish?.assumptions ?? []),
+        ...said(
+          finish !== null,
+          'No tile or stone is counted: movement is held against L/360 (IBC Table 1604.3, floors).',
+        ),
+        ...panel.assumptions,
+      ],
+    },
+  };
+}

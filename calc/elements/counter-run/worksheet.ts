@@ -1,0 +1,120 @@
+import type { Section, Statement } from '../../../shared/check-result.ts';
+import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
+import { work } from '../../formula/step.ts';
+import type { Judged } from '../judged.ts';
+import { checkSections, section } from '../section.ts';
+import { stripMovement } from './bow-formulas.ts';
+import type { Service } from './checks.ts';
+import { stripStiffness, type Run } from './run.ts';
+
+/** The calculation a reviewer follows, from what was given to what comes of it. */
+export function worksheetOf(run: Run, service: Service, judged: readonly Judged[]): Section[] {
+  const { panel, code, system, serving, dead_Npm2 } = run;
+  const { material } = panel;
+  const q = dead_Npm2 + (serving?.pressure_Npm2 ?? 0);
+  const strip = work(stripMovement, { q, L: run.span_m, EI: stripStiffness(run) }, system);
+  const durations = [serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
+  return [
+    section('given', 'Given', { statements: given(run) }),
+    section('material', 'Material values', {
+      statements: [
+        ...material.statements,
+        {
+          label: 'Creep: final over first movement of what stays',
+          value: String(material.creep.factor),
+          source: material.creep.source,
+        },
+      ],
+      steps: material.steps,
+    }),
+    section('section', 'The panels as a plate', {
+      steps: panel.steps,
+      notes:
+        panel.sheets > 1
+          ? [`The lines above are of one sheet; there are ${panel.sheets} of them, not glued.`]
+          : [],
+    }),
+    section('actions', 'Actions', {
+      tables: [
+        {
+          title: 'Combinations',
+          head: ['Combination', 'Shortest load'],
+          rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
+        },
+      ],
+      notes: [code.combinationSource],
+    }),
+    section('analysis', 'Analysis', {
+      notes: [
+        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, in the middle of each free long edge, and beside a cabinet side; the worst counts.',
+      ],
+    }),
+    section('hand-check', 'Hand check', {
+      steps: [strip.step],
+      tables: [
+        {
+          title: 'A strip beside the plate, under everything even',
+          head: ['What', 'Strip', 'Plate', 'Plate over strip'],
+          rows: [
+            [
+              'Movement in the middle',
+              showInCalculation(strip.value, 'm', system),
+              showInCalculation(service.even_m, 'm', system),
+              significant(service.even_m / strip.value, 3),
+            ],
+          ],
+        },
+      ],
+      notes: [
+        'A strip leaves out what the panel carries the other way: without rails the two are close; with rails the plate moves less.',
+      ],
+    }),
+    ...checkSections(judged),
+    section('summary', 'Summary', {}),
+  ];
+}
+
+function given(run: Run): Statement[] {
+  const { document, system, panel, finish, dead_Npm2, serving, person } = run;
+  const m = (metres: number): string => show(metres, 'm', system);
+  const either = (label: string, value: string, isGiven: boolean): Statement => ({
+    label,
+    value,
+    source: isGiven ? 'given' : 'assumed',
+  });
+  return [
+    either('Clear span', m(run.span_m), true),
+    either('Depth', m(run.depth_m), true),
+    either(
+      'Panels',
+      `${panel.material.label}, ${m(run.thickness_m)} in ${document.substrate.sheets ?? 1} ${document.substrate.sheets === undefined || document.substrate.sheets === 1 ? 'sheet' : 'sheets'}`,
+      document.substrate.material !== undefined,
+    ),
+    either(
+      'Face grain',
+      run.isAlong ? 'along the span' : 'across the span',
+      document.substrate.grain !== undefined,
+    ),
+    either(
+      'Rails under the long edges',
+      run.rails.length === 0 ? 'none' : run.rails.join(' and '),
+      document.rails !== undefined,
+    ),
+    ...(finish?.statements ?? []),
+    either('Weight of panels and finish for each area', show(dead_Npm2, 'N/m2', system), false),
+    ...(serving === null
+      ? []
+      : [
+          either(
+            'What stands on it',
+            show(serving.pressure_Npm2, 'N/m2', system),
+            document.loads !== undefined,
+          ),
+        ]),
+    ...(person === null
+      ? []
+      : [either('Somebody standing', show(person.load_N, 'N', system), document.loads !== undefined)]),
+    ...(document.bow === undefined ? [] : [either('Bow measured', m(document.bow.measured), true)]),
+    either('Code of practice', run.code.edition, true),
+  ];
+}

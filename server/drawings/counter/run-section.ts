@@ -1,0 +1,67 @@
+import type { CounterRunDocument } from '../../../shared/check-document/index.ts';
+import { inch } from '../../../shared/quantity/index.ts';
+import { levelDimension, loadArrow } from '../dimension.ts';
+import { frames, type View } from '../frame.ts';
+import { hatch } from '../hatch.ts';
+import { dimensionText, textWidth } from '../lettering.ts';
+import { scaleBar, trueScale } from '../scale.ts';
+import { drawing, line, rect, text, type Drawing } from '../svg.ts';
+
+const side_m = 0.75 * inch;
+
+/** A counter run from the front, to true scale: cabinet sides, panels in their sheets, tile or stone, somebody in the middle. */
+export function runSection(document: CounterRunDocument, view: View): Drawing {
+  const units = document.units ?? 'inch-pound';
+  const { opening, substrate, finish } = document;
+  const frame = frames[view];
+  const size = frame.letters;
+  const cover_m = finish === undefined ? 0 : finish.thickness + (finish.bed ?? 0);
+  const words = `${dimensionText(substrate.thickness, units)} panel`;
+  const room = { left: frame.left + 4, right: frame.right - textWidth(words, size) - 16 };
+  const scale = trueScale(opening + 2 * side_m, room, cover_m + substrate.thickness + 0.15, frame.mostHeight);
+  const x = (at_m: number): number => scale.x(at_m + side_m);
+  const face = size * 3.2;
+  const top = face + Math.max(scale.length(cover_m), cover_m > 0 ? 2 : 0);
+  const underside = top + Math.max(scale.length(substrate.thickness), 3);
+  const foot = underside + scale.length(0.15);
+  const sheets = substrate.sheets ?? 1;
+  const panel = { left: x(-side_m), right: x(opening + side_m), top, bottom: underside };
+  const span = foot + size * 1.8;
+  const barAt = { x: frame.left, y: span + size * 1.8 };
+  const bounds = { left: 2, right: frame.width - 2 };
+  const parts = [
+    ...(cover_m > 0
+      ? [
+          hatch({ ...panel, top: face, bottom: top }, 2.5, [], false),
+          rect({ ...panel, top: face, bottom: top }, 'thin'),
+        ]
+      : []),
+    hatch(panel, 4.5),
+    rect(panel, 'outline'),
+    ...Array.from({ length: sheets - 1 }, (_, index) => {
+      const y = top + ((underside - top) * (index + 1)) / sheets;
+      return line({ x: panel.left, y }, { x: panel.right, y }, 'thin');
+    }),
+    ...[x(-side_m), x(opening)].map((left) =>
+      rect({ left, right: left + scale.length(side_m), top: underside, bottom: foot }, 'outline'),
+    ),
+    text(words, { x: panel.right + 6, y: (top + underside) / 2 + size * 0.35 }, { size }),
+    ...loadArrow({ x: x(opening / 2), y: face - 20 }, face),
+    ...levelDimension(
+      { from: x(0), to: x(opening), y: span },
+      `clear span ${dimensionText(opening, units)}`,
+      size,
+      bounds,
+    ),
+    ...scaleBar(scale, barAt, frame.width * 0.3, size, units),
+  ];
+  return drawing(
+    { width: frame.width, height: barAt.y + size },
+    {
+      kind: `run-section-${view}`,
+      title: `From the front${document.title === undefined ? '' : `: ${document.title}`}`,
+      description: `Panels ${dimensionText(substrate.thickness, units)} thick${sheets === 1 ? '' : ` in ${sheets} sheets`} over a clear span of ${dimensionText(opening, units)}, ${dimensionText(document.depth, units)} deep${finish === undefined ? '' : `, with ${finish.kind === 'natural-stone' ? 'natural stone' : 'ceramic tile'} ${dimensionText(finish.thickness, units)} thick on them`}.`,
+    },
+    parts,
+  );
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { finishSchema } from './counter-finish.ts';
+import { choiceField, kindAdvice, listField, numberField, quantityField, textField } from './field.ts';
+import { headSchema } from './head.ts';
+import { limitField } from './limit.ts';
+import { durations } from './load.ts';
+
+const substrate = z.strictObject({
+  material: textField(80, 'The panel under the tile or stone, by its usual name').optional(),
+  thickness: quantityField('length', { from: 0.006, to: 0.15 }, 'Thickness of all its sheets together'),
+  sheets: numberField(1, 4, 'Of how many equal sheets it is laid, one on another').optional(),
+  bond: choiceField(['none', 'structural'], 'Whether those sheets are glued to act as one').optional(),
+  grain: choiceField(
+    ['along', 'across'],
+    'Whether the face grain runs along the span or across it',
+  ).optional(),
+});
+
+const common = {
+  name: textField(80, 'What the load is').optional(),
+  duration: choiceField(durations, 'How long the load lasts in all').optional(),
+};
+const areaLoad = z.strictObject({
+  ...common,
+  kind: z.literal('area'),
+  amount: quantityField('area-load', { from: 0, to: 50_000 }, 'Load on each area of the counter'),
+  sustained: numberField(0, 1, 'The share of the load that stays for years, and so creeps').optional(),
+});
+const personLoad = z.strictObject({
+  ...common,
+  kind: z.literal('person'),
+  amount: quantityField('force', { from: 0, to: 5_000 }, 'Weight of somebody who stands on the counter'),
+  patch: quantityField('length', { from: 0.02, to: 0.2 }, 'Side of the square that carries it').optional(),
+});
+const load = z.discriminatedUnion('kind', [areaLoad, personLoad], {
+  error: kindAdvice('kind', ['area', 'person']),
+});
+
+/** Panels that carry tile or stone over an opening or between cabinet sides. x runs along the span, y from the back edge. */
+export const counterRunSchema = z.strictObject({
+  ...headSchema,
+  element: z.literal('counter-run'),
+  substrate,
+  opening: quantityField('length', { from: 0.15, to: 3 }, 'Clear span between cabinet sides'),
+  depth: quantityField('length', { from: 0.15, to: 1.5 }, 'Depth of the counter, back to front'),
+  rails: choiceField(['none', 'front', 'back', 'both'], 'Rails under its long edges').optional(),
+  finish: finishSchema.optional(),
+  loads: listField(load, { from: 0, to: 4 }, 'loads: what stands on the counter, and a person').optional(),
+  bow: z
+    .strictObject({
+      measured: quantityField(
+        'length',
+        { from: 0.0001, to: 0.1 },
+        'How far the middle of the present counter hangs below a straightedge over its ends',
+      ),
+    })
+    .meta({ description: 'A sag that is there already' })
+    .optional(),
+  limits: z.strictObject({ live: limitField.optional(), longTerm: limitField.optional() }).optional(),
+});
+
+/** As it is written: quantities are text. */
+export type CounterRunInput = z.input<typeof counterRunSchema>;
+/** As it is computed with: quantities are SI numbers. */
+export type CounterRunDocument = z.output<typeof counterRunSchema>;

@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import { check, DocumentError } from '../../../calc/index.ts';
+import { findPanel } from '../../../calc/catalogue/index.ts';
+import { startChecks } from '../../../server/start-checks.ts';
+import type { CounterRunInput } from '../../../shared/check-document/index.ts';
+
+const inch = 0.0254;
+const psi = 6894.757293168;
+const start: CounterRunInput = startChecks['counter-run'];
+const outcome = (document: CounterRunInput, id: string) =>
+  check(document).checks.find((each) => each.id === id);
+const pathsOf = (document: unknown): string[] => {
+  try {
+    check(document);
+  } catch (error) {
+    if (error instanceof DocumentError) return error.errors.map(({ path }) => path);
+    throw error;
+  }
+  return [];
+};
+/** MDF 3/4 in over 24 in, 6 in deep, on its ends alone: next to a strip. */
+const strip: CounterRunInput = {
+  schema: 1,
+  element: 'counter-run',
+  substrate: { material: 'mdf', thickness: '3/4 in' },
+  opening: '24 in',
+  depth: '6 in',
+  loads: [{ kind: 'area', amount: '40 psf', duration: 'ten-years', sustained: 0 }],
+};
+
+describe('panels under tile or stone', () => {
+  it('are a strip where they are narrow: 5 q L⁴ / 384 EI (AISC Manual Table 3-23)', () => {
+    // By hand: EN 622-5 MDF over 19 mm has 2100 MPa, as thick as here 2200; 3/4 in is 19.05 mm. Weight by its density.
+    const result = check(strip);
+    const density = findPanel('mdf', 0.75 * inch);
+    if (!density.ok) throw new Error('no MDF');
+    const q = (40 / 144) * psi + density.row.density_kgm3 * 9.80665 * 0.75 * inch;
+    const found =
+      result.worksheet.sections.find(({ id }) => id === 'hand-check')?.steps[0]?.result.value ?? NaN;
+    expect(result.analysis.even.value / found).toBeGreaterThan(0.97);
+    expect(result.analysis.even.value / found).toBeLessThan(1.03);
+    const E = (5 * q * (24 * inch) ** 4 * 12) / (384 * found * (0.75 * inch) ** 3);
+    expect(E).toBeGreaterThan(1.9e9);
+    expect(E).toBeLessThan(2.5e9);
+  });
+
+  it('are held to L/360 under tile and L/720 under stone, even load (ANSI A108.01; Dimension Stone Design Manual)', () => {
+    for (const [kind, n] of [
+      ['ceramic-tile', 360],
+      ['natural-stone', 720],
+    ] as const) {
+      const covered: CounterRunInput = { ...strip, finish: { kind, thickness: '3/8 in' } };
+      expect((outcome(covered, 'deflection-even')?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / n, 9);
+    }
+  });
+
+  it('move less with rails, and less in one glued thickness', () => {
+    const bare: CounterRunInput = { ...start, rails: 'none' };
+    const live = (document: CounterRunInput) => outcome(document, 'deflection-live')?.demand?.value ?? NaN;
+    expect(live(start)).toBeLessThan(0.7 * live(bare));
+    const glued: CounterRunInput = { ...bare, substrate: { ...bare.substrate, bond: 'structural' } };
+    expect(live(bare) / live(glued)).toBeGreaterThan(3.5);
+    expect(live(bare) / live(glued)).toBeLessThan(4.2);
+  });
+
+  it('tell by their bow how stiff they are: twice the bow is half the stiffness', () => {
+    const bowed = (measured: string) => outcome({ ...start, bow: { measured } }, 'bow')?.demand?.value ?? NaN;
+    expect(bowed('1/4 in') / bowed('1/8 in')).toBeCloseTo(2, 9);
+    expect(outcome({ ...start, bow: { measured: '1/4 in' } }, 'bow')?.note).toContain(
+      'replace the substrate',
+    );
+    expect(outcome({ ...start, bow: { measured: '0.005 in' } }, 'bow')?.note).toContain(
+      'need not be replaced',
+    );
+  });
+
+  it('do not hold under somebody who weighs more than they bear, and say where', () => {
+    const heavy: CounterRunInput = {
+      ...strip,
+      loads: [{ kind: 'person', amount: '1000 lbf', duration: 'seven-days' }],
+    };
+    const bending = outcome(heavy, 'bending-along');
+    expect(bending?.outcome).toBe('does-not-hold');
+    expect(bending?.where).toContain('standing in the middle');
+  });
+
+  it('tell what is wrong, and where', () => {
+    expect(pathsOf({ ...strip, substrate: { material: 'mdff', thickness: '3/4 in' } })).toEqual([
+      '/substrate/material',
+    ]);
+    expect(pathsOf({ ...strip, substrate: { material: 'birch-plywood', thickness: '2 in' } })).toEqual([
+      '/substrate/thickness',
+    ]);
+    expect(pathsOf({ ...strip, opening: '1 in' })).toEqual(['/opening']);
+    expect(pathsOf({ ...strip, substrate: { ...strip.substrate, sheets: 1.5 } })).toEqual([
+      '/substrate/sheets',
+    ]);
+    expect(pathsOf({ ...strip, bow: {} })).toEqual(['/bow/measured']);
+    expect(pathsOf({ ...strip, loads: [strip.loads?.[0], strip.loads?.[0]] })).toEqual(['/loads/1']);
+  });
+});
