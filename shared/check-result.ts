@@ -311,6 +311,8 @@ export interface TopField {
   readonly unit: 'm' | 'Pa';
   readonly people: readonly TopPlace[];
   readonly bound: 'screws-hold' | 'screws-loose';
+  /** Share of the moments by which the mesh may be off, in all. */
+  readonly meshError: number;
 }
 
 /** What the plate says of a counter top; null where it tips off its base. */

@@ -1,6 +1,7 @@
 import type { TopField } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
 import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
+import { estimatedError } from '../../mechanics/plate/moment-error.ts';
 import { nodeOf } from '../../mechanics/plate/mesh.ts';
 import { averagedMoment, momentsOf } from '../../mechanics/plate/moments.ts';
 import { resultantOf } from '../../mechanics/plate/plate-load.ts';
@@ -32,6 +33,12 @@ export function fieldsOf(overhang: Overhang, analysed: Analysed): TopFields {
     movement: stateOf(overhang, topModel(overhang, top.wood.soft), moved, movements),
     acrossGrain: stateOf(overhang, topModel(overhang, top.wood.stiff), strained, stresses),
   };
+}
+
+/** The larger of what the mesh may be off by in the two; null of a top that tips. */
+export function meshErrorOf({ movement, acrossGrain }: TopFields): number | null {
+  const errors = [movement, acrossGrain].flatMap((each) => each?.meshError ?? []);
+  return errors.length === 0 ? null : Math.max(...errors);
 }
 
 type Values = (overhang: Overhang, model: TopModel, field: Float64Array) => Pick<TopField, 'values' | 'unit'>;
@@ -76,6 +83,7 @@ function stateOf(
     ...valuesOf(overhang, model, field),
     people: worst.people.map(({ x_m, y_m }) => ({ x: q(x_m), y: q(y_m) })),
     bound: worst.bound,
+    meshError: estimatedError(model.plate, field),
   };
 }
 

@@ -17,7 +17,7 @@ import { movementChecks } from './checks/movement.ts';
 import { propCheck } from './checks/props.ts';
 import { railCheck, railSpans } from './checks/rail.ts';
 import { strengthChecks } from './checks/strength.ts';
-import { fieldsOf } from './fields.ts';
+import { fieldsOf, meshErrorOf, type TopFields } from './fields.ts';
 import { holdDownCheck } from './hold.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
@@ -36,6 +36,7 @@ export function checkCounterOverhang(document: CounterOverhangDocument): Counter
   const { overhang } = reading;
   const { system, top } = overhang;
   const analysed = analyse(overhang);
+  const fields = fieldsOf(overhang, analysed);
   const tipOver = tipOverOf(overhang);
   const judged = [
     ...strengthChecks(overhang, analysed),
@@ -56,7 +57,7 @@ export function checkCounterOverhang(document: CounterOverhangDocument): Counter
     governing: governing.id,
     checks,
     analysis: {
-      plate: plateAnalysis(overhang, analysed),
+      plate: plateAnalysis(overhang, analysed, fields),
       tipOver: {
         overturning: q(tipOver.overturning_Nm, 'N.m'),
         restoring: q(tipOver.restoring_Nm, 'N.m'),
@@ -68,7 +69,7 @@ export function checkCounterOverhang(document: CounterOverhangDocument): Counter
     assumptions: [...new Set(overhang.assumptions)],
     warnings: [...overhang.warnings, ...warningsOf(overhang, analysed)],
     cautions: [...cautions, ...overhangCautions],
-    worksheet: { sections: worksheetOf(overhang, analysed, judged) },
+    worksheet: { sections: worksheetOf(overhang, analysed, judged, meshErrorOf(fields)) },
     provenance: {
       values: [...top.wood.provenance, ...(top.finish?.provenance ?? []), ...otherProvenance(overhang)],
     },
@@ -86,7 +87,7 @@ function warningsOf(overhang: Overhang, { tips, isLost }: Analysed): string[] {
     : [];
 }
 
-function plateAnalysis(overhang: Overhang, analysed: Analysed): PlateAnalysis {
+function plateAnalysis(overhang: Overhang, analysed: Analysed, fields: TopFields): PlateAnalysis {
   const { system, top, props } = overhang;
   const q = (value: number, unit: Unit) => quantity(value, unit, system);
   const place = ({ x_m, y_m }: { readonly x_m: number; readonly y_m: number }): TopPlace => ({
@@ -120,7 +121,7 @@ function plateAnalysis(overhang: Overhang, analysed: Analysed): PlateAnalysis {
     screwPull: q(worstOf(analysed, 'screw')?.value ?? 0, 'N'),
     person: { at: (across?.people ?? []).map(place) },
     bound: across?.bound ?? 'screws-loose',
-    fields: fieldsOf(overhang, analysed),
+    fields,
   };
 }
 

@@ -8,7 +8,7 @@ import {
   type PlateSupport,
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
-import type { Overhang } from './overhang.ts';
+import type { Overhang, Prop } from './overhang.ts';
 import type { GrainStiffness } from './top-wood.ts';
 
 /** Screws that hold to their strength, and screws that are loose. */
@@ -38,10 +38,11 @@ interface Place extends PlateSupport {
  * Makes a plate of a top, with its bars, on its rails, panels, props and screws.
  *
  * @param grain stiffness by the grain of the staves
+ * @param finer cells that one cell is cut into each way, to see what the mesh does
  */
-export function topModel(overhang: Overhang, grain: GrainStiffness): TopModel {
+export function topModel(overhang: Overhang, grain: GrainStiffness, finer = 1): TopModel {
   const { top, props, screws } = overhang;
-  const mesh = meshOf(overhang);
+  const mesh = meshOf(overhang, finer);
   const [Dx_Nm, Dy_Nm] = top.isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
   const bars = props.flatMap((prop): PlateBeam[] =>
     prop.kind === 'flat-bar'
@@ -62,30 +63,38 @@ export function topModel(overhang: Overhang, grain: GrainStiffness): TopModel {
 }
 
 /** Lines through everything that carries the top, closest along the rail on the stool side. */
-function meshOf({ top, base, props }: Overhang): PlateMesh {
+function meshOf({ top, base, props }: Overhang, finer: number): PlateMesh {
   const { length_m, depth_m, thickness_m } = top;
-  const largest_m = Math.max(length_m, depth_m) / 16;
-  const bars = props.filter(({ kind }) => kind === 'flat-bar');
+  const largest_m = Math.max(length_m, depth_m) / 16 / finer;
+  const points = props.filter(({ kind }) => kind !== 'flat-bar');
   const sideOverhangs = [base.from_m, base.to_m].filter((at) => at > 0.02 && at < length_m - 0.02);
-  const fine_m = Math.max(thickness_m, depth_m / 40);
+  const fine_m = Math.max(thickness_m, depth_m / 40) / finer;
   return {
     x_m: gradedLines(
       length_m,
-      [base.from_m, base.to_m, ...base.panels_m, ...bars.map(({ at }) => at)],
-      { largest_m, near: sideOverhangs.map((at_m) => ({ at_m, size_m: fine_m })) },
+      [base.from_m, base.to_m, ...base.panels_m, ...props.map(({ at }) => at)],
+      {
+        largest_m,
+        near: [...sideOverhangs, ...points.map(({ at }) => at)].map((at_m) => ({ at_m, size_m: fine_m })),
+      },
       closest_m,
     ),
     y_m: gradedLines(
       depth_m,
-      [
-        base.back_m,
-        base.front_m,
-        ...bars.flatMap((bar) => (bar.kind === 'flat-bar' ? [bar.from, bar.to] : [])),
-      ],
-      { largest_m, near: [{ at_m: base.front_m, size_m: fine_m }] },
+      [base.back_m, base.front_m, ...props.flatMap((prop) => propStops(prop, base.front_m))],
+      {
+        largest_m,
+        near: [base.front_m, ...points.map(({ to }) => to)].map((at_m) => ({ at_m, size_m: fine_m })),
+      },
       closest_m,
     ),
   };
+}
+
+/** Where a prop begins or presses, from the back edge. */
+function propStops(prop: Prop, front_m: number): number[] {
+  if (prop.kind === 'flat-bar') return [prop.from, prop.to];
+  return prop.kind === 'leg' ? [prop.to] : [(front_m + prop.to) / 2, prop.to];
 }
 
 /** Lines nearer to each other are one. */
@@ -147,7 +156,7 @@ function propPlaces({ props, base, top }: Overhang): Place[] {
       prop.allowable > 0
         ? prop.gives / prop.allowable
         : stiffGive_mpN;
-    const ends = prop.kind === 'leg' ? [prop.to] : [(base.front_m + prop.to) / 2, prop.to];
+    const ends = propStops(prop, base.front_m);
     return ends.map((y_m) => ({
       x_m: Math.min(prop.at, top.length_m),
       y_m: Math.min(y_m, top.depth_m),

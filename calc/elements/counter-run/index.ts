@@ -2,7 +2,13 @@ import { cautions } from '../../../shared/cautions.ts';
 import { DocumentError, type CounterRunDocument } from '../../../shared/check-document/index.ts';
 import type { CounterRunResult, TopField } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
-import { addedLoads, averagedMoment, momentsOf, nodeOf } from '../../mechanics/plate/index.ts';
+import {
+  addedLoads,
+  averagedMoment,
+  estimatedError,
+  momentsOf,
+  nodeOf,
+} from '../../mechanics/plate/index.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
@@ -111,6 +117,7 @@ function fieldsOf(run: Run, model: Model, states: readonly State[]): CounterRunR
                   },
                 ],
           bound: 'screws-loose',
+          meshError: estimatedError(model.plate, state.field),
         };
   const { mesh } = model;
   const { sheets } = run.panel;

@@ -6,7 +6,9 @@ import type {
 } from '../../../shared/check-result.ts';
 import { governingOf } from '../ranking.ts';
 import { bars, ratedProps, thickerTops, type Candidate, type Family } from './candidates.ts';
-import { readCounter, tryCounter } from './subject.ts';
+import { lowerFirst } from '../../../shared/words.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { readCounter, tryCounter, tryRead, type Counter } from './subject.ts';
 import { unaidedOverhang } from './unaided.ts';
 
 /** Whole checks a search may make: somebody waits for it. */
@@ -34,7 +36,8 @@ export function props(untrusted: unknown): PropsAnswer {
     [thickerTops(counter, system)],
   ];
   const allowance = { left: mostChecks };
-  const proposals = families.flatMap((sizes) => firstOf(sizes, allowance) ?? []);
+  const alone = families.flatMap((sizes) => firstOf(sizes, allowance) ?? []);
+  const proposals = alone.length > 0 || tipsOver ? alone : thickerOnBrackets(counter, system, allowance);
   const most = bare?.checks.find(({ id }) => id === bare.governing);
   return {
     wanted: true,
@@ -45,6 +48,19 @@ export function props(untrusted: unknown): PropsAnswer {
         : `No props that were tried make it hold.${most === undefined ? '' : ` Without any, what fails is this: ${most.title}.`}`,
     unaided,
   };
+}
+
+/** Brackets under the next thicker tops, where nothing is enough by itself. */
+function thickerOnBrackets(counter: Counter, system: UnitSystem, allowance: { left: number }): Found[] {
+  for (const { input, rated } of thickerTops(counter, system)) {
+    const changed = tryRead(input);
+    if (changed === null) continue;
+    const found = fewest(ratedProps(changed, system, 'bracket'), allowance);
+    const bare = tryCounter(input);
+    if (found !== null && bare !== null)
+      return [{ ...found, what: `${rated(bare).what} And then: ${lowerFirst(found.what)}` }];
+  }
+  return [];
 }
 
 type Found = Remedy<OverhangRemedyKind>;

@@ -38,12 +38,19 @@ function isInput(value: unknown): value is CounterOverhangInput {
   return value !== undefined;
 }
 
-/** A changed counter, checked anew; null where the change makes a document that can't be read or checked. */
-export function tryCounter(input: CounterOverhangInput): CounterOverhangResult | null {
+/** A changed counter, read; null where it can't be. */
+export function tryRead(input: CounterOverhangInput): Counter | null {
   const reading = readDocument(input);
   if (!reading.ok || reading.document.element !== 'counter-overhang') return null;
+  return { input, document: reading.document };
+}
+
+/** A changed counter, checked anew; null where the change makes a document that can't be read or checked. */
+export function tryCounter(input: CounterOverhangInput): CounterOverhangResult | null {
+  const counter = tryRead(input);
+  if (counter === null) return null;
   try {
-    return checkCounterOverhang(reading.document);
+    return checkCounterOverhang(counter.document);
   } catch (error) {
     if (error instanceof DocumentError) return null;
     throw error;

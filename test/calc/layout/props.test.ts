@@ -24,8 +24,13 @@ describe('what a counter wants under it', () => {
     expect(rating).toBeLessThanOrEqual(0.9);
   });
 
-  it('is three brackets for 72 in of maple: two are not enough, wherever a bracket and its fellow stand', () => {
-    expect(brackets?.document).toMatchObject({ props: { length: 3 } });
+  it('is a thicker top on brackets for 72 in of maple: no brackets are enough alone, one bracket fewer is not either', () => {
+    expect(brackets?.what).toMatch(/^A top .* thick\. And then: \d brackets at/);
+    const proposed = brackets?.document as CounterOverhangInput;
+    const fewer = (proposed.props?.length ?? 0) - 1;
+    const at = (index: number): number => 2 + (68 * index) / Math.max(1, fewer - 1);
+    const places = Array.from({ length: fewer }, (_, index) => (fewer === 1 ? 36 : at(index)));
+    expect(check({ ...bracketsAt(places), top: proposed.top }).verdict).not.toBe('holds');
     for (const places of [
       [2, 70],
       [12, 60],
