@@ -3,6 +3,7 @@ import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
+import { clipped, hullOf, measured, type Point } from './hull.ts';
 import { stoolSpacing_m, type Overhang } from './overhang.ts';
 import {
   anchoredMoment,
@@ -35,8 +36,8 @@ interface Case {
 const clause = 'ASCE 7 2.4.1 by analogy';
 
 /**
- * Whether a base that stands on the floor tips about any of its four sides: people on the edge there, and a push at the
- * top. Two legs or more under the overhang that stand on the floor move the pivot out to the nearest of them.
+ * Whether a base that stands on the floor tips about any line between two of the outermost feet, legs that stand on the
+ * floor among them: people where they turn it most, and a push at the top.
  */
 export function tipOverOf(overhang: Overhang): TipOver {
   const sides = sidesOf(overhang);
@@ -56,78 +57,143 @@ function worst(cases: readonly Case[]): Case {
   return cases.reduce((a, b) => (used(b) > used(a) ? b : a));
 }
 
+/** A line the counter could tip over, with all that turns it and holds it. */
 interface Side {
-  readonly name: 'stool' | 'back' | 'left' | 'right';
-  /** Length of the edge of the top there. */
-  readonly edge_m: number;
-  /** How far the top stands out past the pivot, and how far it reaches behind it. */
-  readonly past_m: number;
-  readonly behind_m: number;
+  readonly name: string;
+  /** How far outside the line a place is; inside it is less than nothing. */
+  readonly lever: (place: Point) => number;
+  readonly outside: Part;
+  readonly inside: Part;
   readonly baseLever_m: number;
-  /** From the pivot to the far side of the base. */
+  /** From the line to the far side of the base. */
   readonly far_m: number;
 }
 
+/** A part of the top: its share of the whole, its area, and how far its middle is from the line. */
+interface Part {
+  readonly share: number;
+  readonly area_m2: number;
+  readonly lever_m: number;
+}
+
 function sidesOf({ top, base, props }: Overhang): Side[] {
-  const legs = props.flatMap((prop) => (prop.kind === 'leg' ? [prop.to] : []));
-  const foot = legs.length >= 2 ? Math.max(base.foot_m, Math.min(...legs)) : base.foot_m;
-  const middle = (base.from_m + base.to_m) / 2;
-  const side = (
-    name: Side['name'],
-    edge_m: number,
-    whole_m: number,
-    past_m: number,
-    baseLever_m: number,
-    far_m: number,
-  ) => ({
-    name,
-    edge_m,
-    past_m: Math.max(0, past_m),
-    behind_m: whole_m - Math.max(0, past_m),
-    baseLever_m,
-    far_m,
-  });
   const { length_m, depth_m } = top;
-  const width = base.to_m - base.from_m;
-  return [
-    side('stool', length_m, depth_m, depth_m - foot, foot - base.weightAt_m, foot - base.back_m),
-    side('back', length_m, depth_m, base.back_m, base.weightAt_m - base.back_m, base.foot_m - base.back_m),
-    side('left', depth_m, length_m, base.from_m, middle - base.from_m, width),
-    side('right', depth_m, length_m, length_m - base.to_m, base.to_m - middle, width),
+  const whole: Point[] = [
+    [0, 0],
+    [length_m, 0],
+    [length_m, depth_m],
+    [0, depth_m],
   ];
+  const corners: Point[] = [
+    [base.from_m, base.back_m],
+    [base.to_m, base.back_m],
+    [base.to_m, base.foot_m],
+    [base.from_m, base.foot_m],
+  ];
+  const legs = props.flatMap((prop): Point[] => (prop.kind === 'leg' ? [[prop.at, prop.to]] : []));
+  const feet = hullOf([...corners, ...legs]);
+  const weightAt: Point = [(base.from_m + base.to_m) / 2, base.weightAt_m];
+  return feet.map((from, index): Side => {
+    const to = feet[(index + 1) % feet.length] ?? from;
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const normal: Point = [(to[1] - from[1]) / length, (from[0] - to[0]) / length];
+    const lever = ([x, y]: Point): number => (x - from[0]) * normal[0] + (y - from[1]) * normal[1];
+    const part = (sign: 1 | -1): Part => {
+      const { area_m2, lever_m } = measured(
+        clipped(whole, (place) => sign * lever(place)),
+        (place) => sign * lever(place),
+      );
+      return { area_m2, lever_m, share: area_m2 / (length_m * depth_m) };
+    };
+    return {
+      name: sideName(normal),
+      lever,
+      outside: part(1),
+      inside: part(-1),
+      baseLever_m: -lever(weightAt),
+      far_m: Math.max(...corners.map((corner) => -lever(corner))),
+    };
+  });
 }
 
-function restOf({ top, base, system }: Overhang, { past_m, behind_m, baseLever_m }: Side) {
-  const D_r = (top.weight_N * behind_m) / (past_m + behind_m);
-  return work(restoringMoment, { D_b: base.weight_N ?? 0, e_b: baseLever_m, D_r, e_r: behind_m / 2 }, system);
+/** Which way a line faces; one between a leg and a corner of the base faces two ways. */
+function sideName([x, y]: Point): string {
+  const names = [y > 0.1 ? 'stool' : y < -0.1 ? 'back' : '', x > 0.1 ? 'right' : x < -0.1 ? 'left' : ''];
+  return names.filter((name) => name !== '').join(' and ');
 }
 
-/** Weight of the part of the top past the pivot. */
-function frontOf({ top }: Overhang, { past_m, behind_m }: Side): number {
-  return (top.weight_N * past_m) / (past_m + behind_m);
+function restOf({ top, base, system }: Overhang, { inside, baseLever_m }: Side) {
+  const D_r = top.weight_N * inside.share;
+  return work(
+    restoringMoment,
+    { D_b: base.weight_N ?? 0, e_b: baseLever_m, D_r, e_r: inside.lever_m },
+    system,
+  );
+}
+
+/** People where they turn the counter most over a line: how many, and how far outside it each is in the middle. */
+function peopleOver({ top, person }: Overhang, lever: Side['lever']): { count: number; lever_m: number } {
+  if (person === null) return { count: 0, lever_m: 0 };
+  const half = person.patch_m / 2;
+  const { length_m, depth_m } = top;
+  if (person.at_m !== null) return { count: 1, lever_m: Math.max(0, lever([person.at_m, depth_m - half])) };
+  const [near, farX, farY] = [half, length_m - half, depth_m - half];
+  const edges: readonly (readonly [Point, Point])[] = [
+    [
+      [near, farY],
+      [farX, farY],
+    ],
+    [
+      [near, near],
+      [farX, near],
+    ],
+    [
+      [near, near],
+      [near, farY],
+    ],
+    [
+      [farX, near],
+      [farX, farY],
+    ],
+  ];
+  const stands = edges.flatMap(([a, b]) =>
+    [
+      [a, b],
+      [b, a],
+    ].map(([end = a, other = b]) => {
+      const span = Math.hypot(other[0] - end[0], other[1] - end[1]);
+      const isPair = span + person.patch_m >= 2 * stoolSpacing_m;
+      const step = stoolSpacing_m / Math.max(span, 1e-9);
+      const second: Point = [end[0] + step * (other[0] - end[0]), end[1] + step * (other[1] - end[1])];
+      const levers = [lever(end), ...(isPair ? [lever(second)] : [])].filter((each) => each > 0);
+      const sum = levers.reduce((total, each) => total + each, 0);
+      return { count: levers.length, lever_m: levers.length === 0 ? 0 : sum / levers.length };
+    }),
+  );
+  return stands.reduce((a, b) => (b.count * b.lever_m > a.count * a.lever_m ? b : a), {
+    count: 0,
+    lever_m: 0,
+  });
 }
 
 function peopleCase(overhang: Overhang, side: Side): Case {
-  const { serving, person, system } = overhang;
-  const { past_m, edge_m } = side;
-  const isPinned = person?.at_m !== null && person?.at_m !== undefined;
-  const isThere = person !== null && (!isPinned || side.name === 'stool');
-  const count = person !== null && !isPinned && edge_m >= 2 * stoolSpacing_m ? 2 : 1;
-  const e_P = Math.max(0, past_m - (person?.patch_m ?? 0) / 2);
+  const { top, serving, person, system } = overhang;
+  const { outside } = side;
+  const people = peopleOver(overhang, side.lever);
   return {
     id: 'tip-over',
     title: 'Tipping of the base',
-    where: `about its ${side.name} side, people on the edge there`,
+    where: `about its ${side.name} side, people where they turn it most`,
     combination: '0.6 D holding, D + serving + people turning',
     over: work(
       overturningMoment,
       {
-        D_f: frontOf(overhang, side),
-        e_f: past_m / 2,
-        S_f: (serving?.pressure_Npm2 ?? 0) * edge_m * past_m,
-        e_S: past_m / 2,
-        P: isThere ? person.load_N * count : 0,
-        e_P,
+        D_f: top.weight_N * outside.share,
+        e_f: outside.lever_m,
+        S_f: (serving?.pressure_Npm2 ?? 0) * outside.area_m2,
+        e_S: outside.lever_m,
+        P: (person?.load_N ?? 0) * people.count,
+        e_P: people.lever_m,
       },
       system,
     ),
@@ -148,8 +214,8 @@ function pushCase(overhang: Overhang, side: Side): Case {
       {
         H: base.push_N,
         h: base.height_m + top.thickness_m,
-        D_f: frontOf(overhang, side),
-        e_f: side.past_m / 2,
+        D_f: top.weight_N * side.outside.share,
+        e_f: side.outside.lever_m,
       },
       system,
     ),

@@ -125,6 +125,51 @@ describe('a counter overhang by hand', () => {
     ).toBeCloseTo(1, 3);
   });
 
+  it('tips about the line from a leg to the corner of its base where legs stand at one end alone', () => {
+    // Two people at (70, 34) and (46, 34) in; the line runs from the leg at (8, 34) to the corner at (72, 24): 64 x 10 in.
+    const legs = [4, 8].map((at) => ({
+      kind: 'leg' as const,
+      at: `${at} in`,
+      to: '34 in',
+      allowable: '500 lbf',
+    }));
+    const document: CounterOverhangInput = {
+      ...bare,
+      base: { ...bare.base, push: '0 lbf' },
+      props: legs,
+      loads: [{ kind: 'person', amount: '250 lbf' }],
+    };
+    const line = Math.hypot(64, 10);
+    const lever = (x: number, y: number): number => ((x - 8) * 10 + (y - 34) * 64) / line;
+    const people = 250 * (lever(70, 34) + lever(46, 34));
+    const weight = (72 * 36 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    // What of the top lies outside: the quadrangle (72, 24), (72, 36), (0, 36), (0, 35.25), where the line meets the left edge.
+    const outer = [
+      [72, 24],
+      [72, 36],
+      [0, 36],
+      [0, 35.25],
+    ].map(([x = 0, y = 0]) => [x, y, lever(x, y)] as const);
+    const [first, ...rest] = outer;
+    let dead = 0;
+    rest.slice(1).forEach(([x, y, l], index) => {
+      const [a, b] = [first, rest[index]];
+      if (a === undefined || b === undefined) return;
+      const area = Math.abs((b[0] - a[0]) * (y - a[1]) - (x - a[0]) * (b[1] - a[1])) / 2;
+      dead += ((weight * area) / (72 * 36)) * ((a[2] + b[2] + l) / 3);
+    });
+    const held = outcome(document, 'tip-over');
+    expect((held?.demand?.value ?? 0) / (poundForce * inch) / (people + dead)).toBeCloseTo(1, 3);
+    expect(held?.where).toContain('stool and right');
+    const both = [
+      ...legs,
+      ...[64, 68].map((at) => ({ ...legs[0], at: `${at} in` }) as (typeof legs)[number]),
+    ];
+    expect(outcome({ ...document, props: both }, 'tip-over')?.demand?.value).toBeLessThan(
+      0.5 * (held?.demand?.value ?? 0),
+    );
+  });
+
   it('tips off its base without screws, and says so instead of a stress', () => {
     expect(outcome(bare, 'hold-down')?.outcome).toBe('does-not-hold');
     expect(outcome(bare, 'bending-across')?.outcome).toBe('cannot-say');
