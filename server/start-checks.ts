@@ -94,10 +94,16 @@ const startRun: CounterRunInput = {
   schema: 1,
   element: 'counter-run',
   units: 'inch-pound',
-  substrate: { material: 'birch-plywood', thickness: '1-7/16 in', sheets: 2, bond: 'none', grain: 'along' },
+  substrate: {
+    material: 'birch-plywood',
+    thickness: '1-7/8 in',
+    sheets: 2,
+    bond: 'structural',
+    grain: 'along',
+  },
   opening: '24 in',
   depth: '25 in',
-  rails: 'both',
+  rails: 'none',
   finish: { kind: 'natural-stone', thickness: '3/8 in', bed: '1/8 in' },
   loads: [
     { name: 'On the counter', kind: 'area', amount: '10 psf', duration: 'ten-years', sustained: 0.3 },

@@ -13,7 +13,7 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { bowCheck, movementChecks, strengthChecks, type Service } from './checks.ts';
+import { bowCheck, movementChecks, railCheck, strengthChecks, type Service } from './checks.ts';
 import { readRun, type Run } from './run.ts';
 import { modelOf, mostOf, settled, statesOf, type Model, type State } from './solve.ts';
 import { worksheetOf } from './worksheet.ts';
@@ -32,7 +32,12 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
   const durations = [run.serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
   const states = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
   const service = serviceOf(run, model, states);
-  const judged = [...strengthChecks(run, states), ...movementChecks(run, service), ...bowCheck(run)];
+  const judged = [
+    ...strengthChecks(run, states),
+    ...movementChecks(run, service),
+    ...railCheck(run),
+    ...bowCheck(run),
+  ];
   const checks = judged.map(({ check }) => check);
   const { verdict, governing } = verdictOf(checks);
   const q = (value: number) => quantity(value, 'm', system);

@@ -33,6 +33,8 @@ export interface Run {
   readonly system: UnitSystem;
   readonly code: DesignCode;
   readonly span_m: number;
+  /** What limits go by: the shorter way where both long edges are carried. */
+  readonly limitSpan_m: number;
   readonly depth_m: number;
   readonly thickness_m: number;
   readonly panel: TopWood;
@@ -85,6 +87,7 @@ export function readRun(
     run: {
       ...{ document, system, code, panel, finish },
       span_m: opening,
+      limitSpan_m: rails === 'both' ? Math.min(opening, depth) : opening,
       depth_m: depth,
       thickness_m: substrate.thickness,
       isAlong: (substrate.grain ?? 'along') === 'along',
@@ -109,7 +112,7 @@ export function readRun(
             },
       limits: {
         even: finish?.limit ?? limit('L/360'),
-        live: document.limits?.live ?? limit('L/360'),
+        live: document.limits?.live ?? finish?.limit ?? limit('L/360'),
         longTerm: document.limits?.longTerm ?? limit('L/240'),
       },
       assumptions: [
@@ -123,7 +126,7 @@ export function readRun(
         ),
         ...said(
           document.limits?.live !== undefined,
-          'Movement under somebody standing is held against L/360, as in the historical test of tile floors under 300 lb (ANSI A108).',
+          'Movement under somebody standing is held against the limit of the finish, L/360 where there is none.',
         ),
         ...(finish?.assumptions ?? []),
         ...said(

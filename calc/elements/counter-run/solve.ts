@@ -104,15 +104,12 @@ function spotsOf({ span_m, depth_m, person, rails }: Run): Spot[] {
       : [{ words: 'in the middle of the front edge', x_m: middle, y_m: depth_m - half }]),
     ...(rails.includes('back') ? [] : [{ words: 'in the middle of the back edge', x_m: middle, y_m: half }]),
     { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
-    ...(rails.includes('front')
-      ? []
-      : [
-          {
-            words: 'on the front edge beside a cabinet side',
-            x_m: Math.min(half + 0.05, middle),
-            y_m: depth_m - half,
-          },
-        ]),
+    {
+      words: 'on the front edge beside a cabinet side',
+      x_m: Math.min(half + 0.05, middle),
+      y_m: depth_m - half,
+    },
+    { words: 'on the back edge beside a cabinet side', x_m: Math.min(half + 0.05, middle), y_m: half },
   ];
 }
 
