@@ -144,6 +144,25 @@ function limited({ system, limitSpan_m }: Run, limit: Limit, parts: Movement): J
   };
 }
 
+/** Panels that would move by their own length before anything stops them. */
+export function tooSoftCheck({ system, span_m }: Run): Judged[] {
+  const check = makeCheck(
+    {
+      ...{
+        id: 'deflection-live',
+        title: 'Movement under what is on them',
+        unit: 'm',
+        demand: span_m,
+        capacity: 0,
+      },
+      ...{ clause: 'no published limit', where: 'all over', combination: 'all together' },
+      note: 'The panels are so soft over this span that they slip off their sides before anything stops them: nothing more can be worked out.',
+    },
+    system,
+  );
+  return [{ check, steps: [] }];
+}
+
 /** Rails are taken as rigid, and nobody has worked them out. */
 export function railCheck({ rails, system }: Run): Judged[] {
   if (rails.length === 0) return [];

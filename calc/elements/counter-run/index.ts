@@ -13,9 +13,9 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { bowCheck, movementChecks, railCheck, strengthChecks, type Service } from './checks.ts';
+import { bowCheck, movementChecks, railCheck, strengthChecks, tooSoftCheck, type Service } from './checks.ts';
 import { readRun, type Run } from './run.ts';
-import { modelOf, mostOf, settled, statesOf, type Model, type State } from './solve.ts';
+import { modelOf, mostOf, settled, statesOf, TooSoft, type Model, type State } from './solve.ts';
 import { worksheetOf } from './worksheet.ts';
 
 /**
@@ -30,14 +30,20 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
   const { system } = run;
   const model = modelOf(run);
   const durations = [run.serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
-  const states = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
-  const service = serviceOf(run, model, states);
-  const judged = [
-    ...strengthChecks(run, states),
-    ...movementChecks(run, service),
-    ...railCheck(run),
-    ...bowCheck(run),
-  ];
+  const solved = unlessTooSoft(() => {
+    const all = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
+    return { states: all, service: serviceOf(run, model, all) };
+  });
+  const { states, service } = solved ?? { states: [], service: { even_m: 0, live: null, stays_m: 0 } };
+  const judged =
+    solved === null
+      ? tooSoftCheck(run)
+      : [
+          ...strengthChecks(run, states),
+          ...movementChecks(run, service),
+          ...railCheck(run),
+          ...bowCheck(run),
+        ];
   const checks = judged.map(({ check }) => check);
   const { verdict, governing } = verdictOf(checks);
   const q = (value: number) => quantity(value, 'm', system);
@@ -51,7 +57,7 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
     checks,
     analysis: {
       even: q(service.even_m),
-      withPerson: q(Math.max(...states.map(({ movement_m }) => movement_m))),
+      withPerson: q(Math.max(0, ...states.map(({ movement_m }) => movement_m))),
       longTerm: q(K * service.stays_m + Math.max(0, service.even_m - service.stays_m)),
       fields: fieldsOf(run, model, states),
     },
@@ -64,6 +70,15 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
     provenance: { values: [...run.panel.provenance, ...(run.finish?.provenance ?? [])] },
     edition: { code: run.code.edition, tool: `Shelf and overhang check ${version}` },
   });
+}
+
+function unlessTooSoft<T>(work: () => T): T | null {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof TooSoft) return null;
+    throw error;
+  }
 }
 
 function serviceOf(run: Run, model: Model, states: readonly State[]): Service {

@@ -171,13 +171,16 @@ function stateOf(
   };
 }
 
+/** Panels so soft that they would slip off their sides. */
+export class TooSoft extends Error {}
+
 /** Movements and forces under a load; a panel between two sides always stands. */
 export function settled(
   model: Model,
   load: PreparedLoad,
 ): { readonly field: Float64Array; readonly forces_N: Float64Array } {
   const standing = model.stander.stand(load);
-  if (!standing.stands) throw new RangeError('panels between two sides do not tip');
+  if (!standing.stands) throw new TooSoft('panels that move by their own length');
   return { field: fieldOfStanding(model.held, load, standing), forces_N: standing.forces_N };
 }
 

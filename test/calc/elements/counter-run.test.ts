@@ -97,6 +97,12 @@ describe('panels under tile or stone', () => {
     expect(bending?.where).toContain('standing in the middle');
   });
 
+  it('do not hold where they are too soft to be worked out, without a crash', () => {
+    const soft: CounterRunInput = { ...strip, opening: '2.4 m', depth: '9-1/4 in', rails: 'back' };
+    const result = check({ ...soft, substrate: { thickness: '3/4 in' }, loads: undefined });
+    expect(result.verdict).toBe('does-not-hold');
+  });
+
   it('tell what is wrong, and where', () => {
     expect(pathsOf({ ...strip, substrate: { material: 'mdff', thickness: '3/4 in' } })).toEqual([
       '/substrate/material',
