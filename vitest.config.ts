@@ -5,6 +5,7 @@ const slow = [
   'test/browser/**/*.test.ts',
   'test/reference/**/*.test.ts',
   'test/command-line/**/*.test.ts',
+  'test/server/sheets/pdf/**/*.test.ts',
   'test/server/store/killed.test.ts',
 ];
 const patience = { testTimeout: 60_000, hookTimeout: 120_000, isolate: false };

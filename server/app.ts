@@ -16,10 +16,10 @@ import { jobActions } from './routes/jobs/index.ts';
 import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
+import { pdfSender } from './routes/sheet-pdf.ts';
 import { sheetHead, sheetRoutes } from './routes/sheet.ts';
 import { linkActions } from './routes/sharing/links.ts';
 import { sharedRoutes } from './routes/sharing/shared.ts';
-import { openPrintRoom } from './sheets/pdf/print-room.ts';
 import { mount } from './visits/action.ts';
 import { guard } from './visits/door.ts';
 import { thinkAhead } from './routes/think-ahead.ts';
@@ -31,6 +31,7 @@ import { siteDoor } from './visits/site-door.ts';
 import type { SiteSettings } from './settings.ts';
 import type { Store } from './store/open-store.ts';
 import { securityHeaders } from './security.ts';
+import { createPdfWorkers, type PdfWorkers } from './sheets/pdf/workers.ts';
 import { loadTemplates } from './templates.ts';
 import { createTypesetter, fontRoutes } from './typeset/index.ts';
 
@@ -41,17 +42,25 @@ export interface AppParts {
   /** Where people reach it, who then sign in; undefined: whoever uses this machine, without. */
   readonly site: SiteSettings | undefined;
   readonly isStopping?: () => boolean;
+  /** Sets the PDFs. */
+  readonly pdfs?: PdfWorkers;
 }
 
 /**
  * The whole application, without a port. What is mounted before the guard is open to anybody; the rest is for whoever the
  * door lets in, and an `Action` says besides which role it takes.
  */
-export async function makeApp({ store, log, site, isStopping = () => false }: AppParts): Promise<Express> {
+export async function makeApp({
+  store,
+  log,
+  site,
+  isStopping = () => false,
+  pdfs = createPdfWorkers(),
+}: AppParts): Promise<Express> {
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
   const views = { templates, typesetter: createTypesetter() };
   const limits = makeLimits(templates);
-  const room = openPrintRoom();
+  const sendPdf = pdfSender(templates, pdfs, log.report);
   const study = openStudy();
   const app = express();
   app
@@ -65,7 +74,7 @@ export async function makeApp({ store, log, site, isStopping = () => false }: Ap
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     app.use(['/sign-in', '/shared'], limits.open);
-    app.use(signInRoutes(desk), sharedRoutes(desk, room));
+    app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf));
   }
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
   if (site !== undefined) {
@@ -94,7 +103,7 @@ export async function makeApp({ store, log, site, isStopping = () => false }: Ap
   }
   app.get('/boards', showBoards(templates));
   app.use(['/sheet', '/sheet.pdf'], ahead);
-  app.use(sheetRoutes(templates, room));
+  app.use(sheetRoutes(templates, sendPdf));
   app.use(nothingHere(templates));
   app.use(showFailure(templates, log.report));
   return app;

@@ -1,6 +1,7 @@
 import type { RequestHandler } from 'express';
 import { checkState, type CheckState } from '../check/check-state.ts';
 import { textsOf } from '../form/index.ts';
+import { fileName } from '../sheets/file-name.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
 
 /** `GET /document`: the check as a file to keep, and to open again. */
@@ -19,14 +20,4 @@ function send(response: Parameters<RequestHandler>[1], { reading, texts }: Check
     .attachment(`${name}.json`)
     .type('application/json')
     .send(`${JSON.stringify(reading.document, null, 2)}\n`);
-}
-
-/** A title as the name of a file: plain letters and figures joined by hyphens. */
-export function fileName(title: string): string {
-  const plain = title
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return plain.slice(0, 60) || 'shelf-check';
 }

@@ -1,6 +1,5 @@
 import { Router, type RequestHandler } from 'express';
 import { written, textsOf } from '../form/index.ts';
-import type { PrintRoom } from '../sheets/pdf/print-room.ts';
 import { runningHead } from '../sheets/running-head.ts';
 import type { Templates } from '../templates.ts';
 import { createTypesetter } from '../typeset/index.ts';
@@ -9,13 +8,13 @@ import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
 import { sheetModel } from '../view-models/sheet.ts';
 import { askedSheet, type AskedSheet } from './asked-sheet.ts';
 import { queryOfRequest } from './page-body.ts';
-import { sendSheetPdf } from './sheet-pdf.ts';
+import { sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
 
 /**
  * The printed calculation, `/sheet?<the check's query>` as a page and `/sheet.pdf?<the same>` as a file, and the page that goes
  * to the wall, `/installer?<the same>`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the answer is 422 and the way back.
  */
-export function sheetRoutes(templates: Templates, room: PrintRoom): Router {
+export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
   const router = Router();
   const typesetter = createTypesetter();
   const onPage = (render: (asked: AskedSheet) => string): RequestHandler => {
@@ -30,7 +29,7 @@ export function sheetRoutes(templates: Templates, room: PrintRoom): Router {
       templates.page('sheet', sheetPage(sheetModel(checked, typesetter, context))),
     ),
   );
-  router.get('/sheet.pdf', sendSheetPdf(templates, room));
+  router.get('/sheet.pdf', sendSheetPdf(templates, sendPdf));
   router.get('/installer', (request, response) => {
     const asked = askedSheet(templates, request, response);
     if (asked === undefined) return;

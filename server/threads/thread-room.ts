@@ -7,20 +7,17 @@ export interface ThreadRoom<Order, Answer> {
   /**
    * Has one order done.
    *
-   * @param signal an order that is called off before its turn is not begun
-   * @throws Error where it takes too long, was called off, or the thread stopped
+   * @throws Error where it takes too long or the thread stopped
    */
-  ask(order: Order, signal?: AbortSignal): Promise<Answer>;
+  ask(order: Order): Promise<Answer>;
   close(): Promise<void>;
 }
 
-export interface RoomRules<Answer> {
+export interface RoomRules {
   /** How long one order may take before its thread is stopped. */
   readonly longest_ms: number;
   /** A thread is replaced after so many orders. */
   readonly mostOfOneThread: number;
-  /** Whether a thread that gave such an answer may not be asked again. */
-  readonly isSpoilt?: (answer: Answer) => boolean;
 }
 
 /**
@@ -30,7 +27,7 @@ export interface RoomRules<Answer> {
  */
 export function openThreadRoom<Order, Answer>(
   worker: URL,
-  rules: RoomRules<Answer>,
+  rules: RoomRules,
 ): ThreadRoom<Order, Answer> {
   let thread: Worker | undefined;
   let doneHere = 0;
@@ -47,9 +44,7 @@ export function openThreadRoom<Order, Answer>(
     thread ??= startThread(worker);
     doneHere += 1;
     try {
-      const answer = await answerOf<Answer>(thread, order, rules.longest_ms);
-      if (rules.isSpoilt?.(answer) === true) await stop();
-      return answer;
+      return await answerOf<Answer>(thread, order, rules.longest_ms);
     } catch (error) {
       await stop();
       throw error;
@@ -57,11 +52,8 @@ export function openThreadRoom<Order, Answer>(
   };
 
   return {
-    ask(order, signal) {
-      const turn = last.then(() => {
-        signal?.throwIfAborted();
-        return askNow(order);
-      });
+    ask(order) {
+      const turn = last.then(() => askNow(order));
       last = turn.catch(() => undefined);
       return turn;
     },

@@ -68,6 +68,7 @@ export interface LinksView {
   readonly hasAddress: boolean;
   readonly address: string;
   readonly sheet: string;
+  readonly sheetPdf: string;
   readonly installer: string;
   readonly download: string;
   readonly canPrint: boolean;
@@ -163,6 +164,7 @@ function linksView({ query, isTooLong, answer }: CheckState): LinksView {
     hasAddress: !isTooLong,
     address: `/check?${query}`,
     sheet: `/sheet?${query}`,
+    sheetPdf: `/sheet.pdf?${query}`,
     installer: `/installer?${query}`,
     download: `/document?${query}`,
     canPrint: answer.ok && !isTooLong,

@@ -8,6 +8,7 @@ import { makeApp } from '../../server/app.ts';
 import { listen } from '../../server/listen.ts';
 import type { SiteSettings } from '../../server/settings.ts';
 import type { Log } from '../../server/log.ts';
+import type { PdfWorkers } from '../../server/sheets/pdf/workers.ts';
 import { openStore, type Store } from '../../server/store/open-store.ts';
 
 /** The application on a port of its own, for one test file. */
@@ -22,13 +23,17 @@ export interface Served {
 /** @param site where people reach it, who then sign in; undefined: this machine alone */
 export async function serve(
   site?: SiteSettings,
-  { ownLog, databaseUrl = '' }: { readonly ownLog?: Log; readonly databaseUrl?: string } = {},
+  {
+    ownLog,
+    pdfs,
+    databaseUrl = '',
+  }: { readonly ownLog?: Log; readonly pdfs?: PdfWorkers; readonly databaseUrl?: string } = {},
 ): Promise<Served> {
   const faults: unknown[] = [];
   const dataFolder = mkdtempSync(join(tmpdir(), 'served-'));
   const store = await openStore({ dataFolder, databaseUrl });
   const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
-  const app = await makeApp({ store, log, site });
+  const app = await makeApp({ store, log, site, ...(pdfs === undefined ? {} : { pdfs }) });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
   // A test that works something out between two requests keeps its connection.
   server.keepAliveTimeout = 0;

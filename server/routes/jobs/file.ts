@@ -3,7 +3,7 @@ import { bringJobIn, jobFile, readJobFile } from '../../jobs/job-file.ts';
 import { readChecks } from '../../store/checks.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { Action } from '../../visits/action.ts';
-import { fileName } from '../document.ts';
+import { fileName } from '../../sheets/file-name.ts';
 import { sendNothing } from '../failures.ts';
 import { sendNotOpened } from '../open.ts';
 

@@ -1,7 +1,6 @@
 import { Router, type Request, type RequestHandler, type Response } from 'express';
 import { textsOf } from '../../form/index.ts';
 import { standAnew } from '../../jobs/stand-anew.ts';
-import type { PrintRoom } from '../../sheets/pdf/print-room.ts';
 import { readCheck, readChecks } from '../../store/checks.ts';
 import { readJob, type Job } from '../../store/jobs.ts';
 import { openLink } from '../../store/share-links.ts';
@@ -14,7 +13,7 @@ import { sheetOf, type AskedSheet } from '../asked-sheet.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { queryOfRequest } from '../page-body.ts';
-import { pdfSender } from '../sheet-pdf.ts';
+import type { PdfSender } from '../sheet-pdf.ts';
 
 /** A job that is shown to whoever has the link. */
 interface Shared {
@@ -31,10 +30,9 @@ type Sender = (asked: AskedSheet, below: string, response: Response) => void | P
  * `GET /shared/:key`: a job to be looked at by whoever has the link, and the sheets of its checks below it. A link that was
  * taken back or has run out says so.
  */
-export function sharedRoutes(desk: FrontDesk, room: PrintRoom): Router {
+export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
   const router = Router();
   const typesetter = createTypesetter();
-  const sendPdf = pdfSender(room);
   router.get('/shared/:key', async (request, response) => {
     const shared = await openShared(desk, request, response);
     if (shared === undefined) return;

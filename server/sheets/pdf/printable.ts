@@ -1,18 +1,27 @@
-/** Everything the letters of the sheet have: Latin, Greek and Cyrillic, punctuation, arrows, mathematics and drawn shapes. */
-const known =
-  /^[\n\u0020-\u007e\u00a0-\u024f\u0370-\u04ff\u1e00-\u1eff\u2000-\u2027\u202f-\u205f\u2070-\u22ff\u25a0-\u25ff]$/u;
+import { fontCharacters } from './font.ts';
 
-/** Text with each character that the sheet has no letter for as its number, `[U+6728]`: printed alike on every machine. */
-export function printable(text: string): string {
-  return [...text].map((each) => (known.test(each) ? each : codeOf(each))).join('');
+/** Fits text to the sheet's font. */
+export interface Printable {
+  /** As it stands in a drawing. */
+  readonly drawn: (text: string) => string;
+  /** As it stands in running words: what has no place to be broken gets one, so that it can't run off the paper. */
+  readonly words: (text: string) => string;
 }
 
-function codeOf(character: string): string {
-  const code = character.codePointAt(0) ?? 0xfffd;
-  return /\p{M}|\p{C}/u.test(character) ? '' : `[U+${code.toString(16).toUpperCase().padStart(4, '0')}]`;
-}
+const breakHere = '\u200b';
 
-/** A place to break in every word that is longer than a column. */
-export function breakable(text: string): string {
-  return text.replace(/\S{24}(?=\S)/g, '$&\u200b');
+/**
+ * Makes what fits text to the sheet's font: a character that the font lacks is written out by its number (`[U+6728]`), so
+ * that nothing is lost or shown as an empty box, and ends of lines become spaces.
+ */
+export function createPrintable(): Printable {
+  const known = fontCharacters();
+  const shown = (each: string): string => {
+    const code = each.codePointAt(0) ?? 0;
+    if (/\s/.test(each) && each !== '\u00a0') return ' ';
+    if (code < 0x20 || (code > 0x7e && code < 0xa0)) return '';
+    return known.has(code) ? each : `[U+${code.toString(16).toUpperCase().padStart(4, '0')}]`;
+  };
+  const drawn = (text: string): string => [...text.normalize('NFC')].map(shown).join('');
+  return { drawn, words: (text) => drawn(text).replace(/\S{28}(?=\S)/gu, `$&${breakHere}`) };
 }

@@ -1,0 +1,147 @@
+import type { ProsePiece } from '../../view-models/sheet-prose.ts';
+import type { SheetCheck } from '../../view-models/sheet-checks.ts';
+import type { SheetPicture, SheetSection, SheetStep, SheetTable } from '../../view-models/sheet-sections.ts';
+import type { SheetModel } from '../../view-models/sheet.ts';
+import type { Printable } from './printable.ts';
+import { printDrawing, type PrintDrawing } from './print-drawing.ts';
+
+/** A formula in TeX; the worker that sets the paper turns it into its own notation. No user text is ever in one. */
+export interface PaperFormula {
+  readonly tex: string;
+  readonly words: string;
+}
+
+type Words = Printable['words'];
+
+/**
+ * The sheet's view model as data for the paper: the same words in the same order.
+ *
+ * @param model the sheet, its formulas in TeX
+ * @param printable fits text to the font
+ */
+export function paperSheet(model: SheetModel, printable: Printable): object {
+  const { words } = printable;
+  return {
+    isA4: model.isA4,
+    title: words(model.title),
+    date: words(model.date),
+    fingerprint: model.fingerprint,
+    authors: model.preparedBy === '' ? [] : [words(model.preparedBy)],
+    fields: [
+      ['Date', words(model.date), false],
+      ['Prepared by', words(model.preparedBy), false],
+      ['Checked by', words(model.checkedBy), false],
+      ['Code', words(model.code), true],
+      ['Tool and data', words(model.tool), true],
+      ['Fingerprint', model.fingerprint, true],
+    ],
+    verdict: { word: model.verdict.word, kind: verdictKind(model) },
+    summary: words(model.summary),
+    governing: model.governing.map((each) => words(governs(each))),
+    checks: model.checks.map((check) => paperCheck(check, words)),
+    notes: model.notes.map(({ title, note }) => ({ title: words(title), note: words(note) })),
+    whole: model.whole.map((each) => paperPicture(each, printable)),
+    sections: model.sections.map((section) => paperSection(section, printable)),
+    reading: words(model.reading),
+    warnings: model.warnings.map(words),
+    assumptions: model.assumptions.map(words),
+    assumptionsNumber: model.assumptionsNumber,
+    provenance: model.provenance.map(({ what, value, source, provenance }) => ({
+      what: words(what),
+      value: words(value),
+      source: words(source),
+      provenance: words(provenance),
+    })),
+    provenanceNumber: model.provenanceNumber,
+    summaryNumber: model.summaryNumber,
+    summaryTables: model.summaryTables.map((table) => paperTable(table, words)),
+    cautions: model.cautions.map(words),
+  };
+}
+
+function verdictKind({ verdict }: SheetModel): 'holds' | 'fails' | 'open' {
+  if (verdict.fails) return 'fails';
+  return verdict.cannotSay ? 'open' : 'holds';
+}
+
+function governs({ title, where, hasRatio, used, clause, hasCombination, combination }: SheetCheck): string {
+  const share = hasRatio ? `, ${used} used` : '';
+  const under = hasCombination ? `; ${combination}` : '';
+  return `What governs: ${title}${where === '' ? '' : `, ${where}`}${share}. ${clause}${under}.`;
+}
+
+function paperCheck(check: SheetCheck, words: Words): object {
+  const { demand, capacity, used, governs: isWorst, holds, word } = check;
+  return {
+    title: words(check.title),
+    demand: words(demand),
+    capacity: words(capacity),
+    used: words(used),
+    bar: check.hasRatio ? printDrawing(check.bar).svg : null,
+    governs: isWorst,
+    holds,
+    word,
+    clause: words(check.clause),
+  };
+}
+
+function paperSection(section: SheetSection, printable: Printable): object {
+  const { words } = printable;
+  return {
+    number: section.number,
+    title: words(section.title),
+    pictures: section.pictures.map((each) => paperPicture(each, printable)),
+    statements: section.statements.map(({ label, value, source }) => ({
+      label: paperProse(label, words),
+      value: words(value),
+      source: words(source),
+    })),
+    steps: section.steps.map((step) => paperStep(step, words)),
+    tables: section.tables.map((table) => paperTable(table, words)),
+    notes: section.notes.map((note) => paperProse(note, words)),
+  };
+}
+
+function paperPicture(
+  picture: SheetPicture,
+  { drawn }: Printable,
+): PrintDrawing & { readonly isNarrow: boolean } {
+  const { svg, words: alternative } = printDrawing(picture.wide);
+  return { svg: drawn(svg), words: drawn(alternative), isNarrow: !picture.hasNarrow };
+}
+
+function paperTable({ title, isShort, head, rows }: SheetTable, words: Words): object {
+  return {
+    title: words(title),
+    isShort,
+    head: head.map((pieces) => paperProse(pieces, words)),
+    rows: rows.map((row) => row.map(words)),
+  };
+}
+
+function paperProse(pieces: readonly ProsePiece[], words: Words): object[] {
+  return pieces.map((piece) => ({
+    words: words(piece.words),
+    symbol: piece.symbol === '' ? null : formula(piece.symbol, piece.symbol),
+  }));
+}
+
+function paperStep(step: SheetStep, words: Words): object {
+  const sides = [
+    formula(step.formula, step.formulaWords),
+    ...(step.hasNumbers ? [formula(step.numbers, step.numbersWords)] : []),
+    formula(step.result, step.resultWords),
+  ];
+  return {
+    number: step.number,
+    caption: words(step.caption),
+    symbol: formula(step.symbol, step.symbol),
+    sides,
+    isLong: step.isLong,
+    source: words(step.source),
+  };
+}
+
+function formula(tex: string, words: string): PaperFormula {
+  return { tex, words };
+}

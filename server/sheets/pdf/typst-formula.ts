@@ -1,0 +1,43 @@
+import { tex2typst } from 'tex2typst';
+import { z } from 'zod';
+
+const formulaShape = z.strictObject({ tex: z.string(), words: z.string() });
+const stepShape = z.looseObject({ symbol: formulaShape, sides: z.array(formulaShape) });
+
+/** Makes the function that turns TeX into the notation of the paper's setter; it remembers what comes again and again. */
+export function createTypstFormula(): (tex: string) => string {
+  const kept = new Map<string, string>();
+  return (tex) => {
+    const known = kept.get(tex);
+    if (known !== undefined) return known;
+    const set = tex2typst(tex.replace(raisedUnit, String.raw`\text{$1}^{$2}`));
+    if (kept.size < mostKept) kept.set(tex, set);
+    return set;
+  };
+}
+
+const mostKept = 5000;
+
+/** A power inside a unit, as TeX has to write it: `\text{lbf/in\text{\textasciicircum}1.75}`. */
+const raisedUnit = /\\text\{([^{}]*)\\text\{\\textasciicircum\}([\d.]+)\}/g;
+
+/**
+ * Puts a sheet's data into the setter's terms: every formula, and every line of working as one formula whose sides stand
+ * under one another. A formula is an object with TeX in it; the user's words are strings, and no string is ever taken for one.
+ */
+export function withTypstFormulas(value: unknown, typst: (tex: string) => string): unknown {
+  if (Array.isArray(value)) return value.map((each) => withTypstFormulas(each, typst));
+  if (typeof value !== 'object' || value === null) return value;
+  const formula = formulaShape.safeParse(value);
+  if (formula.success) return { math: typst(formula.data.tex), words: formula.data.words };
+  const step = stepShape.safeParse(value);
+  if (step.success) {
+    const { symbol, sides, ...rest } = step.data;
+    const lines = sides.map(({ tex }, index) => `${index === 0 ? typst(symbol.tex) : ''} &= ${typst(tex)}`);
+    const words = [symbol, ...sides].map((each) => each.words).join(' = ');
+    return { ...rest, math: lines.join(' \\ '), words };
+  }
+  return Object.fromEntries(
+    Object.entries(value).map(([name, each]) => [name, withTypstFormulas(each, typst)]),
+  );
+}
