@@ -9,6 +9,8 @@ export interface Printable {
 }
 
 const breakHere = '\u200b';
+const longRun = /\S{28,}/gu;
+const somewhat = /\S{10}(?=\S)/gu;
 
 /**
  * Makes what fits text to the sheet's font: a character that the font lacks is written out by its number (`[U+6728]`), so
@@ -23,5 +25,8 @@ export function createPrintable(): Printable {
     return known.has(code) ? each : `[U+${code.toString(16).toUpperCase().padStart(4, '0')}]`;
   };
   const drawn = (text: string): string => [...text.normalize('NFC')].map(shown).join('');
-  return { drawn, words: (text) => drawn(text).replace(/\S{28}(?=\S)/gu, `$&${breakHere}`) };
+  return {
+    drawn,
+    words: (text) => drawn(text).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+  };
 }
