@@ -25,10 +25,7 @@ export interface RoomRules {
  *
  * @param worker the program of the thread: it answers every message with one
  */
-export function openThreadRoom<Order, Answer>(
-  worker: URL,
-  rules: RoomRules,
-): ThreadRoom<Order, Answer> {
+export function openThreadRoom<Order, Answer>(worker: URL, rules: RoomRules): ThreadRoom<Order, Answer> {
   let thread: Worker | undefined;
   let doneHere = 0;
   let last: Promise<unknown> = Promise.resolve();

@@ -20,13 +20,9 @@ export interface ReadPdf {
   readonly pages: number;
 }
 
-export async function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
-  const folder = mkdtempSync(join(tmpdir(), 'pdf-test-'));
-  try {
-    const file = join(folder, 'sheet.pdf');
-    writeFileSync(file, pdf);
-    const run = async (program: string, ...words: string[]): Promise<string> =>
-      (await execute(program, words, { maxBuffer: 1e8 })).stdout;
+/** All that the reader finds. */
+export function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
+  return withFile(pdf, async (file) => {
     const info = await run('pdfinfo', file);
     return {
       text: squeezed(await run('pdftotext', '-raw', file, '-')),
@@ -38,6 +34,59 @@ export async function readPdf(pdf: Uint8Array): Promise<ReadPdf> {
       fonts: (await run('pdffonts', file)).trim().split('\n').slice(2),
       pages: Number(/Pages: +(\d+)/.exec(info)?.[1]),
     };
+  });
+}
+
+/** The text alone, which is quicker. */
+export function textOf(pdf: Uint8Array): Promise<string> {
+  return withFile(pdf, async (file) => squeezed(await run('pdftotext', '-raw', file, '-')));
+}
+
+/** Pairs of words printed over one another, by the boxes that the reader gives them (points, y downwards). */
+export function wordsOverWords(pdf: Uint8Array): Promise<string[]> {
+  return withFile(pdf, async (file) => {
+    const pages = (await run('pdftotext', '-bbox', file, '-')).split('<page ').slice(1);
+    return pages.flatMap((page) => overlapping([...page.matchAll(wordBox)].map(wordOf)));
+  });
+}
+
+const wordBox = /<word xMin="(.+?)" yMin="(.+?)" xMax="(.+?)" yMax="(.+?)">(.*?)<\/word>/g;
+
+interface PlacedWord {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly text: string;
+}
+
+function wordOf([, left, top, right, bottom, text = '']: RegExpMatchArray): PlacedWord {
+  return { left: Number(left), top: Number(top), right: Number(right), bottom: Number(bottom), text };
+}
+
+/** Plain words alone: the parts of a formula stand close on purpose. Boxes of neighbouring lines touch, so a third is allowed. */
+function overlapping(words: readonly PlacedWord[]): string[] {
+  const plain = words.filter(({ text }) => /^[A-Za-z]{3,}[,.:;]?$/.test(text));
+  return plain.flatMap((one, index) =>
+    plain.slice(index + 1).flatMap((other) => {
+      const wide = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+      const high = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+      const lowest = Math.min(one.bottom - one.top, other.bottom - other.top);
+      return wide > 1 && high > lowest / 3 ? [`${one.text} / ${other.text}`] : [];
+    }),
+  );
+}
+
+async function run(program: string, ...words: string[]): Promise<string> {
+  return (await execute(program, words, { maxBuffer: 1e8 })).stdout;
+}
+
+async function withFile<Found>(pdf: Uint8Array, find: (file: string) => Promise<Found>): Promise<Found> {
+  const folder = mkdtempSync(join(tmpdir(), 'pdf-test-'));
+  try {
+    const file = join(folder, 'sheet.pdf');
+    writeFileSync(file, pdf);
+    return await find(file);
   } finally {
     rmSync(folder, { recursive: true });
   }

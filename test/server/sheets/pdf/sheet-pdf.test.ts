@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { check } from '../../../../calc/index.ts';
 import { addressOf } from '../../../../server/check/addresses.ts';
@@ -7,13 +8,23 @@ import { showUsed } from '../../../../shared/quantity/index.ts';
 import { findProgram } from '../../../run/programs.ts';
 import { serve, type Served } from '../../serve.ts';
 import { manyShelves } from '../many-shelves.ts';
-import { readPdf, squeezed, type ReadPdf } from './read-pdf.ts';
+import { readPdf, squeezed, textOf, wordsOverWords, type ReadPdf } from './read-pdf.ts';
 
 let served: Served;
 beforeAll(async () => {
   served = await serve();
 });
 afterAll(() => served.close());
+
+/** One of each element, as it comes from a file. */
+const examples = ['display-shelf', 'coat-rail', 'stool-overhang', 'stone-counter'].map((name) => ({
+  name,
+  document: fromFile(name),
+}));
+
+function fromFile(name: string): unknown {
+  return JSON.parse(readFileSync(new URL(`../../../../docs/examples/${name}.json`, import.meta.url), 'utf8'));
+}
 
 const dated = { ...demoCheck, date: '2026-03-14', preparedBy: 'A. Nyone', checkedBy: 'S. Omeone' };
 const pdfAddress = (document: unknown, more = ''): string =>
@@ -31,9 +42,9 @@ const read = async (document: unknown, more = ''): Promise<ReadPdf> =>
 const letters = (text: string): string => squeezed(text).replace(/[ -]/g, '');
 
 describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', () => {
-  it.each(manyShelves)('says what the result says: $name', async ({ document }) => {
-    const result = check(document);
-    const text = letters((await read(document)).text);
+  it.each([...manyShelves, ...examples])('says what the result says: $name', async ({ document }) => {
+    const result = check(document, { waysOut: false });
+    const text = letters(await textOf(await fetched(pdfAddress(document))));
     for (const { title, demand, capacity, ratio, clause } of result.checks) {
       for (const words of [title, demand?.shown ?? '–', capacity?.shown ?? '–', clause]) {
         expect(text).toContain(letters(tableValue(words)));
@@ -58,9 +69,14 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
     expect(text).not.toMatch(/NaN|undefined|\[object|\[U\+/);
   });
 
+  it.each(examples)('prints no word over another: $name', async ({ document }) => {
+    const pdf = await fetched(pdfAddress(document));
+    expect(await wordsOverWords(pdf)).toEqual([]);
+  });
+
   it('has every line of working with its result', async () => {
     const steps = check(demoCheck).worksheet.sections.flatMap((section) => section.steps);
-    const text = letters((await read(demoCheck)).text);
+    const text = letters(await textOf(await fetched(pdfAddress(demoCheck))));
     for (const { shown } of steps) {
       const [number = '', unit = ''] = shown.split(' ');
       if (!number.includes('e')) expect(text).toContain(`=${number}${unit}`);
@@ -128,7 +144,7 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
   ])('leaves what a user writes as it is written: %s', async (hostile) => {
     const loads = [{ name: hostile, kind: 'line' as const, amount: '10 lbf/ft' }];
     const named = { ...demoCheck, title: hostile, preparedBy: hostile, checkedBy: hostile, loads };
-    const { text } = await read(named);
+    const text = await textOf(await fetched(pdfAddress(named)));
     expect(letters(text).split(letters(hostile)).length).toBeGreaterThan(4);
   });
 
