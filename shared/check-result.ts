@@ -310,7 +310,6 @@ export interface TopField {
   readonly values: readonly number[];
   readonly unit: 'm' | 'Pa';
   readonly people: readonly TopPlace[];
-  readonly bound: 'screws-hold' | 'screws-loose';
   /** Share of the moments by which the mesh may be off, in all. */
   readonly meshError: number;
 }
@@ -356,11 +355,14 @@ export interface CounterOverhangResult extends ResultBase {
 /** The answer to panels that carry tile or stone over an opening. */
 export interface CounterRunResult extends ResultBase {
   readonly element: 'counter-run';
-  /** Unfactored; the fields are those of everything even, its weight included, and of stress with a person. */
+  /**
+   * Unfactored, null where the panels slip off their sides; the fields are those of everything even, its weight included,
+   * and of stress with a person.
+   */
   readonly analysis: {
-    readonly even: Quantity;
-    readonly withPerson: Quantity;
-    readonly longTerm: Quantity;
+    readonly even: Quantity | null;
+    readonly withPerson: Quantity | null;
+    readonly longTerm: Quantity | null;
     readonly fields: { readonly movement: TopField | null; readonly acrossGrain: TopField | null };
   };
 }

@@ -1,5 +1,5 @@
 import type { MathNode } from 'mathjs';
-import { math, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
+import { inch, math, poundForce, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { evaluatorOf } from './evaluator.ts';
 import { substitution, symbolsOf, type Substitution } from './expression.ts';
 
@@ -37,7 +37,7 @@ export function forcePerLength(power: number): UnitExpression {
   return {
     unit: `N / m^${power}`,
     shown: {
-      'inch-pound': { unit: `lbf/in^${power}`, size: 4.4482216152605 / 0.0254 ** power },
+      'inch-pound': { unit: `lbf/in^${power}`, size: poundForce / inch ** power },
       metric: { unit: `N/mm^${power}`, size: 1 / 0.001 ** power },
     },
   };

@@ -2,6 +2,7 @@ import type { Check, Governing } from '../../shared/check-result.ts';
 import { judgeShelf, type Judgement } from '../elements/bracket-shelf/judge.ts';
 import type { Shelf } from '../elements/bracket-shelf/shelf.ts';
 import { movementUsed } from '../elements/bracket-shelf/stillness.ts';
+import { inch } from '../../shared/quantity/index.ts';
 
 /** A shelf judged, with all that ranks it among others of its kind. */
 export interface Ranked {
@@ -22,7 +23,7 @@ export interface Ranked {
 export type Standing = 'holds' | 'open' | 'fails';
 
 const order: Readonly<Record<Standing, number>> = { holds: 0, open: 1, fails: 2 };
-const mirrored_m = 0.0254 / 16;
+const mirrored_m = inch / 16;
 
 /** Judges a shelf in full and ranks it. */
 export function rank(shelf: Shelf, judgement: Judgement = judgeShelf(shelf)): Ranked {

@@ -1,4 +1,10 @@
-import type { UnitSystem } from '../../shared/quantity/index.ts';
+import { inch, parseQuantity, type UnitSystem } from '../../shared/quantity/index.ts';
+
+/** Metres of a size that is written here. */
+export function metresOf(size: string): number {
+  const parsed = parseQuantity(size, 'length');
+  return parsed.ok ? parsed.value : 0;
+}
 
 type Sizes = Readonly<Record<UnitSystem, readonly string[]>>;
 
@@ -23,6 +29,12 @@ export const panelThicknesses: Sizes = {
   metric: ['12 mm', '15 mm', '18 mm', '22 mm', '25 mm', '30 mm', '38 mm'],
 };
 
+/** Thicknesses of counter tops (common practice, no source). */
+export const topThicknesses: Sizes = {
+  'inch-pound': ['1-1/4 in', '1-1/2 in', '1-3/4 in', '2 in', '2-1/4 in', '2-1/2 in', '3 in'],
+  metric: ['27 mm', '32 mm', '38 mm', '40 mm', '50 mm', '60 mm', '80 mm'],
+};
+
 /** Heights of a nosing ripped or bought as nominal 1×2, 1×3 and 1×4 (PS 20, from memory), and its thickness. */
 export const nosingHeights: Sizes = {
   'inch-pound': ['1-1/2 in', '2-1/2 in', '3-1/2 in'],
@@ -34,10 +46,10 @@ export const nosingThickness: Readonly<Record<UnitSystem, string>> = {
 };
 
 /** Steps in which screws get longer (common practice, no source). */
-export const screwStep_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': 0.5 * 0.0254, metric: 0.01 };
+export const screwStep_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': 0.5 * inch, metric: 0.01 };
 
 /** Steps in which arms get longer (common practice, no source). */
-export const armStep_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': 0.0254, metric: 0.025 };
+export const armStep_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': inch, metric: 0.025 };
 
 /** Panels that a shop stocks, by their catalogue names (common practice, no source). */
 export const stockedPanels: readonly string[] = ['particleboard', 'mdf', 'osb', 'plywood', 'birch-plywood'];

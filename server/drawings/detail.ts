@@ -2,13 +2,14 @@ import type { BracketShelfDocument, WallDocument } from '../../shared/check-docu
 import type { CheckResult } from '../../shared/check-result.ts';
 import { missesOf, placesOf, type Miss } from './misses.ts';
 import { screwOffsets, screwSizes } from './screws.ts';
+import { inch } from '../../shared/quantity/index.ts';
 
 type Brackets = BracketShelfDocument['brackets'];
 type Framing = NonNullable<NonNullable<BracketShelfDocument['wall']>['framing']>;
 
-const thinMetal_m = 0.25 * 0.0254;
-const usualStud_m = { width: 1.5 * 0.0254, depth: 3.5 * 0.0254 };
-const usualSheathing_m = (7 / 16) * 0.0254;
+const thinMetal_m = 0.25 * inch;
+const usualStud_m = { width: 1.5 * inch, depth: 3.5 * inch };
+const usualSheathing_m = (7 / 16) * inch;
 
 /** What an enlarged bracket shows, in m: heights from the plate's lower end, distances from its middle and from the wall finish. */
 export interface Detail {

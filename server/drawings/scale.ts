@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../shared/quantity/index.ts';
+import { inch, type UnitSystem } from '../../shared/quantity/index.ts';
 import { dimensionText } from './lettering.ts';
 import { line, strokes, text } from './svg.ts';
 
@@ -35,7 +35,7 @@ export function scaleAt(unitsPerMetre: number, origin: number): Scale {
 }
 
 const barLengths_m: Readonly<Record<UnitSystem, readonly number[]>> = {
-  'inch-pound': [1, 2, 3, 6, 12, 24, 48, 96, 120].map((inches) => inches * 0.0254),
+  'inch-pound': [1, 2, 3, 6, 12, 24, 48, 96, 120].map((inches) => inches * inch),
   metric: [0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 3],
 };
 

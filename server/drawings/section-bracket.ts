@@ -1,8 +1,9 @@
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import type { Scale } from './scale.ts';
 import { polyline, rect, strokes } from './svg.ts';
+import { inch } from '../../shared/quantity/index.ts';
 
-const thinMetal_m = 0.25 * 0.0254;
+const thinMetal_m = 0.25 * inch;
 
 /** A bracket from the side: plate on the wall, arm under the board, strut where there is one, screws in true length. */
 export function bracketSection(document: BracketShelfDocument, underside: number, scale: Scale): string[] {

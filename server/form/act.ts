@@ -1,4 +1,4 @@
-import { parseQuantity, type UnitSystem } from '../../shared/quantity/index.ts';
+import { inch, parseQuantity, type UnitSystem } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
 import { bareUnits } from './bare-units.ts';
 import { setFields } from './changes.ts';
@@ -94,13 +94,13 @@ function nextPlace(texts: Texts, list: string, count: number): string {
   });
   const middle = (from + to) / 2;
   if (system === 'metric') return `${Math.round(middle * 1000)} mm`;
-  return `${Math.round(middle / 0.0254)} in`;
+  return `${Math.round(middle / inch)} in`;
 }
 
 /** Where there is no board, 16 in (400 mm) on from the last place. */
 function nextStud(last: number | undefined, system: UnitSystem): string {
   if (last === undefined) return '';
-  return system === 'metric' ? `${Math.round(last * 1000) + 400} mm` : `${Math.round(last / 0.0254) + 16} in`;
+  return system === 'metric' ? `${Math.round(last * 1000) + 400} mm` : `${Math.round(last / inch) + 16} in`;
 }
 
 function lengthOf(texts: Texts, name: string, unit: string): number | undefined {

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../shared/quantity/index.ts';
+import { inch, type UnitSystem } from '../../shared/quantity/index.ts';
 
 /** A drill as it is sold. */
 export interface Drill {
@@ -7,7 +7,7 @@ export interface Drill {
   readonly words: string;
 }
 
-const sixtyFourth_m = 0.0254 / 64;
+const sixtyFourth_m = inch / 64;
 const halfMillimetre_m = 0.0005;
 
 /** Steps in which drills are common, and the largest of them. */

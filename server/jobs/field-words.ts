@@ -1,4 +1,5 @@
 import { readDocument } from '../../shared/check-document/index.ts';
+import { upperFirst } from '../../shared/words.ts';
 import { readForm, textsOf } from '../form/index.ts';
 import { changedFields } from '../store/changed-fields.ts';
 import { checkForm } from '../view-models/form/index.ts';
@@ -40,5 +41,5 @@ function plainName(name: string): string {
     .map((part) => (/^\d+$/.test(part) ? String(Number(part) + 1) : part))
     .join(', ')
     .replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return upperFirst(words);
 }

@@ -1,11 +1,12 @@
 import type { FieldError } from '../check-result.ts';
 import { inches, reporter, tolerance_m, type Report } from './conflict.ts';
 import type { SoundCounterOverhang } from './sound.ts';
+import { inch } from '../quantity/index.ts';
 
 /** What is nearer than this to the edge it should stand inside of holds nothing. */
 const least_m = 0.002;
 /** Less than this is an edge, not an overhang. */
-const leastOverhang_m = 0.0254;
+const leastOverhang_m = inch;
 
 /**
  * What does not fit together between the fields of a counter overhang.

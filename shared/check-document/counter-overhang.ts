@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { finishSchema } from './counter-finish.ts';
+import { areaLoadFields, personFields } from './counter-loads.ts';
 import { counterPropSchema } from './counter-prop.ts';
 import { choiceField, kindAdvice, listField, numberField, quantityField, textField } from './field.ts';
 import { headSchema } from './head.ts';
 import { limitField } from './limit.ts';
-import { durations } from './load.ts';
 import { fastener, screwLength } from './screws.ts';
 
 /** No counter is longer than a kitchen or deeper than two people can reach across. */
@@ -101,21 +101,10 @@ const screws = z.strictObject({
   at: listField(place, { from: 1, to: 60 }, 'places of screws up into the top'),
 });
 
-const common = {
-  name: textField(80, 'What the load is').optional(),
-  duration: choiceField(durations, 'How long the load lasts in all').optional(),
-};
-const areaLoad = z.strictObject({
-  ...common,
-  kind: z.literal('area'),
-  amount: quantityField('area-load', { from: 0, to: 50_000 }, 'Load on each area of the top'),
-  sustained: numberField(0, 1, 'The share of the load that stays for years, and so creeps').optional(),
-});
+const areaLoad = z.strictObject({ kind: z.literal('area'), ...areaLoadFields });
 const personLoad = z.strictObject({
-  ...common,
   kind: z.literal('person'),
-  amount: quantityField('force', { from: 0, to: 5_000 }, 'How hard one person leans or sits on an edge'),
-  patch: quantityField('length', { from: 0.02, to: 0.2 }, 'Side of the square that carries it').optional(),
+  ...personFields('How hard one person leans or sits on an edge'),
   at: lineOfPlate(
     'Where on the stool edge the person stays, from the left end; anywhere where nothing is said',
   ).optional(),

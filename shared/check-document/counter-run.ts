@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { finishSchema } from './counter-finish.ts';
+import { areaLoadFields, personFields } from './counter-loads.ts';
 import { choiceField, kindAdvice, listField, numberField, quantityField, textField } from './field.ts';
 import { headSchema } from './head.ts';
 import { limitField } from './limit.ts';
-import { durations } from './load.ts';
 
 const substrate = z.strictObject({
   material: textField(80, 'The panel under the tile or stone, by its usual name').optional(),
@@ -16,21 +16,10 @@ const substrate = z.strictObject({
   ).optional(),
 });
 
-const common = {
-  name: textField(80, 'What the load is').optional(),
-  duration: choiceField(durations, 'How long the load lasts in all').optional(),
-};
-const areaLoad = z.strictObject({
-  ...common,
-  kind: z.literal('area'),
-  amount: quantityField('area-load', { from: 0, to: 50_000 }, 'Load on each area of the counter'),
-  sustained: numberField(0, 1, 'The share of the load that stays for years, and so creeps').optional(),
-});
+const areaLoad = z.strictObject({ kind: z.literal('area'), ...areaLoadFields });
 const personLoad = z.strictObject({
-  ...common,
   kind: z.literal('person'),
-  amount: quantityField('force', { from: 0, to: 5_000 }, 'Weight of somebody who stands on the counter'),
-  patch: quantityField('length', { from: 0.02, to: 0.2 }, 'Side of the square that carries it').optional(),
+  ...personFields('Weight of somebody who stands on the counter'),
 });
 const load = z.discriminatedUnion('kind', [areaLoad, personLoad], {
   error: kindAdvice('kind', ['area', 'person']),

@@ -4,6 +4,7 @@ import { addressOf } from '../../server/check/addresses.ts';
 import { startChecks } from '../../server/start-checks.ts';
 import { cautions } from '../../shared/cautions.ts';
 import type { CounterOverhangInput } from '../../shared/check-document/index.ts';
+import { leaks, plainText } from './page-text.ts';
 import { serve, type Served } from './serve.ts';
 
 let served: Served;
@@ -13,13 +14,6 @@ beforeAll(async () => {
 afterAll(() => served.close());
 
 const get = (path: string): Promise<Response> => fetch(served.home + path, { redirect: 'manual' });
-const plain = (html: string): string =>
-  html
-    .replace(/<[^>]*>/g, ' ')
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&amp;', '&')
-    .replace(/\s+/g, ' ');
-const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 
 const start = startChecks['counter-overhang'];
 /** Every branch of the form in use, on a base that stands back from both ends. */
@@ -78,7 +72,7 @@ describe.each([
   it('shows form, plan, bands, section, verdict, every check, assumption and caution', async () => {
     const response = await get(address);
     const html = await response.text();
-    const text = plain(html);
+    const text = plainText(html);
     expect(response.status).toBe(200);
     expect(html).not.toMatch(leaks);
     for (const name of ['top.length', 'base.front', 'screws.at.0.0', 'loads.1.amount']) {
@@ -100,7 +94,7 @@ describe.each([
     const html = await sheet.text();
     expect(sheet.status).toBe(200);
     expect(html).not.toMatch(leaks);
-    for (const { title } of result.worksheet.sections) expect(plain(html)).toContain(title);
+    for (const { title } of result.worksheet.sections) expect(plainText(html)).toContain(title);
     const kept: unknown = await (await get(address.replace('/check', '/document'))).json();
     expect(kept).toEqual(document);
   });
@@ -149,7 +143,7 @@ describe.each([
   it('show form, drawings, verdict, every check and caution; print; and keep their document', async () => {
     const address = addressOf(document);
     const html = await (await get(address)).text();
-    const text = plain(html);
+    const text = plainText(html);
     expect(html).not.toMatch(leaks);
     for (const name of ['substrate.thickness', 'opening', 'rails', 'bow.measured', 'finish.kind']) {
       expect(html).toContain(`name="${name}"`);
@@ -159,7 +153,7 @@ describe.each([
     for (const { title } of result.checks) expect(text).toContain(title);
     for (const each of [...result.assumptions, ...cautions]) expect(text).toContain(each);
     const sheet = await (await get(address.replace('/check', '/sheet'))).text();
-    for (const { title } of result.worksheet.sections) expect(plain(sheet)).toContain(title);
+    for (const { title } of result.worksheet.sections) expect(plainText(sheet)).toContain(title);
     expect((await get(address.replace('/check', '/sheet.pdf'))).status).toBe(200);
     expect(await (await get(address.replace('/check', '/document'))).json()).toEqual(document);
   });

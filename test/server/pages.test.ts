@@ -4,6 +4,7 @@ import { demoAddress } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { shelfAddress } from './fixtures/shelf.ts';
 import { cautions } from '../../shared/cautions.ts';
+import { leaks, plainText } from './page-text.ts';
 import { serve, type Served } from './serve.ts';
 
 let served: Served;
@@ -16,16 +17,8 @@ const get = (path: string, headers: Record<string, string> = {}): Promise<Respon
   fetch(served.home + path, { headers, redirect: 'manual' });
 const partial = (path: string, target: string): Promise<Response> =>
   get(path, { 'HX-Request': 'true', 'HX-Target': target });
-const plain = (html: string): string =>
-  html
-    .replace(/<[^>]*>/g, ' ')
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&quot;', '"')
-    .replaceAll('&amp;', '&')
-    .replace(/\s+/g, ' ');
 
 /** What must never reach a page: a value that was not there, or a failed number. */
-const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 
 describe('the pages', () => {
   it('begin at one that names the three ways into a check', async () => {
@@ -40,7 +33,7 @@ describe('the pages', () => {
   it('show the demo check with its verdict, every check and every caution', async () => {
     const result = check(demoCheck);
     const html = await (await get(demoAddress)).text();
-    const text = plain(html);
+    const text = plainText(html);
     expect(html).not.toMatch(leaks);
     for (const { title } of result.checks) expect(text).toContain(title);
     for (const caution of cautions) expect(text).toContain(caution);
@@ -141,9 +134,9 @@ describe('what is sent for a change', () => {
       expect(response.status).toBe(422);
       expect(html).toContain('value="eight feet"');
       expect(html).toContain('href="#board.length"');
-      expect(plain(html)).toContain('It takes a length with its unit');
+      expect(plainText(html)).toContain('It takes a length with its unit');
       expect(html).toMatch(/id="board\.length"[^>]*aria-invalid="true"/);
-      for (const caution of cautions) expect(plain(html)).toContain(caution);
+      for (const caution of cautions) expect(plainText(html)).toContain(caution);
       expect(html).not.toContain('id="used"');
     }
   });
@@ -151,7 +144,7 @@ describe('what is sent for a change', () => {
   it('refuses to answer where the address holds a field that no check has', async () => {
     const response = await get(`${shelfAddress}&loads.3.amont=900+lbf`);
     expect(response.status).toBe(422);
-    expect(plain(await response.text())).toContain('loads.3.amont');
+    expect(plainText(await response.text())).toContain('loads.3.amont');
   });
 });
 

@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { leaks } from './page-text.ts';
 import { describe, expect, it } from 'vitest';
 import { checkState, type CheckState } from '../../server/check/check-state.ts';
 import { shelf } from './fixtures/shelf.ts';
@@ -13,7 +14,6 @@ import { fullResult } from './fixtures/result.ts';
 
 const templates = loadTemplates(join(import.meta.dirname, '..', '..', 'views'));
 const typesetter = createTypesetter();
-const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 
 /** The demo check with every branch of the form in use. */
 const everything = {

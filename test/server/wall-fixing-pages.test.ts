@@ -4,6 +4,7 @@ import { addressOf } from '../../server/check/addresses.ts';
 import { startChecks } from '../../server/start-checks.ts';
 import { cautions } from '../../shared/cautions.ts';
 import type { WallFixingInput } from '../../shared/check-document/index.ts';
+import { leaks, plainText } from './page-text.ts';
 import { serve, type Served } from './serve.ts';
 
 let served: Served;
@@ -13,13 +14,6 @@ beforeAll(async () => {
 afterAll(() => served.close());
 
 const get = (path: string): Promise<Response> => fetch(served.home + path, { redirect: 'manual' });
-const plain = (html: string): string =>
-  html
-    .replace(/<[^>]*>/g, ' ')
-    .replaceAll('&#x27;', "'")
-    .replaceAll('&amp;', '&')
-    .replace(/\s+/g, ' ');
-const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 
 const start = startChecks['wall-fixing'];
 /** Every branch of the form in use, off its stud. */
@@ -63,7 +57,7 @@ describe.each([
   it('shows form, drawing, verdict, every check, assumption and caution', async () => {
     const response = await get(address);
     const html = await response.text();
-    const text = plain(html);
+    const text = plainText(html);
     expect(response.status).toBe(200);
     expect(html).not.toMatch(leaks);
     expect(html).toContain('name="plate.height"');
@@ -80,7 +74,7 @@ describe.each([
     const html = await sheet.text();
     expect(sheet.status).toBe(200);
     expect(html).not.toMatch(leaks);
-    for (const { title } of result.worksheet.sections) expect(plain(html)).toContain(title);
+    for (const { title } of result.worksheet.sections) expect(plainText(html)).toContain(title);
     const kept: unknown = await (await get(address.replace('/check', '/document'))).json();
     expect(kept).toEqual(document);
   });

@@ -1,5 +1,5 @@
 import type { Table } from '../../../shared/check-result.ts';
-import { show, showUsed } from '../../../shared/quantity/index.ts';
+import { inch, show, showUsed } from '../../../shared/quantity/index.ts';
 import type { Context } from './context.ts';
 import { beamOf } from './model.ts';
 import { baysOf } from '../../mechanics/bays.ts';
@@ -61,7 +61,7 @@ export function readingsOf(context: Context, movements: Movements): Table {
     {
       name: 'Kitchen cabinet shelves, 15 psf, L/192 and 1/4 in',
       source: 'ANSI/KCMA A161.1',
-      allowed: (span) => Math.min(span / 192, 0.25 * 0.0254),
+      allowed: (span) => Math.min(span / 192, 0.25 * inch),
       moved: under(15),
     },
   ];

@@ -1,5 +1,5 @@
 import type { BracketShelfDocument, Duration, Limit } from '../../../shared/check-document/index.ts';
-import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { inch, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { DesignCode } from '../../codes/design-code.ts';
 import type { Board } from './board.ts';
 
@@ -48,4 +48,4 @@ export interface Shelf {
 }
 
 /** Depth of the patch a concentrated load acts on, and its width. */
-export const patch_m = 4 * 0.0254;
+export const patch_m = 4 * inch;

@@ -82,7 +82,6 @@ function stateOf(
     y_m: [...mesh.y_m],
     ...valuesOf(overhang, model, field),
     people: worst.people.map(({ x_m, y_m }) => ({ x: q(x_m), y: q(y_m) })),
-    bound: worst.bound,
     meshError: estimatedError(model.plate, field),
   };
 }

@@ -1,9 +1,10 @@
 import type { Section, Table } from '../../../shared/check-result.ts';
-import { show, significant } from '../../../shared/quantity/index.ts';
+import { inch, show, significant } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import { usualMoistureChange, widthChange } from '../../standards/wood-handbook-2021/moisture.ts';
 import { section } from '../section.ts';
-import { stoolSpacing_m, type Overhang } from './overhang.ts';
+import type { Overhang } from './overhang.ts';
+import { stoolSpacing_m } from './usual.ts';
 
 /** How the top moves with the seasons, and how long the slots must be that let it. */
 export function movementSection({ top, base, screws, props, system }: Overhang): Section {
@@ -38,8 +39,6 @@ export function movementSection({ top, base, screws, props, system }: Overhang):
     ],
   });
 }
-
-const inch = 0.0254;
 
 /** Advice beside the verdict: room for knees and stools, and what the stone trade allows. */
 export function readingsTable({ top, base, system }: Overhang): Table {

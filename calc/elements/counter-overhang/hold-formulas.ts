@@ -1,16 +1,7 @@
 import { formula, type UnitExpression } from '../../formula/formula.ts';
+import { inch } from '../../../shared/quantity/index.ts';
 
 const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
-
-/** What tips the loose top off its base. */
-export const topOverturning = formula({
-  symbol: 'C_top',
-  caption: 'what tips the top off its base',
-  expression: 'D_f * e_f + S_f * e_S + P * e_P',
-  symbols: { D_f: 'N', e_f: 'm', S_f: 'N', e_S: 'm', P: 'N', e_P: 'm' },
-  unit: 'N.m',
-  source: mechanics('moments about the outermost line that carries it'),
-});
 
 /** What keeps the top on its base: its own weight behind the line at 0.6, and the screws. */
 export const topHolding = formula({
@@ -25,7 +16,7 @@ export const topHolding = formula({
 /** Curvature. */
 const perLength: UnitExpression = {
   unit: '1 / m',
-  shown: { 'inch-pound': { unit: '1/in', size: 1 / 0.0254 }, metric: { unit: '1/mm', size: 1000 } },
+  shown: { 'inch-pound': { unit: '1/in', size: 1 / inch }, metric: { unit: '1/mm', size: 1000 } },
 };
 
 /** Moment in a bar that bends with the top. */

@@ -2,10 +2,11 @@ import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
-import { clipped, hullOf, measured, type Point } from './hull.ts';
-import { topHolding, topOverturning } from './hold-formulas.ts';
+import { hullOf, type Point } from './hull.ts';
+import { topHolding } from './hold-formulas.ts';
 import type { Overhang } from './overhang.ts';
-import { walksOf } from './people.ts';
+import { overturningMoment } from './tip-over-formulas.ts';
+import { leverAbout, peopleOutside, topParts } from './tipping-line.ts';
 import { placeWords } from './where.ts';
 
 /**
@@ -96,48 +97,31 @@ function carryingPoints({ base, props }: Overhang): Point[] {
 }
 
 /** Moments about the line through two corners, which go round with the inside on their left. */
-function about(overhang: Overhang, [x0, y0]: Point, [x1, y1]: Point) {
+function about(overhang: Overhang, from: Point, to: Point) {
   const { top, serving, person, screws, system } = overhang;
-  const length = Math.hypot(x1 - x0, y1 - y0);
-  const out = ([x, y]: Point): number => ((y1 - y0) * (x - x0) - (x1 - x0) * (y - y0)) / length;
-  const { length_m, depth_m } = top;
-  const whole: Point[] = [
-    [0, 0],
-    [length_m, 0],
-    [length_m, depth_m],
-    [0, depth_m],
-  ];
-  const front = measured(clipped(whole, out), out);
-  const rest = measured(
-    clipped(whole, (point) => -out(point)),
-    (point) => -out(point),
-  );
-  const each_Npm2 = top.weight_N / (length_m * depth_m);
-  const people = walksOf(overhang)
-    .flatMap((walk) => [walk.at(walk.from_m), walk.at(walk.to_m)])
-    .map((spots) => spots.map(({ x_m, y_m }) => out([x_m, y_m])).filter((lever) => lever > 0))
-    .map((levers) => ({ count: levers.length, sum_m: levers.reduce((a, b) => a + b, 0) }))
-    .reduce((a, b) => (b.sum_m > a.sum_m ? b : a), { count: 0, sum_m: 0 });
-  const pulls = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -out([x_m, y_m])));
+  const lever = leverAbout(from, to);
+  const { outside, inside } = topParts(top, lever);
+  const people = peopleOutside(overhang, lever);
+  const pulls = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -lever([x_m, y_m])));
   const over = work(
-    topOverturning,
+    overturningMoment,
     {
-      D_f: each_Npm2 * front.area_m2,
-      e_f: front.lever_m,
-      S_f: (serving?.pressure_Npm2 ?? 0) * front.area_m2,
-      e_S: front.lever_m,
+      D_f: outside.weight_N,
+      e_f: outside.lever_m,
+      S_f: (serving?.pressure_Npm2 ?? 0) * outside.area_m2,
+      e_S: outside.lever_m,
       P: people.count * (person?.load_N ?? 0),
-      e_P: people.count === 0 ? 0 : people.sum_m / people.count,
+      e_P: people.lever_m,
     },
     system,
   );
   const Sigma_s = (screws?.pull_N ?? 0) * pulls.reduce((a, b) => a + b, 0);
-  const keep = work(topHolding, { D_r: each_Npm2 * rest.area_m2, e_r: rest.lever_m, Sigma_s }, system);
-  const slant = Math.round((Math.atan2(y1 - y0, x1 - x0) * 180) / Math.PI);
+  const keep = work(topHolding, { D_r: inside.weight_N, e_r: inside.lever_m, Sigma_s }, system);
+  const slant = Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
   return {
     over,
     keep,
     weightAlone_Nm: keep.value - Sigma_s,
-    words: lineWords([x0, y0], slant, system),
+    words: lineWords(from, slant, system),
   };
 }

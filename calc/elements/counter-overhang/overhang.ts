@@ -1,5 +1,5 @@
 import type { CounterOverhangDocument, Duration, Limit } from '../../../shared/check-document/index.ts';
-import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { DesignCode } from '../../codes/design-code.ts';
 import type { Finish } from './finish.ts';
 import type { TopWood } from './top-wood.ts';
@@ -80,6 +80,3 @@ export interface Overhang {
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
 }
-
-/** How far two stools stand apart, and the edge one takes. Common practice, no source. */
-export const stoolSpacing_m = 24 * 0.0254;

@@ -1,5 +1,5 @@
 import type { Overhang } from './overhang.ts';
-import { stoolSpacing_m } from './overhang.ts';
+import { stoolSpacing_m } from './usual.ts';
 
 /** The middle of the square somebody presses on. */
 export interface Spot {

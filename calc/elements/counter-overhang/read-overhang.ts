@@ -5,28 +5,20 @@ import {
   type Limit,
 } from '../../../shared/check-document/index.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
-import { show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { poundForce, show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { assumedConditions } from '../assumed-conditions.ts';
 import { panelGravity } from '../panel-gravity.ts';
 import { unknownNamesOfOverhang } from './names.ts';
-import { stoolSpacing_m, type Base, type Overhang, type Person, type Serving } from './overhang.ts';
+import type { Base, Overhang, Person, Serving } from './overhang.ts';
+import { stoolSpacing_m, usual } from './usual.ts';
 import { readFinish, type Finish } from './finish.ts';
 import { readTopPanel } from './top-panel.ts';
 import { readTopScrews } from './top-screws.ts';
 import { readTopWood } from './top-wood.ts';
 
-const inch = 0.0254;
-const poundForce = 4.4482216152605;
-const usual = {
-  railThickness_m: 0.75 * inch,
-  height_m: 34.5 * inch,
-  push_N: 100 * poundForce,
-  serving_Npm2: (10 * poundForce) / 0.3048 ** 2,
-  sustained: 0.3,
-  person_N: 250 * poundForce,
-  patch_m: 4 * inch,
-};
+/** How hard somebody leans or sits on the edge. */
+const person_N = 250 * poundForce;
 
 export type OverhangReading =
   | { readonly ok: true; readonly overhang: Overhang }
@@ -174,7 +166,7 @@ interface Loads {
 function readLoads({ loads, top }: CounterOverhangDocument, system: UnitSystem): Loads {
   const given = loads ?? [
     { kind: 'area' as const, amount: usual.serving_Npm2 },
-    { kind: 'person' as const, amount: usual.person_N },
+    { kind: 'person' as const, amount: person_N },
   ];
   const area = given.find((load) => load.kind === 'area');
   const person = given.find((load) => load.kind === 'person');
@@ -208,7 +200,7 @@ function readLoads({ loads, top }: CounterOverhangDocument, system: UnitSystem):
     assumptions: [
       ...said(
         loads !== undefined,
-        `No loads given: ${show(usual.serving_Npm2, 'N/m2', system)} served on the top and a person of ${show(usual.person_N, 'N', system)} at the edge (${practice}).`,
+        `No loads given: ${show(usual.serving_Npm2, 'N/m2', system)} served on the top and a person of ${show(person_N, 'N', system)} at the edge (${practice}).`,
       ),
       ...said(
         area === undefined || area.duration !== undefined,

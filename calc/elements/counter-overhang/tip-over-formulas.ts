@@ -7,14 +7,14 @@ const asce = {
   clause: '2.4.1, 0.6 D by analogy: it has no such combination',
 };
 
-/** What turns the counter about its outer foot. */
+/** What turns a counter over its outer foot, or a loose top over the outermost line that carries it. */
 export const overturningMoment = formula({
   symbol: 'C_over',
-  caption: 'what turns it over the outer foot',
+  caption: 'what turns it over the outermost line that carries it',
   expression: 'D_f * e_f + S_f * e_S + P * e_P',
   symbols: { D_f: 'N', e_f: 'm', S_f: 'N', e_S: 'm', P: 'N', e_P: 'm' },
   unit: 'N.m',
-  source: mechanics('moments about the foot; dead load in front of it counted at 1.0'),
+  source: mechanics('moments about the line; dead load outside it counted at 1.0'),
 });
 
 /** What holds the counter down, counted at 0.6. */

@@ -3,8 +3,8 @@ import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
-import { clipped, hullOf, measured, type Point } from './hull.ts';
-import { stoolSpacing_m, type Overhang } from './overhang.ts';
+import { hullOf, type Point } from './hull.ts';
+import type { Overhang } from './overhang.ts';
 import {
   anchoredMoment,
   floorPull,
@@ -12,6 +12,7 @@ import {
   pushMoment,
   restoringMoment,
 } from './tip-over-formulas.ts';
+import { leverAbout, peopleOutside, topParts, type Lever, type TopPart } from './tipping-line.ts';
 
 /** How the base stands on the floor. */
 export interface TipOver {
@@ -60,30 +61,15 @@ function worst(cases: readonly Case[]): Case {
 /** A line the counter could tip over, with all that turns it and holds it. */
 interface Side {
   readonly name: string;
-  /** How far outside the line a place is; inside it is less than nothing. */
-  readonly lever: (place: Point) => number;
-  readonly outside: Part;
-  readonly inside: Part;
+  readonly lever: Lever;
+  readonly outside: TopPart;
+  readonly inside: TopPart;
   readonly baseLever_m: number;
   /** From the line to the far side of the base. */
   readonly far_m: number;
 }
 
-/** A part of the top: its share of the whole, its area, and how far its middle is from the line. */
-interface Part {
-  readonly share: number;
-  readonly area_m2: number;
-  readonly lever_m: number;
-}
-
 function sidesOf({ top, base, props }: Overhang): Side[] {
-  const { length_m, depth_m } = top;
-  const whole: Point[] = [
-    [0, 0],
-    [length_m, 0],
-    [length_m, depth_m],
-    [0, depth_m],
-  ];
   const corners: Point[] = [
     [base.from_m, base.back_m],
     [base.to_m, base.back_m],
@@ -95,21 +81,11 @@ function sidesOf({ top, base, props }: Overhang): Side[] {
   const weightAt: Point = [(base.from_m + base.to_m) / 2, base.weightAt_m];
   return feet.map((from, index): Side => {
     const to = feet[(index + 1) % feet.length] ?? from;
-    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const normal: Point = [(to[1] - from[1]) / length, (from[0] - to[0]) / length];
-    const lever = ([x, y]: Point): number => (x - from[0]) * normal[0] + (y - from[1]) * normal[1];
-    const part = (sign: 1 | -1): Part => {
-      const { area_m2, lever_m } = measured(
-        clipped(whole, (place) => sign * lever(place)),
-        (place) => sign * lever(place),
-      );
-      return { area_m2, lever_m, share: area_m2 / (length_m * depth_m) };
-    };
+    const lever = leverAbout(from, to);
     return {
-      name: sideName(normal),
+      name: sideName([to[1] - from[1], from[0] - to[0]]),
       lever,
-      outside: part(1),
-      inside: part(-1),
+      ...topParts(top, lever),
       baseLever_m: -lever(weightAt),
       far_m: Math.max(...corners.map((corner) => -lever(corner))),
     };
@@ -117,69 +93,25 @@ function sidesOf({ top, base, props }: Overhang): Side[] {
 }
 
 /** Which way a line faces; one between a leg and a corner of the base faces two ways. */
-function sideName([x, y]: Point): string {
+function sideName(out: Point): string {
+  const length = Math.hypot(...out);
+  const [x, y] = [out[0] / length, out[1] / length];
   const names = [y > 0.1 ? 'stool' : y < -0.1 ? 'back' : '', x > 0.1 ? 'right' : x < -0.1 ? 'left' : ''];
   return names.filter((name) => name !== '').join(' and ');
 }
 
-function restOf({ top, base, system }: Overhang, { inside, baseLever_m }: Side) {
-  const D_r = top.weight_N * inside.share;
+function restOf({ base, system }: Overhang, { inside, baseLever_m }: Side) {
   return work(
     restoringMoment,
-    { D_b: base.weight_N ?? 0, e_b: baseLever_m, D_r, e_r: inside.lever_m },
+    { D_b: base.weight_N ?? 0, e_b: baseLever_m, D_r: inside.weight_N, e_r: inside.lever_m },
     system,
   );
 }
 
-/** People where they turn the counter most over a line: how many, and how far outside it each is in the middle. */
-function peopleOver({ top, person }: Overhang, lever: Side['lever']): { count: number; lever_m: number } {
-  if (person === null) return { count: 0, lever_m: 0 };
-  const half = person.patch_m / 2;
-  const { length_m, depth_m } = top;
-  if (person.at_m !== null) return { count: 1, lever_m: Math.max(0, lever([person.at_m, depth_m - half])) };
-  const [near, farX, farY] = [half, length_m - half, depth_m - half];
-  const edges: readonly (readonly [Point, Point])[] = [
-    [
-      [near, farY],
-      [farX, farY],
-    ],
-    [
-      [near, near],
-      [farX, near],
-    ],
-    [
-      [near, near],
-      [near, farY],
-    ],
-    [
-      [farX, near],
-      [farX, farY],
-    ],
-  ];
-  const stands = edges.flatMap(([a, b]) =>
-    [
-      [a, b],
-      [b, a],
-    ].map(([end = a, other = b]) => {
-      const span = Math.hypot(other[0] - end[0], other[1] - end[1]);
-      const isPair = span + person.patch_m >= 2 * stoolSpacing_m;
-      const step = stoolSpacing_m / Math.max(span, 1e-9);
-      const second: Point = [end[0] + step * (other[0] - end[0]), end[1] + step * (other[1] - end[1])];
-      const levers = [lever(end), ...(isPair ? [lever(second)] : [])].filter((each) => each > 0);
-      const sum = levers.reduce((total, each) => total + each, 0);
-      return { count: levers.length, lever_m: levers.length === 0 ? 0 : sum / levers.length };
-    }),
-  );
-  return stands.reduce((a, b) => (b.count * b.lever_m > a.count * a.lever_m ? b : a), {
-    count: 0,
-    lever_m: 0,
-  });
-}
-
 function peopleCase(overhang: Overhang, side: Side): Case {
-  const { top, serving, person, system } = overhang;
+  const { serving, person, system } = overhang;
   const { outside } = side;
-  const people = peopleOver(overhang, side.lever);
+  const people = peopleOutside(overhang, side.lever);
   return {
     id: 'tip-over',
     title: 'Tipping of the base',
@@ -188,7 +120,7 @@ function peopleCase(overhang: Overhang, side: Side): Case {
     over: work(
       overturningMoment,
       {
-        D_f: top.weight_N * outside.share,
+        D_f: outside.weight_N,
         e_f: outside.lever_m,
         S_f: (serving?.pressure_Npm2 ?? 0) * outside.area_m2,
         e_S: outside.lever_m,
@@ -214,7 +146,7 @@ function pushCase(overhang: Overhang, side: Side): Case {
       {
         H: base.push_N,
         h: base.height_m + top.thickness_m,
-        D_f: top.weight_N * side.outside.share,
+        D_f: side.outside.weight_N,
         e_f: side.outside.lever_m,
       },
       system,

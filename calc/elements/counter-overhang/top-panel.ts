@@ -84,7 +84,7 @@ export function readTopPanel(
           : []),
         ...(softwood?.ok === true
           ? [
-              'Nothing is printed for shear in the plane of this plywood or for pressure on its face: what softwood plywood bears, which is weaker, stands in.',
+              'Nothing is printed for shear in the plane of this plywood or for pressure on its face: what softwood plywood bears, which is weaker (common practice, no source), stands in.',
             ]
           : []),
         `A Poisson ratio of ${usualPoisson} is taken for the panel (common practice, no source).`,

@@ -16,10 +16,9 @@ import {
   woodScrewWithdrawal,
 } from '../../standards/nds-2018/12.2-withdrawal.ts';
 import { usualThread_m } from '../fixing/values.ts';
+import { usual } from './usual.ts';
 import { woodGravity } from '../bracket-shelf/board-screws.ts';
 
-const inch = 0.0254;
-const usualThrough_m = 0.75 * inch;
 const usualFastener = 'wood-screw-8';
 /** Framing whose wood is not known. */
 const usualGravity = 0.36;
@@ -60,7 +59,7 @@ export function readTopScrews(
   const found = findFastener(screws?.fastener ?? usualFastener);
   if (screws === undefined || !found.ok || gravity === null) return null;
   const fastener = found.row;
-  const through_m = screws.through ?? Math.min(usualThrough_m, screws.length / 2);
+  const through_m = screws.through ?? Math.min(usual.railThickness_m, screws.length / 2);
   const inTop_m = Math.min(screws.length - through_m, top.thickness);
   const tip_m = fastener.kind === 'lag-screw' ? (fastener.tip_m ?? 0) : 0;
   const thread_m = Math.max(0, Math.min(usualThread_m(fastener, screws.length), inTop_m - tip_m));

@@ -1,5 +1,6 @@
 import type { Limit } from '../../../shared/check-document/index.ts';
 import { standardGravity } from '../../../shared/quantity/index.ts';
+import { upperFirst } from '../../../shared/words.ts';
 import { work } from '../../formula/step.ts';
 import { plateBendingStress, plateShearStress } from '../../mechanics/plate-formulas.ts';
 import { spanFraction } from '../../mechanics/section-formulas.ts';
@@ -22,7 +23,7 @@ export interface Service {
 }
 
 /** The largest force on an end does not settle as the mesh gets finer: it is counted twice. */
-const twice = 2;
+const endForceCounted = 2;
 
 /** Bending both ways and shear at the ends, each in its worst combination. */
 export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
@@ -47,7 +48,7 @@ export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
     const judged = states.map((state): Judged => {
       const demand =
         pick === 'end_Npm'
-          ? work(plateShearStress, { v: twice * state.end_Npm, t: thickness_m }, system)
+          ? work(plateShearStress, { v: endForceCounted * state.end_Npm, t: thickness_m }, system)
           : work(plateBendingStress, { m: state[pick] * m, t }, system);
       return judge(run, { id, title, property }, state, demand);
     });
@@ -74,7 +75,7 @@ function judge(
     clause: resistance.clause,
   } as const;
   if (!resistance.ok) {
-    const note = `${resistance.why.charAt(0).toUpperCase()}${resistance.why.slice(1)}.`;
+    const note = upperFirst(`${resistance.why}.`);
     return {
       check: makeCheck({ ...parts, demand: demand.value, capacity: null, note }, system),
       steps: [demand.step],
@@ -144,18 +145,14 @@ function limited({ system, limitSpan_m }: Run, limit: Limit, parts: Movement): J
   };
 }
 
-/** Panels that would move by their own length before anything stops them. */
-export function tooSoftCheck({ system, span_m }: Run): Judged[] {
+/** Panels that slip off their sides before anything stops them: nothing there resists what they carry. */
+export function tooSoftCheck({ system, span_m, depth_m, dead_Npm2, serving, person }: Run): Judged[] {
+  const even_N = (dead_Npm2 + (serving?.pressure_Npm2 ?? 0)) * span_m * depth_m;
   const check = makeCheck(
     {
-      ...{
-        id: 'deflection-live',
-        title: 'Movement under what is on them',
-        unit: 'm',
-        demand: span_m,
-        capacity: 0,
-      },
-      ...{ clause: 'no published limit', where: 'all over', combination: 'all together' },
+      ...{ id: 'carried', title: 'What they carry', unit: 'N' },
+      ...{ demand: even_N + (person?.load_N ?? 0), capacity: 0 },
+      ...{ clause: 'elementary mechanics', where: 'all over', combination: 'all together' },
       note: 'The panels are so soft over this span that they slip off their sides before anything stops them: nothing more can be worked out.',
     },
     system,

@@ -27,27 +27,24 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
   const reading = readRun(document);
   if (!reading.ok) throw new DocumentError([...reading.errors]);
   const { run } = reading;
-  const { system } = run;
   const model = modelOf(run);
   const durations = [run.serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
   const solved = unlessTooSoft(() => {
     const all = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
     return { states: all, service: serviceOf(run, model, all) };
   });
-  const { states, service } = solved ?? { states: [], service: { even_m: 0, live: null, stays_m: 0 } };
   const judged =
     solved === null
       ? tooSoftCheck(run)
       : [
-          ...strengthChecks(run, states),
-          ...movementChecks(run, service),
+          ...strengthChecks(run, solved.states),
+          ...movementChecks(run, solved.service),
           ...railCheck(run),
           ...bowCheck(run),
         ];
+  const fields = fieldsOf(run, model, solved?.states ?? []);
   const checks = judged.map(({ check }) => check);
   const { verdict, governing } = verdictOf(checks);
-  const q = (value: number) => quantity(value, 'm', system);
-  const K = run.panel.material.creep.factor;
   return Object.freeze({
     schema: 1,
     element: 'counter-run',
@@ -55,21 +52,32 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
     summary: verdictWords(verdict, governing, checks),
     governing: governing.id,
     checks,
-    analysis: {
-      even: q(service.even_m),
-      withPerson: q(Math.max(0, ...states.map(({ movement_m }) => movement_m))),
-      longTerm: q(K * service.stays_m + Math.max(0, service.even_m - service.stays_m)),
-      fields: fieldsOf(run, model, states),
-    },
+    analysis: { ...movementsOf(run, solved), fields },
     fixings: [],
     remedies: [],
     assumptions: [...new Set(run.assumptions)],
-    warnings: run.person === null ? ['Nobody standing on the counter is counted: none was given.'] : [],
+    warnings: run.warnings,
     cautions,
-    worksheet: { sections: worksheetOf(run, service, judged) },
+    worksheet: {
+      sections: worksheetOf(run, solved?.service ?? null, judged, fields.movement?.meshError ?? null),
+    },
     provenance: { values: [...run.panel.provenance, ...(run.finish?.provenance ?? [])] },
     edition: { code: run.code.edition, tool: `Shelf and overhang check ${version}` },
   });
+}
+
+function movementsOf(
+  { panel, system }: Run,
+  solved: { readonly states: readonly State[]; readonly service: Service } | null,
+): Omit<CounterRunResult['analysis'], 'fields'> {
+  if (solved === null) return { even: null, withPerson: null, longTerm: null };
+  const { even_m, stays_m } = solved.service;
+  const q = (value: number) => quantity(value, 'm', system);
+  return {
+    even: q(even_m),
+    withPerson: q(Math.max(...solved.states.map(({ movement_m }) => movement_m))),
+    longTerm: q(panel.material.creep.factor * stays_m + Math.max(0, even_m - stays_m)),
+  };
 }
 
 function unlessTooSoft<T>(work: () => T): T | null {
@@ -136,7 +144,6 @@ function fieldsOf(run: Run, model: Model, states: readonly State[]): CounterRunR
                     y: quantity(state.spot.y_m, 'm', run.system),
                   },
                 ],
-          bound: 'screws-loose',
           meshError: estimatedError(model.plate, state.field),
         };
   const { mesh } = model;

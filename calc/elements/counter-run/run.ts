@@ -5,27 +5,17 @@ import {
   type Limit,
 } from '../../../shared/check-document/index.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
-import {
-  foot,
-  inch,
-  poundForce,
-  show,
-  standardGravity,
-  type UnitSystem,
-} from '../../../shared/quantity/index.ts';
+import { poundForce, show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import type { DesignCode } from '../../codes/design-code.ts';
 import { assumedConditions } from '../assumed-conditions.ts';
 import { readFinish, type Finish } from '../counter-overhang/finish.ts';
 import { readTopPanel } from '../counter-overhang/top-panel.ts';
 import type { TopWood } from '../counter-overhang/top-wood.ts';
+import { usual } from '../counter-overhang/usual.ts';
 
-const usual = {
-  serving_Npm2: (10 * poundForce) / foot ** 2,
-  sustained: 0.3,
-  person_N: 300 * poundForce,
-  patch_m: 4 * inch,
-};
+/** Somebody who stands on the counter. */
+const person_N = 300 * poundForce;
 
 /** Panels over an opening with every default filled in: what all checks look at. */
 export interface Run {
@@ -52,6 +42,7 @@ export interface Run {
   readonly person: { readonly load_N: number; readonly patch_m: number; readonly duration: Duration } | null;
   readonly limits: { readonly even: Limit; readonly live: Limit; readonly longTerm: Limit };
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 /** Bending stiffness of a strip along the span, for each width: of all its sheets. */
@@ -76,7 +67,7 @@ export function readRun(
   const finish = readFinish(document.finish, system, 'the span');
   const given = document.loads ?? [
     { kind: 'area' as const, amount: usual.serving_Npm2 },
-    { kind: 'person' as const, amount: usual.person_N },
+    { kind: 'person' as const, amount: person_N },
   ];
   const area = given.find((load) => load.kind === 'area');
   const person = given.find((load) => load.kind === 'person');
@@ -115,6 +106,12 @@ export function readRun(
         live: document.limits?.live ?? finish?.limit ?? limit('L/360'),
         longTerm: document.limits?.longTerm ?? limit('L/240'),
       },
+      warnings: [
+        ...(person === undefined ? ['Nobody standing on the counter is counted: none was given.'] : []),
+        ...(area === undefined
+          ? ['Nothing that stands on the counter is counted: no load on its area was given.']
+          : []),
+      ],
       assumptions: [
         ...assumedConditions(conditions),
         'The panels lie loose on the cabinet sides: they push and never pull, and nothing holds them from turning there.',
@@ -122,8 +119,15 @@ export function readRun(
         ...said(document.rails !== undefined, 'There are no rails under the long edges.'),
         ...said(
           document.loads !== undefined,
-          `No loads given: ${show(usual.serving_Npm2, 'N/m2', system)} on the counter (common practice, no source) and somebody of ${show(usual.person_N, 'N', system)} standing on it (ASCE 7 stair treads, by analogy; the historical test of tile floors, ANSI A108).`,
+          `No loads given: ${show(usual.serving_Npm2, 'N/m2', system)} on the counter (common practice, no source) and somebody of ${show(person_N, 'N', system)} standing on it (ASCE 7 stair treads, by analogy; the historical test of tile floors, ANSI A108).`,
         ),
+        ...said(substrate.sheets !== undefined, 'The panels are laid in one sheet.'),
+        ...loadAssumptions(area, person, system),
+        ...said(
+          document.limits?.longTerm !== undefined,
+          'Movement over the years is held against L/240 (IBC Table 1604.3).',
+        ),
+        `A cabinet side carries the panels on ${show(usual.railThickness_m, 'm', system)} of its thickness, as stiff for each length as the panel above it (common practice, no source).`,
         ...said(
           document.limits?.live !== undefined,
           'Movement under somebody standing is held against the limit of the finish, L/360 where there is none.',
@@ -137,4 +141,30 @@ export function readRun(
       ],
     },
   };
+}
+
+type Load = NonNullable<CounterRunDocument['loads']>[number];
+
+/** What is taken of loads that leave it open. */
+function loadAssumptions(
+  area: Extract<Load, { kind: 'area' }> | undefined,
+  person: Extract<Load, { kind: 'person' }> | undefined,
+  system: UnitSystem,
+): string[] {
+  return [
+    ...(area === undefined || area.duration !== undefined
+      ? []
+      : ['What stands on the counter is there for up to ten years in all.']),
+    ...(area === undefined || area.sustained !== undefined
+      ? []
+      : [`${usual.sustained} of what stands on the counter stays for years (common practice, no source).`]),
+    ...(person === undefined || person.duration !== undefined
+      ? []
+      : ['Somebody standing counts as a load of seven days in all.']),
+    ...(person === undefined || person.patch !== undefined
+      ? []
+      : [
+          `Somebody stands on a square of ${show(usual.patch_m, 'm', system)}, one side flush with the edge (ASCE 7 stair treads, by analogy).`,
+        ]),
+  ];
 }

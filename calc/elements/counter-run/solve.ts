@@ -18,6 +18,7 @@ import {
   type Stander,
   type HeldPlate,
 } from '../../mechanics/plate/index.ts';
+import { usual } from '../counter-overhang/usual.ts';
 import type { Run } from './run.ts';
 
 /** Where somebody stands; the middle of the square under the feet. */
@@ -52,8 +53,6 @@ export interface Model {
   readonly serving: PreparedLoad | null;
 }
 
-const rail_m = 0.018;
-
 /** Lays the panels on the cabinet sides and their rails. */
 export function modelOf(run: Run): Model {
   const { span_m, depth_m, thickness_m, panel, isAlong } = run;
@@ -65,7 +64,7 @@ export function modelOf(run: Run): Model {
     y: { stops_m: [depth_m / 2], near_m: [] },
   });
   const plate = freePlate(mesh, { Dx_Nm, Dy_Nm, D1_Nm: grain.coupling_Nm, Dxy_Nm: grain.twisting_Nm });
-  const stiffness_Npm2 = (panel.softAcross_Pa * rail_m) / thickness_m;
+  const stiffness_Npm2 = (panel.softAcross_Pa * usual.railThickness_m) / thickness_m;
   const ends = [0, span_m].flatMap((at_m) =>
     lineSupports(mesh, { along: 'y', at_m, from_m: 0, to_m: depth_m, stiffness_Npm2 }),
   );

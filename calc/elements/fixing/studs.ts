@@ -1,10 +1,11 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import { edgeAlong, leastPlacedDiameter_m } from '../../standards/nds-2018/12.5-placement.ts';
 import type { Fixing } from './fixing.ts';
+import { inch } from '../../../shared/quantity/index.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
-const usualWidth_m = 1.5 * 0.0254;
+const usualWidth_m = 1.5 * inch;
 
 /** Centre lines of the studs along a board, in order; empty where none are given. */
 export function studLines(wall: Wall | undefined, length_m: number): number[] {

@@ -34,8 +34,9 @@ import { temperatureFactor } from '../../standards/nds-2018/2.3-adjustment.ts';
 import * as tr12 from '../../standards/tr12/general-dowel.ts';
 import type { Fastener } from '../../catalogue/index.ts';
 import type { Fixing, Ground } from './fixing.ts';
+import { inch } from '../../../shared/quantity/index.ts';
 
-const quarter_m = 0.25 * 0.0254 - 1e-9;
+const quarter_m = 0.25 * inch - 1e-9;
 
 type Wood = Extract<Ground, { kind: 'wood' }>;
 

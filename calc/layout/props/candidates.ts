@@ -2,6 +2,7 @@ import type { CounterOverhangInput } from '../../../shared/check-document/index.
 import type { CounterOverhangResult, OverhangRemedyKind } from '../../../shared/check-result.ts';
 import { poundForce, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { listed } from '../../../shared/words.ts';
+import { metresOf, topThicknesses } from '../stock-sizes.ts';
 import { barBegins, placesFor, reachOf } from './places.ts';
 import type { Counter } from './subject.ts';
 
@@ -79,14 +80,12 @@ export function bars(counter: Counter, system: UnitSystem): Family[] {
   );
 }
 
-/** Thicker tops, as they are sold (common practice, no source); none of a panel, which has its own thicknesses. */
+/** Thicker tops, as they are sold; none of a panel, which has its own thicknesses. */
 export function thickerTops({ input, document }: Counter, system: UnitSystem): Family {
   if (document.top.build === 'panel') return [];
-  const inches = ['1-1/4 in', '1-1/2 in', '1-3/4 in', '2 in', '2-1/4 in', '2-1/2 in', '3 in'];
-  const millimetres = ['27 mm', '32 mm', '38 mm', '40 mm', '50 mm', '60 mm', '80 mm'];
-  return (system === 'metric' ? millimetres : inches)
+  return topThicknesses[system]
     .map((thickness) => ({ thickness, input: { ...input, top: { ...input.top, thickness } } }))
-    .filter(({ thickness }) => sizeOf(thickness, system) > document.top.thickness + 1e-6)
+    .filter(({ thickness }) => metresOf(thickness) > document.top.thickness + 1e-6)
     .map(({ thickness, input: changed }) => ({
       kind: 'thicker-top',
       input: changed,
@@ -107,12 +106,4 @@ function ratingFor({ checks }: CounterOverhangResult, system: UnitSystem): strin
   const most_N = ((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N) / used;
   if (system === 'metric') return `${Math.max(1, Math.ceil(most_N / 100 - 1e-9)) * 100} N`;
   return `${Math.max(1, Math.ceil(most_N / poundForce / 25 - 1e-9)) * 25} lbf`;
-}
-
-/** Metres of a thickness of the lists above. */
-function sizeOf(thickness: string, system: UnitSystem): number {
-  if (system === 'metric') return Number.parseFloat(thickness) / 1000;
-  const [whole = '0', part] = thickness.replace(' in', '').split('-');
-  const [over = '0', under = '1'] = (part ?? '0').split('/');
-  return (Number(whole) + Number(over) / Number(under)) * 0.0254;
 }

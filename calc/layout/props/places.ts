@@ -1,8 +1,8 @@
-import { writeLength, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { inch, type UnitSystem, writeLength } from '../../../shared/quantity/index.ts';
 import type { Counter } from './subject.ts';
 
 /** How near a prop may stand to the end of the base, and how far it stays behind the stool edge. Common practice, no source. */
-const fromEnd_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': 2 * 0.0254, metric: 0.05 };
+const fromEnd_m: Readonly<Record<UnitSystem, number>> = { 'inch-pound': 2 * inch, metric: 0.05 };
 
 /** Where some props stand: from end to end of the base at even distances; one stands in the middle. */
 export function placesFor({ document }: Counter, system: UnitSystem, count: number): string[] {
@@ -26,6 +26,6 @@ export function barBegins({ document }: Counter, system: UnitSystem): string {
 
 /** A place as a tape measure tells it: to the half inch, or to 5 mm. */
 function place(metres: number, system: UnitSystem): string {
-  const step = system === 'metric' ? 0.005 : 0.5 * 0.0254;
+  const step = system === 'metric' ? 0.005 : 0.5 * inch;
   return writeLength(Math.round(metres / step) * step, system).text;
 }

@@ -29,13 +29,12 @@ export function readCounter(untrusted: unknown): Counter {
     ]);
   const unknown = unknownNamesOfOverhang(reading.document);
   if (unknown.length > 0) throw new DocumentError(unknown);
-  const input = counterOverhangSchema.safeParse(untrusted).success ? untrusted : undefined;
-  if (!isInput(input)) throw new TypeError('a document that was read is one as it is written');
-  return { input, document: reading.document };
+  if (!isInput(untrusted)) throw new TypeError('a document that was read is one as it is written');
+  return { input: untrusted, document: reading.document };
 }
 
 function isInput(value: unknown): value is CounterOverhangInput {
-  return value !== undefined;
+  return counterOverhangSchema.safeParse(value).success;
 }
 
 /** A changed counter, read; null where it can't be. */

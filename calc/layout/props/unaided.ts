@@ -1,6 +1,6 @@
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import type { CounterOverhangResult, ReachLimit } from '../../../shared/check-result.ts';
-import { quantity, writeLength, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { inch, quantity, type UnitSystem, writeLength } from '../../../shared/quantity/index.ts';
 import { governingOf } from '../ranking.ts';
 import { tryCounter, type Counter } from './subject.ts';
 
@@ -11,7 +11,7 @@ const least_m = 0.03;
  * the half inch or 10 mm, and checked whole at the depth that is given.
  */
 export function unaidedOverhang({ input, document }: Counter, system: UnitSystem): ReachLimit {
-  const step = system === 'metric' ? 0.01 : 0.5 * 0.0254;
+  const step = system === 'metric' ? 0.01 : 0.5 * inch;
   const { front } = document.base;
   const basis =
     'The top cut back or made deeper on the stool side, on the same base, with no props; everything else as it is.';

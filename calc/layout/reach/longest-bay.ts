@@ -1,6 +1,6 @@
 import type { ReachLimit } from '../../../shared/check-result.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
-import { quantity, writeLength, writeLoadDown } from '../../../shared/quantity/index.ts';
+import { inch, quantity, writeLength, writeLoadDown } from '../../../shared/quantity/index.ts';
 import { needsStuds } from '../../elements/fixing/studs.ts';
 import type { Shelf } from '../../elements/bracket-shelf/shelf.ts';
 import { tryShelf, type Subject } from '../subject.ts';
@@ -36,7 +36,7 @@ export function longestBay({ input, shelf }: Subject): ReachLimit {
       : noLimit(shortest, basis, 'however short it gets');
   }
   const wide_m = bay.to_m - bay.from_m;
-  const step_m = shelf.system === 'metric' ? 0.001 : 0.0254 / 16;
+  const step_m = shelf.system === 'metric' ? 0.001 : inch / 16;
   const whole_m = Math.floor((wide_m * found) / step_m) * step_m;
   const bay_m = holdsAt(whole_m / wide_m) ? whole_m : wide_m * found;
   return limitAt(stretched(bay_m / wide_m), {

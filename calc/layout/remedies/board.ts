@@ -1,10 +1,11 @@
 import { lowerFirst } from '../../../shared/words.ts';
-import { parseQuantity, show } from '../../../shared/quantity/index.ts';
+import { show } from '../../../shared/quantity/index.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 import { findPanel, species } from '../../catalogue/index.ts';
 import {
   boardThicknesses,
   lumberThicknesses,
+  metresOf,
   nosingHeights,
   nosingThickness,
   panelThicknesses,
@@ -25,10 +26,10 @@ export function thickerBoard(trouble: Trouble): Family {
     board.onArms.material.basis
   ][system];
   const present = shelf.document.board.thickness;
-  const thicker = sold.filter((text) => lengthOf(text) > present + 1e-6);
+  const thicker = sold.filter((text) => metresOf(text) > present + 1e-6);
   return family(
     thicker.map((thickness) => {
-      const what = `A board ${show(lengthOf(thickness), 'm', system)} thick instead of ${show(present, 'm', system)}.`;
+      const what = `A board ${show(metresOf(thickness), 'm', system)} thick instead of ${show(present, 'm', system)}.`;
       return change(trouble, 'thicker-board', what, (given) => ({ ...given, thickness }));
     }),
   );
@@ -43,11 +44,11 @@ export function nosing(trouble: Trouble): Family {
   const behind = board.depth + (board.rail?.thickness ?? 0);
   const isInTheWay = (present?.flush ?? 'top') === 'top' && shelf.arm_m > behind + 1e-9;
   const least = Math.max(present?.height ?? 0, board.thickness);
-  const heights = isInTheWay ? [] : nosingHeights[system].filter((text) => lengthOf(text) > least + 1e-6);
+  const heights = isInTheWay ? [] : nosingHeights[system].filter((text) => metresOf(text) > least + 1e-6);
   const isPanel = shelf.board.onArms.material.basis === 'panel';
   return family(
     heights.map((height) => {
-      const high = show(lengthOf(height), 'm', system);
+      const high = show(metresOf(height), 'm', system);
       if (present !== undefined) {
         const what = `A nosing ${high} high instead of ${show(present.height, 'm', system)}.`;
         return change(trouble, 'nosing', what, (given) =>
@@ -57,7 +58,7 @@ export function nosing(trouble: Trouble): Family {
       const thickness = nosingThickness[system];
       const wood = isPanel ? ({ material: 'yellow-poplar', basis: 'clear-wood' } as const) : {};
       const of = isPanel ? 'yellow-poplar' : 'the wood of the board';
-      const what = `A nosing of ${of}, ${high} high and ${show(lengthOf(thickness), 'm', system)} thick, glued along the front edge, flush with the top.`;
+      const what = `A nosing of ${of}, ${high} high and ${show(metresOf(thickness), 'm', system)} thick, glued along the front edge, flush with the top.`;
       return change(trouble, 'nosing', what, (given) => ({
         ...given,
         nosing: { ...wood, height, thickness, flush: 'top' },
@@ -123,9 +124,4 @@ function spreadOut<T>(all: readonly T[]): T[] {
     Math.round((k * (all.length - 1)) / mostSteps),
   );
   return picks.flatMap((index) => all[index] ?? []);
-}
-
-function lengthOf(text: string): number {
-  const parsed = parseQuantity(text, 'length');
-  return parsed.ok ? parsed.value : 0;
 }

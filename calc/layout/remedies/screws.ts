@@ -1,13 +1,13 @@
 import { lowerFirst } from '../../../shared/words.ts';
 import { fasteners, findFastener, type Fastener } from '../../catalogue/index.ts';
-import { parseQuantity, show, writeLength } from '../../../shared/quantity/index.ts';
-import { screwStep_m } from '../stock-sizes.ts';
+import { inch, show, writeLength } from '../../../shared/quantity/index.ts';
+import { metresOf, screwStep_m } from '../stock-sizes.ts';
 import { effortOf, type Change, type Family, type Trouble } from './change.ts';
 
 type Screws = NonNullable<Trouble['input']['brackets']['screws']>;
 
 const mostSteps = 6;
-const usualStudDepth_m = 3.5 * 0.0254;
+const usualStudDepth_m = 3.5 * inch;
 
 /** Longer wall screws, in steps, until they would come out of the wood behind. */
 export function longerScrews(trouble: Trouble): Family {
@@ -70,7 +70,7 @@ export function moreScrews(trouble: Trouble): Family {
   if (screws === undefined || plate === undefined || screws.heights.length >= 12) return none;
   const [highest = 0, second = 0] = [...screws.heights].sort((a, b) => b - a);
   const found = findFastener(screws.fastener);
-  const apart = Math.max(0.0254, found.ok ? 4 * found.row.diameter_m : 0);
+  const apart = Math.max(inch, found.ok ? 4 * found.row.diameter_m : 0);
   const places = [(highest + second) / 2, highest - apart].filter(
     (at) => at > apart && screws.heights.every((height) => Math.abs(height - at) >= apart - 1e-9),
   );
@@ -81,7 +81,7 @@ export function moreScrews(trouble: Trouble): Family {
       const words = `One more screw in each plate, ${show(height.value, 'm', shelf.system)} above its lower end: ${screws.heights.length + 1} heights in all.`;
       return change(trouble, 'more-screws', words, (given) => ({
         ...given,
-        heights: [...given.heights, height.text].sort((a, b) => lengthOf(b) - lengthOf(a)),
+        heights: [...given.heights, height.text].sort((a, b) => metresOf(b) - metresOf(a)),
       }));
     }),
   };
@@ -103,9 +103,4 @@ function change(
     effort: effortOf[kind],
     input: { ...input, brackets: { ...input.brackets, ...edited } },
   };
-}
-
-function lengthOf(text: string): number {
-  const parsed = parseQuantity(text, 'length');
-  return parsed.ok ? parsed.value : 0;
 }

@@ -1,4 +1,5 @@
 import { formula } from '../../formula/formula.ts';
+import { inch } from '../../../shared/quantity/index.ts';
 
 const source = (clause: string) => ({ document: 'NDS', edition: '2018', clause });
 
@@ -43,12 +44,12 @@ export const combinedNail = formula({
 
 /** Length of a common lag screw's thread: half its length and half an inch, six inches at most, NDS Table L2. */
 export function lagThread_m(length_m: number): number {
-  const inches = length_m / 0.0254;
+  const inches = length_m / inch;
   const short: readonly (readonly [number, number])[] = [
     [1, 0.75],
     [1.5, 1.25],
     [2, 1.5],
   ];
   const listed = short.find(([length]) => Math.abs(length - inches) < 1e-6);
-  return (listed?.[1] ?? Math.min(6, inches / 2 + 0.5, inches)) * 0.0254;
+  return (listed?.[1] ?? Math.min(6, inches / 2 + 0.5, inches)) * inch;
 }

@@ -1,5 +1,7 @@
+import { inch } from '../../../shared/quantity/index.ts';
+
 /** Fasteners of 1/4 in and more have distances to keep; thinner ones only must not split the wood (NDS 12.5.1). */
-export const leastPlacedDiameter_m = 0.25 * 0.0254 - 1e-9;
+export const leastPlacedDiameter_m = 0.25 * inch - 1e-9;
 
 /** Edge distance for a load along the grain, NDS Table 12.5.1C: 1.5 diameters. */
 export const edgeAlong = 1.5;

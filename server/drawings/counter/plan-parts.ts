@@ -1,3 +1,4 @@
+import { stoolSpacing_m, usual } from '../../../calc/elements/counter-overhang/usual.ts';
 import type { CounterOverhangDocument, CounterRunDocument } from '../../../shared/check-document/index.ts';
 import type { TopPlace } from '../../../shared/check-result.ts';
 import { inch } from '../../../shared/quantity/index.ts';
@@ -8,11 +9,8 @@ import type { PlanLayout, PlanOf } from './plan-layout.ts';
 
 type Prop = NonNullable<CounterOverhangDocument['props']>[number];
 
-const usualRail_m = 0.75 * inch;
 /** A stool as wide as most are. Common practice, no source. */
 const stool_m = 14 * inch;
-/** The edge one stool takes. Common practice, no source. */
-export const stoolSpacing_m = 24 * inch;
 
 /** The outline of the top. */
 export function topOutline({ top }: PlanOf, { scale, y }: PlanLayout): string {
@@ -21,7 +19,7 @@ export function topOutline({ top }: PlanOf, { scale, y }: PlanLayout): string {
 
 /** The base under the top, dashed: its faces, its rails, and its upright panels. */
 export function baseParts({ base }: CounterOverhangDocument, { scale, y }: PlanLayout): string[] {
-  const thickness = base.rail?.thickness ?? usualRail_m;
+  const thickness = base.rail?.thickness ?? usual.railThickness_m;
   const box = (from: number, to: number, back: number, front: number): Box => ({
     left: scale.x(from),
     right: scale.x(to),

@@ -1,3 +1,4 @@
+import { stoolSpacing_m } from '../../../calc/elements/counter-overhang/usual.ts';
 import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import type { CounterOverhangResult } from '../../../shared/check-result.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
@@ -18,7 +19,6 @@ import {
   stoolCount,
   stoolParts,
   stoolReach,
-  stoolSpacing_m,
   topOutline,
 } from './plan-parts.ts';
 import { planWords } from './plan-words.ts';

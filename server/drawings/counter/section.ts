@@ -1,3 +1,4 @@
+import { usual } from '../../../calc/elements/counter-overhang/usual.ts';
 import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import { inch } from '../../../shared/quantity/index.ts';
 import { levelDimension, loadArrow } from '../dimension.ts';
@@ -12,8 +13,6 @@ type Prop = NonNullable<CounterOverhangDocument['props']>[number];
 
 const { width, letters: size } = frames.narrow;
 const mostHeight = 240;
-const usualHeight_m = 34.5 * inch;
-const usualRail_m = 0.75 * inch;
 
 /**
  * A counter cut across, to true scale: floor, base with its foot, top, screws, one prop of each kind, and a person at the
@@ -22,7 +21,7 @@ const usualRail_m = 0.75 * inch;
 export function counterSection(document: CounterOverhangDocument): Drawing {
   const units = document.units ?? 'inch-pound';
   const { top, base } = document;
-  const height = base.height ?? usualHeight_m;
+  const height = base.height ?? usual.height_m;
   const numbers = [height, height + top.thickness].map((each) => dimensionText(each, units));
   const margin = Math.max(...numbers.map((words) => textWidth(words, size))) + 30;
   const unitsPerMetre = Math.min((width - margin - 12) / top.depth, mostHeight / (height + top.thickness));
@@ -77,7 +76,7 @@ function baseParts(
   floor: number,
   scale: Scale,
 ): string[] {
-  const thickness = base.rail?.thickness ?? usualRail_m;
+  const thickness = base.rail?.thickness ?? usual.railThickness_m;
   const foot = Math.min(base.foot ?? base.front, base.front);
   const toe = floor - Math.min(scale.length(4 * inch), (floor - underside) / 4);
   const corners = [
@@ -171,7 +170,7 @@ function finishParts(document: CounterOverhangDocument, topFace: number, scale: 
 /** Screws from under the rail or cleat up into the top, one for each distance from the back edge. */
 function screwParts({ screws }: CounterOverhangDocument, underside: number, scale: Scale): string[] {
   const places = [...new Set((screws?.at ?? []).map(([, back]) => back))];
-  const through = screws?.through ?? usualRail_m;
+  const through = screws?.through ?? usual.railThickness_m;
   const head = underside + scale.length(through);
   const tip = head - scale.length(screws?.length ?? 0);
   return [

@@ -1,4 +1,5 @@
 import type { FormView } from './form-view.ts';
+import { upperFirst } from '../../../shared/words.ts';
 import { elementWords } from './words.ts';
 import { fieldPart, morePart, type Section } from './model.ts';
 
@@ -41,7 +42,7 @@ export function headSection(form: FormView): Section {
 
 /** A list of words as a sentence: a capital and a full stop. */
 export function sentence(words: string): string {
-  return words === '' ? '' : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return words === '' ? '' : `${upperFirst(words)}.`;
 }
 
 /** What a check is called on its page. */

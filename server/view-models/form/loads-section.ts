@@ -1,41 +1,19 @@
 import type { FormView } from './form-view.ts';
 import { sentence } from './head-section.ts';
+import { loadsPart } from './load-parts.ts';
 import { fieldPart, morePart, tablePart, type More, type Part, type Section } from './model.ts';
 import { thingsTable } from './things.ts';
 import { arrangementWords, durationWords, loadKindWords } from './words.ts';
 
 /** What stands on the shelf, load by load. */
 export function loadsSection(form: FormView): Section {
-  return {
-    id: 'loads',
+  const words = {
     title: 'What stands on it',
-    parts: [
-      ...(form.rows('loads').length === 0 ? [noLoads(form)] : []),
-      tablePart(
-        form.table('loads', {
-          title: 'Loads',
-          hint: 'The weight of the board itself is always counted.',
-          add: 'Add a load',
-          rowTitle: (_row, place) => `Load ${place + 1}`,
-          parts: (row) => loadParts(form, `loads.${row}`),
-        }),
-      ),
-    ],
+    hint: 'The weight of the board itself is always counted.',
+    unsaid: 'Not said: contents of 20 lbf/ft and a hand leaning',
+    none: 'None: the board alone',
   };
-}
-
-function noLoads(form: FormView): Part {
-  return fieldPart(
-    form.choice('loads.by', {
-      label: 'Loads',
-      options: {
-        none: 'Not said: contents of 20 lbf/ft and a hand leaning',
-        empty: 'None: the board alone',
-      },
-      chosen: form.written('loads.by') === 'empty' ? 'empty' : 'none',
-      reshapes: true,
-    }),
-  );
+  return loadsPart(form, words, (load) => loadParts(form, load));
 }
 
 function loadParts(form: FormView, load: string): Part[] {

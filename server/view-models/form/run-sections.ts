@@ -1,7 +1,8 @@
 import { finishParts } from './finish-parts.ts';
 import type { FormView } from './form-view.ts';
-import { fieldPart, tablePart, type Part, type Section } from './model.ts';
-import { bondWords, counterLoadWords, durationWords, railWords, runGrainWords } from './words.ts';
+import { counterLoadParts, loadsPart } from './load-parts.ts';
+import { fieldPart, type Section } from './model.ts';
+import { bondWords, railWords, runGrainWords } from './words.ts';
 
 /** The panels under tile or stone. */
 export function substrateSection(form: FormView): Section {
@@ -53,6 +54,7 @@ export function openingSection(form: FormView): Section {
       fieldPart(
         form.choice('rails', {
           label: 'Rails under the long edges',
+          hint: 'What rails bear is not worked out: with them the answer is “cannot say”.',
           unsaid: 'Not said: none',
           options: railWords,
         }),
@@ -69,61 +71,12 @@ export function openingSection(form: FormView): Section {
 
 /** What stands on them, and who. */
 export function runLoadsSection(form: FormView): Section {
-  return {
-    id: 'loads',
+  const words = {
     title: 'What it carries',
-    parts: [
-      ...(form.rows('loads').length === 0
-        ? [
-            fieldPart(
-              form.choice('loads.by', {
-                label: 'Loads',
-                options: {
-                  none: 'Not said: 10 psf, and somebody standing on it',
-                  empty: 'None: the counter alone',
-                },
-                chosen: form.written('loads.by') === 'empty' ? 'empty' : 'none',
-                reshapes: true,
-              }),
-            ),
-          ]
-        : []),
-      tablePart(
-        form.table('loads', {
-          title: 'Loads',
-          hint: 'The weight of panels and finish is always counted.',
-          add: 'Add a load',
-          rowTitle: (_row, place) => `Load ${place + 1}`,
-          parts: (row) => loadParts(form, `loads.${row}`),
-        }),
-      ),
-    ],
+    hint: 'The weight of panels and finish is always counted.',
+    unsaid: 'Not said: 10 psf, and somebody standing on it',
+    none: 'None: the counter alone',
   };
-}
-
-function loadParts(form: FormView, load: string): Part[] {
-  const kind = form.written(`${load}.kind`);
-  return [
-    form.text(`${load}.name`, { label: 'Name' }),
-    form.choice(`${load}.kind`, {
-      label: 'What it is',
-      options: { ...counterLoadWords, person: 'Somebody standing on it' },
-      chosen: kind,
-      reshapes: true,
-    }),
-    form.text(`${load}.amount`, { label: kind === 'person' ? 'Weight' : 'Weight per area' }),
-    ...(kind === 'person'
-      ? [form.text(`${load}.patch`, { label: 'On a square of', hint: 'Left empty: 4 in (100 mm).' })]
-      : [
-          form.text(`${load}.sustained`, {
-            label: 'Share that stays',
-            hint: 'For years, from 0 to 1. Left empty: 0.3.',
-          }),
-        ]),
-    form.choice(`${load}.duration`, {
-      label: 'How long, in all',
-      unsaid: kind === 'person' ? 'Not said: for days' : 'Not said: for years',
-      options: durationWords,
-    }),
-  ].map(fieldPart);
+  const person = { option: 'Somebody standing on it', weight: 'Weight', parts: () => [] };
+  return loadsPart(form, words, (load) => counterLoadParts(form, load, person));
 }

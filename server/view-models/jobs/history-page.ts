@@ -7,6 +7,7 @@ import { pageFrame, type PageFrame } from '../page.ts';
 import type { TrailView } from '../check-page.ts';
 import { checkAddress, trailTo } from './kept-check.ts';
 import { dayAndTime } from './times.ts';
+import { upperFirst } from '../../../shared/words.ts';
 
 export interface HistoryPage extends PageFrame {
   readonly trail: TrailView;
@@ -48,7 +49,7 @@ export function historyPage(
         number: String(revision.number),
         when: dayAndTime(revision.savedAt),
         by: revision.savedBy,
-        said: revision.reason === '' ? unsaid : sentenceOf(revision.reason),
+        said: revision.reason === '' ? unsaid : upperFirst(revision.reason),
         changes: isFirst ? [] : changes,
         mayRestore: mayActAs(visit.role, 'member') && revision.number !== check.lastRevision,
         asItWas: `/check?${revision.form}`,
@@ -61,8 +62,4 @@ export function historyPage(
     })),
     hasPages: pages > 1,
   };
-}
-
-function sentenceOf(reason: string): string {
-  return reason.charAt(0).toUpperCase() + reason.slice(1);
 }

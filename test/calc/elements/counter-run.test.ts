@@ -37,8 +37,9 @@ describe('panels under tile or stone', () => {
     const q = (40 / 144) * psi + density.row.density_kgm3 * 9.80665 * 0.75 * inch;
     const found =
       result.worksheet.sections.find(({ id }) => id === 'hand-check')?.steps[0]?.result.value ?? NaN;
-    expect(result.analysis.even.value / found).toBeGreaterThan(0.97);
-    expect(result.analysis.even.value / found).toBeLessThan(1.03);
+    const even = result.analysis.even?.value ?? NaN;
+    expect(even / found).toBeGreaterThan(0.97);
+    expect(even / found).toBeLessThan(1.03);
     const E = (5 * q * (24 * inch) ** 4 * 12) / (384 * found * (0.75 * inch) ** 3);
     expect(E).toBeGreaterThan(1.9e9);
     expect(E).toBeLessThan(2.5e9);
@@ -97,10 +98,54 @@ describe('panels under tile or stone', () => {
     expect(bending?.where).toContain('standing in the middle');
   });
 
-  it('do not hold where they are too soft to be worked out, without a crash', () => {
+  it('do not hold where they are too soft to be worked out, and no number is made of it', () => {
     const soft: CounterRunInput = { ...strip, opening: '2.4 m', depth: '9-1/4 in', rails: 'back' };
     const result = check({ ...soft, substrate: { thickness: '3/4 in' }, loads: undefined });
     expect(result.verdict).toBe('does-not-hold');
+    expect(result.analysis).toEqual({
+      ...{ even: null, withPerson: null, longTerm: null },
+      fields: { movement: null, acrossGrain: null },
+    });
+    expect(result.worksheet.sections.map(({ id }) => id)).not.toContain('hand-check');
+    // Particleboard of 9-1/4 in by 2.4 m and what stands on it, by hand: 10 psf on 6.07 sq ft and 300 lbf, and its weight.
+    const carried = result.checks.find(({ id }) => id === 'carried');
+    expect(carried?.capacity).toBeNull();
+    expect((carried?.demand?.value ?? NaN) / 4.4482216152605).toBeGreaterThan(360);
+    expect((carried?.demand?.value ?? NaN) / 4.4482216152605).toBeLessThan(390);
+  });
+
+  it('say each thing that was taken where loads leave it open', () => {
+    const open: CounterRunInput = {
+      ...strip,
+      loads: [
+        { kind: 'area', amount: '10 psf' },
+        { kind: 'person', amount: '300 lbf' },
+      ],
+    };
+    const said = check(open).assumptions.join(' ');
+    for (const words of [
+      'up to ten years',
+      '0.3 of what',
+      'seven days',
+      'a square of 4 in',
+      'L/240',
+      'one sheet',
+    ])
+      expect(said).toContain(words);
+    const full: CounterRunInput = {
+      ...open,
+      loads: [
+        { kind: 'area', amount: '10 psf', duration: 'permanent', sustained: 1 },
+        { kind: 'person', amount: '300 lbf', duration: 'ten-minutes', patch: '3 in' },
+      ],
+    };
+    for (const words of ['up to ten years', '0.3 of what', 'seven days', 'a square of'])
+      expect(check(full).assumptions.join(' ')).not.toContain(words);
+  });
+
+  it('warn where nothing stands on them', () => {
+    const bare = check({ ...strip, loads: [] }).warnings;
+    expect(bare).toHaveLength(2);
   });
 
   it('tell what is wrong, and where', () => {

@@ -88,9 +88,6 @@ const tips: readonly PublishedValue[] = [
   published(tip.anchoredMoment, { C_rest: 186, T_a: 500, e_a: 0.6 }, 486, byHand('186 + 300 N·m')),
   published(tip.pushMoment, { H: 400, h: 0.9, D_f: 30, e_f: 0.15 }, 364.5, byHand('360 + 4.5 N·m')),
   published(tip.floorPull, { C_over: 258.5, C_rest: 186, e_a: 0.5 }, 145, byHand('72.5 / 0.5 N')),
-  published(hold.topOverturning, { D_f: 30, e_f: 0.15, S_f: 40, e_S: 0.1, P: 1000, e_P: 0.25 }, 258.5, {
-    ...byHand('4.5 + 4 + 250 N·m'),
-  }),
   published(hold.topHolding, { D_r: 250, e_r: 0.4, Sigma_s: 100 }, 160, byHand('0.6 × 100 + 100 N·m')),
   published(hold.barMoment, { E_s: 200e9, b: 0.05, t_s: 0.01, chi: 0.02 }, 50 / 3, {
     ...byHand('200e9 × 0.05 × 1e-6 / 12 × 0.02'),

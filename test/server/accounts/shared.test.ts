@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openLog } from '../../../server/log.ts';
 import { formOf, visitor, type Visitor } from '../jobs/visitor.ts';
+import { plainText } from '../page-text.ts';
 import { serve, type Served } from '../serve.ts';
 import { cookieOf, letIn, site } from './office.ts';
 
@@ -9,7 +10,6 @@ let own: Visitor;
 let job = '';
 let check = '';
 const anybody = (): Visitor => visitor(served);
-const text = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 beforeAll(async () => {
   served = await serve(site);
@@ -34,12 +34,12 @@ describe('a link to a job', () => {
     expect(response.headers.get('x-robots-tag')).toContain('noindex');
     expect(response.headers.get('referrer-policy')).toBe('same-origin');
     for (const words of ['House by the mill', 'A. Client', 'Display shelf over the sideboard', '% used']) {
-      expect(text(html)).toContain(words);
+      expect(plainText(html)).toContain(words);
     }
     expect(html).not.toMatch(/Never pays|<form|<button|href="\/jobs/);
     const sheet = /href="(\/shared\/[^"]+)"/.exec(html)?.[1] ?? '';
     const page = await anybody().page(sheet);
-    expect(text(page)).toContain('Display shelf over the sideboard');
+    expect(plainText(page)).toContain('Display shelf over the sideboard');
     const links = [...page.matchAll(/<a href="([^"]+)"/g)].map(([, address = '']) =>
       address.replaceAll('&#x3D;', '=').replaceAll('&amp;', '&'),
     );
@@ -84,7 +84,7 @@ describe('a link to a job', () => {
       for (const path of [link, `${link}/checks/x`]) {
         const response = await anybody().get(path);
         expect(response.status).toBe(410);
-        expect(text(await response.text())).toContain('Ask whoever sent it for another');
+        expect(plainText(await response.text())).toContain('Ask whoever sent it for another');
       }
     }
     await own.send(`${job}/undelete`);
@@ -99,7 +99,7 @@ describe('a link to a job', () => {
     await own.send(check, form);
     const response = await anybody().get(`${await makeLink()}/checks/${check.replace(/^.*\//, '')}`);
     expect(response.status).toBe(422);
-    expect(text(await response.text())).toContain('This check is not finished');
+    expect(plainText(await response.text())).toContain('This check is not finished');
   });
 
   it.each([

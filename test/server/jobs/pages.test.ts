@@ -2,6 +2,7 @@ import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoCheck } from '../../../server/demo.ts';
 import { startChecks } from '../../../server/start-checks.ts';
+import { leaks, plainText } from '../page-text.ts';
 import { serve, type Served } from '../serve.ts';
 import { formOf, visitor, type Visitor } from './visitor.ts';
 
@@ -13,9 +14,7 @@ beforeAll(async () => {
 });
 afterAll(() => served.close());
 
-const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 const htmx = { 'HX-Request': 'true', 'HX-Target': 'section#answer' };
-const text = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
 
 describe('the first page', () => {
   it('of someone without jobs shows what this is, the demo check and the way to a job', async () => {
@@ -33,10 +32,10 @@ describe('the first page', () => {
     const html = await someone.page('/?search=mill');
     expect(html).not.toMatch(leaks);
     expect(html).toContain('href="/demo"');
-    const shown = text(html);
+    const shown = plainText(html);
     for (const words of ['House by the mill', 'A. Client', 'K-17', 'One job', '% used'])
       expect(shown).toContain(words);
-    expect(text(await someone.page('/?search=zinc'))).toContain('No job here fits “zinc”');
+    expect(plainText(await someone.page('/?search=zinc'))).toContain('No job here fits “zinc”');
   });
 });
 
@@ -58,7 +57,7 @@ describe('a job', () => {
     expect(stale.status).toBe(409);
     expect(html).toContain('Hall, attic');
     expect(html).toContain('Hall, ground floor');
-    expect(text(await someone.page(job))).toContain('Hall, ground floor');
+    expect(plainText(await someone.page(job))).toContain('Hall, ground floor');
     expect((await someone.send(`${job}/edit`, { name: 'Hall, attic', version: '2' })).status).toBe(303);
   });
 
@@ -84,13 +83,13 @@ describe('a job', () => {
     });
     expect(again).toMatch(/name="version" value="2"[^]*Saved/);
     const [nameless, problem] = await write({ name: '', version: '2' });
-    expect([nameless, text(problem).includes('A job needs a name')]).toEqual([422, true]);
+    expect([nameless, plainText(problem).includes('A job needs a name')]).toEqual([422, true]);
     const [stale, differs] = await write({ name: 'Attic', client: 'B. Client', version: '1' });
     expect([stale, differs.includes('name="over" value="2"')]).toEqual([200, true]);
-    for (const words of ['Not saved', 'A. Client', 'B. Client']) expect(text(differs)).toContain(words);
-    expect(text(await someone.page(job))).toContain('A. Client');
+    for (const words of ['Not saved', 'A. Client', 'B. Client']) expect(plainText(differs)).toContain(words);
+    expect(plainText(await someone.page(job))).toContain('A. Client');
     expect((await someone.send(`${job}/edit`, { name: 'Loft', version: '1', over: '2' })).status).toBe(303);
-    expect(text(await someone.page(job))).toContain('Loft');
+    expect(plainText(await someone.page(job))).toContain('Loft');
   });
 
   it('is archived, deleted and brought back', async () => {
@@ -150,7 +149,7 @@ describe('a check in a job', () => {
     expect(response.status).toBe(422);
     expect(await response.text()).toContain('Saved');
     expect(formOf(await someone.page(check)).get('board.length')).toBe('9 furlongs');
-    expect(text(await someone.page(job))).toContain('Unfinished');
+    expect(plainText(await someone.page(job))).toContain('Unfinished');
   });
 
   it('works without scripts: the button saves and comes back to the page', async () => {
@@ -171,7 +170,7 @@ describe('a check in a job', () => {
     await someone.send(check, one, htmx);
     two.set('board.length', '94 in');
     const refused = await (await someone.send(check, two, htmx)).text();
-    const shown = text(refused);
+    const shown = plainText(refused);
     expect(shown).toContain('Not saved.');
     for (const words of ['Length', '94 in', '95 in']) expect(shown).toContain(words);
     expect(formOf(await someone.page(check)).get('board.length')).toBe('95 in');
@@ -179,7 +178,7 @@ describe('a check in a job', () => {
     expect(whole.status).toBe(409);
     const over = /name="save.over" value="(\d+)"/.exec(refused)?.[1] ?? '';
     two.set('save.over', over);
-    expect(text(await (await someone.send(check, two, htmx)).text())).toContain('Saved');
+    expect(plainText(await (await someone.send(check, two, htmx)).text())).toContain('Saved');
     expect(formOf(await someone.page(check)).get('board.length')).toBe('94 in');
   });
 
@@ -191,13 +190,13 @@ describe('a check in a job', () => {
     await someone.send(check, form);
     const html = await someone.page(`${check}/history`);
     expect(html).not.toMatch(leaks);
-    const shown = text(html);
+    const shown = plainText(html);
     for (const words of ['Revision 2', 'Load 1, Weight per length', '18 lbf/ft', '19 lbf/ft', 'Length']) {
       expect(shown).toContain(words);
     }
     await someone.send(`${check}/restore`, { revision: '1', version: '2' });
     expect(formOf(await someone.page(check)).get('board.length')).toBe('96 in');
-    expect(text(await someone.page(`${check}/history`))).toContain('Put back to revision 1');
+    expect(plainText(await someone.page(`${check}/history`))).toContain('Put back to revision 1');
     expect((await someone.send(`${check}/restore`, { revision: '2', version: '1' })).status).toBe(409);
   });
 
@@ -212,9 +211,9 @@ describe('a check in a job', () => {
       form.set('title', 'Over the bench');
       form.set('loads.0.name', 'Planes');
       await someone.send(check, form);
-      const shown = text(await someone.page(`${check}/history`));
+      const shown = plainText(await someone.page(`${check}/history`));
       for (const words of ['Title', 'Over the bench', 'Load 1', 'Planes']) expect(shown).toContain(words);
-      expect(text(await someone.page(job))).toMatch(
+      expect(plainText(await someone.page(job))).toMatch(
         /Over the bench \d+-1 (?:Holds|Cannot say|Does not hold) \S/,
       );
     },
@@ -249,7 +248,7 @@ describe('a check in a job', () => {
     expect([found.includes('Library'), found.includes('Hall')]).toEqual([true, false]);
     expect(formOf(found).get('check')).toBe(query);
     const none = await someone.send('/keep', { check: query, search: 'zinc' });
-    expect(text(await none.text())).toContain('No open job fits “zinc”');
+    expect(plainText(await none.text())).toContain('No open job fits “zinc”');
     const begun = await someone.send('/jobs', { name: 'Study', check: query });
     expect(begun.headers.get('location')).toMatch(/\/checks\//);
   });
@@ -263,7 +262,7 @@ describe('trouble with the store', () => {
     await visit.addDemo(job);
     await own.store.db.updateTable('jobCheck').set({ tool: 'older', standing: 'does-not-hold' }).execute();
     await sql`pragma query_only = 1`.execute(own.store.db);
-    expect(text(await visit.page(job))).toMatch(/Holds .*% used/);
+    expect(plainText(await visit.page(job))).toMatch(/Holds .*% used/);
     await sql`pragma query_only = 0`.execute(own.store.db);
     await visit.page(job);
     const { standing } = await own.store.db.selectFrom('jobCheck').selectAll().executeTakeFirstOrThrow();
@@ -284,7 +283,7 @@ describe('trouble with the store', () => {
       expect(html).toContain('id="verdict"');
       form.set('save.base', String(turn + 1));
     }
-    const kept = text(/<div class="kept[\s\S]*?<\/div>/.exec(html)?.[0] ?? '');
+    const kept = plainText(/<div class="kept[\s\S]*?<\/div>/.exec(html)?.[0] ?? '');
     expect(kept).toContain('Not saved. The disk the jobs are kept on is full.');
     const response = await visit.send('/jobs', { name: 'Kitchen', notes: 'z'.repeat(4000) });
     expect(response.status).toBe(503);

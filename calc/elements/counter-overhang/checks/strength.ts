@@ -1,5 +1,6 @@
 import type { Step } from '../../../../shared/check-result.ts';
 import type { Unit } from '../../../../shared/quantity/index.ts';
+import { upperFirst } from '../../../../shared/words.ts';
 import type { Property, Resistance } from '../../../codes/design-code.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { linePressure, plateBendingStress, plateShearStress } from '../../../mechanics/plate-formulas.ts';
@@ -140,8 +141,4 @@ function judge({ system }: Overhang, { isLost }: Analysed, kind: Kind, found: Fo
     ),
     steps: [stress.step, ...(resistance.more ?? []), resistance.step],
   };
-}
-
-function upperFirst(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,0 +1,15 @@
+import { foot, inch, poundForce } from '../../../shared/quantity/index.ts';
+
+/** What a counter is taken to be where nothing is said; every one is printed as an assumption. Common practice, no source. */
+export const usual = {
+  railThickness_m: 0.75 * inch,
+  height_m: 34.5 * inch,
+  push_N: 100 * poundForce,
+  serving_Npm2: (10 * poundForce) / foot ** 2,
+  sustained: 0.3,
+  /** The square under somebody's hands or feet. */
+  patch_m: 4 * inch,
+};
+
+/** How far two stools stand apart, and the edge one takes. Common practice, no source. */
+export const stoolSpacing_m = 24 * inch;
