@@ -5,7 +5,7 @@ import {
   isParenthesisNode,
   isSymbolNode,
   type MathNode,
-} from 'mathjs';
+} from 'mathjs/number';
 
 /** Numbers by symbol. */
 export type Values = Readonly<Record<string, number>>;

@@ -1,5 +1,5 @@
-import type { MathNode } from 'mathjs';
-import { inch, math, poundForce, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
+import { parse, type MathNode } from 'mathjs/number';
+import { inch, poundForce, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { evaluatorOf } from './evaluator.ts';
 import { substitution, symbolsOf, type Substitution } from './expression.ts';
 
@@ -59,7 +59,7 @@ export interface Formula<Symbols extends string = string> extends Definition<Sym
  * @throws Error when the string uses a symbol that isn't listed, leaves one out, or uses anything but arithmetic
  */
 export function formula<const Symbols extends string>(definition: Definition<Symbols>): Formula<Symbols> {
-  const node = math.parse(definition.expression);
+  const node = parse(definition.expression);
   const run = evaluatorOf(node);
   const names = Object.keys(definition.symbols) as Symbols[];
   const used = symbolsOf(node);

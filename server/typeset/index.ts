@@ -1,5 +1,6 @@
+import { parse } from 'mathjs/number';
 import { LRUCache } from 'lru-cache';
-import { math, type Unit } from '../../shared/quantity/index.ts';
+import type { Unit } from '../../shared/quantity/index.ts';
 import type { Step } from '../../shared/check-result.ts';
 import { filledTex, symbolicTex, type PutIn } from './expression.ts';
 import { mathml } from './mathml.ts';
@@ -53,13 +54,11 @@ export function createTypesetter(markup: (tex: string) => string = mathml): Type
       const [result = '', ...unit] = shown.split(' ');
       return {
         symbol: symbol(step.symbol),
-        formula: remembered(`formula ${expression}`, () => symbolicTex(math.parse(expression))),
+        formula: remembered(`formula ${expression}`, () => symbolicTex(parse(expression))),
         numbers:
           numbers.size === 0
             ? ''
-            : remembered(`numbers ${expression} ${written}`, () =>
-                filledTex(math.parse(expression), numbers),
-              ),
+            : remembered(`numbers ${expression} ${written}`, () => filledTex(parse(expression), numbers)),
         result: remembered(`result ${shown}`, () => resultTex(result, unit.join(' '))),
       };
     },
@@ -112,7 +111,7 @@ function tidyUnit(unit: string): string {
 }
 
 function resultTex(number: string, unit: string): string {
-  return filledTex(math.parse('x'), new Map([['x', { number, unit }]]));
+  return filledTex(parse('x'), new Map([['x', { number, unit }]]));
 }
 
 export { fontRoutes } from './fonts.ts';

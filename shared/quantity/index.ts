@@ -1,16 +1,6 @@
-export { foot, inch, poundForce, psi } from './inch-pound.ts';
+export { foot, inch, poundForce, psi, standardGravity } from './exact.ts';
 export { parseQuantity } from './parse.ts';
 export { showUsed } from './used.ts';
 export { calculationUnits, quantity, show, showInCalculation, significant, type Quantity } from './show.ts';
 export { writeLength, writeLoadDown } from './write.ts';
-export {
-  math,
-  mathUnit,
-  standardGravity,
-  unitAdvice,
-  unitOfKind,
-  unitsOfKind,
-  type Kind,
-  type Unit,
-  type UnitSystem,
-} from './units.ts';
+export { unitAdvice, unitOfKind, unitsOfKind, type Kind, type Unit, type UnitSystem } from './units.ts';

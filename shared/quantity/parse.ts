@@ -1,4 +1,4 @@
-import { foot, inch } from './inch-pound.ts';
+import { foot, inch } from './exact.ts';
 import { unitAdvice, unitsOfKind, type Kind } from './units.ts';
 
 /** What `parseQuantity` returns: the value in the kind's SI unit, or a sentence that says what the field takes. */

@@ -1,4 +1,4 @@
-import { foot, inch, poundForce, psi } from './inch-pound.ts';
+import { foot, inch, poundForce, psi } from './exact.ts';
 import type { Unit, UnitSystem } from './units.ts';
 
 /** A number with its SI unit, and how a person reads it in the document's units. */

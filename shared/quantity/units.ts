@@ -1,22 +1,4 @@
-import { all, create, type MathJsInstance } from 'mathjs';
-
-/**
- * The project's one mathjs instance. The built-in psi and kip are truncated and psf, ksi, plf and pcf are missing, so
- * they are defined here from the pound-force, the inch and the foot, which are exact.
- */
-export const math: MathJsInstance = create(all ?? {}, {});
-
-const ownUnits: Record<string, string> = {
-  psi: '1 lbf/inch^2',
-  ksi: '1000 lbf/inch^2',
-  kip: '1000 lbf',
-  psf: '1 lbf/ft^2',
-  plf: '1 lbf/ft',
-  pcf: '1 lbm/ft^3',
-};
-for (const [name, definition] of Object.entries(ownUnits)) {
-  math.createUnit(name, { definition }, { override: true });
-}
+import { foot, inch, ounce, pound, poundForce, standardGravity } from './exact.ts';
 
 /** Every kind of quantity a document or a form can hold. */
 export type Kind = 'length' | 'force' | 'line-load' | 'area-load' | 'stress' | 'couple' | 'density' | 'mass';
@@ -39,134 +21,63 @@ export const unitOfKind: Readonly<Record<Kind, Unit>> = {
   mass: 'kg',
 };
 
-/** mathjs spelling of each SI unit. */
-export const mathUnit: Readonly<Record<Unit, string>> = {
-  m: 'm',
-  N: 'N',
-  Pa: 'N/m^2',
-  'N.m': 'N m',
-  'N/m': 'N/m',
-  'N/m2': 'N/m^2',
-  m2: 'm^2',
-  m3: 'm^3',
-  m4: 'm^4',
-  'N.m2': 'N m^2',
-  'kg/m3': 'kg/m^3',
-  kg: 'kg',
-  rad: 'rad',
-  '1': '',
-};
+/** Fifteen figures of a factor, so that what is exact stays so and has no neighbour. */
+const exact = (factor: number): number => Number(factor.toPrecision(15));
 
-/** Standard gravity, m/s²: a weight given in pounds or kilograms is this times its mass. */
-export const standardGravity = 9.80665;
-
-/** Factor from one unit (mathjs spelling) to an SI unit; fifteen figures, so that 1 in is 0.0254 and no neighbour. */
-function factor(spelling: string, unit: Unit): number {
-  return Number(math.unit(1, spelling).toNumber(mathUnit[unit]).toPrecision(15));
+function table(factors: Readonly<Record<string, number>>): ReadonlyMap<string, number> {
+  return new Map(Object.entries(factors).map(([written, factor]) => [written, exact(factor)]));
 }
 
-const weight = (spelling: string): number => factor(spelling, 'kg') * standardGravity;
+const psf = poundForce / foot ** 2;
+const psi = poundForce / inch ** 2;
+const poundWeight = pound * standardGravity;
+const kilogramWeight = standardGravity;
 
-function table(unit: Unit, spellings: Record<string, string>): Map<string, number> {
-  return new Map(Object.entries(spellings).map(([written, spelling]) => [written, factor(spelling, unit)]));
-}
-
-const lengths = table('m', {
-  in: 'inch',
-  inch: 'inch',
-  inches: 'inch',
-  '"': 'inch',
-  ft: 'ft',
-  foot: 'ft',
-  feet: 'ft',
-  "'": 'ft',
-  yd: 'yd',
-  mm: 'mm',
-  cm: 'cm',
-  m: 'm',
+const lengths = table({
+  ...{ in: inch, inch, inches: inch, '"': inch, ft: foot, foot, feet: foot, "'": foot, yd: 3 * foot },
+  ...{ mm: 0.001, cm: 0.01, m: 1 },
 });
 
-const masses = table('kg', { lb: 'lbm', lbs: 'lbm', oz: 'ounce', kg: 'kg', g: 'g' });
+const massFactors = { lb: pound, lbs: pound, oz: ounce, kg: 1, g: 0.001 };
 
-const forces = table('N', { lbf: 'lbf', kip: 'kip', N: 'N', kN: 'kN' });
-for (const [written, spelling] of Object.entries({ lb: 'lbm', lbs: 'lbm', oz: 'ounce', kg: 'kg', g: 'g' })) {
-  forces.set(written, weight(spelling));
-}
-
-const lineLoads = table('N/m', {
-  'lbf/ft': 'lbf/ft',
-  'lbf/in': 'lbf/inch',
-  plf: 'lbf/ft',
-  'N/m': 'N/m',
-  'N/mm': 'N/mm',
-  'kN/m': 'kN/m',
-});
-const pound = weight('lbm');
-lineLoads.set('lb/ft', pound / factor('ft', 'm'));
-lineLoads.set('lb/in', pound / factor('inch', 'm'));
-lineLoads.set('kg/m', weight('kg'));
-
-const stresses = {
-  psi: 'psi',
-  ksi: 'ksi',
-  psf: 'psf',
-  Pa: 'Pa',
-  kPa: 'kPa',
-  MPa: 'MPa',
-  GPa: 'GPa',
-  'N/mm2': 'MPa',
-  'N/mm²': 'MPa',
-};
-const areaLoads = table('N/m2', {
-  psf: 'psf',
-  'lbf/ft2': 'psf',
-  'lbf/ft²': 'psf',
-  'N/m2': 'Pa',
-  'N/m²': 'Pa',
-  'kN/m2': 'kPa',
-  'kN/m²': 'kPa',
-  Pa: 'Pa',
-  kPa: 'kPa',
-});
-areaLoads.set('lb/ft2', pound / factor('ft^2', 'm2'));
-areaLoads.set('lb/ft²', pound / factor('ft^2', 'm2'));
-areaLoads.set('kg/m2', weight('kg'));
-areaLoads.set('kg/m²', weight('kg'));
-
-const couples = table('N.m', {
-  'lbf.in': 'lbf inch',
-  'lbf·in': 'lbf inch',
-  'lbf in': 'lbf inch',
-  'in-lbf': 'lbf inch',
-  'lbf.ft': 'lbf ft',
-  'lbf·ft': 'lbf ft',
-  'lbf ft': 'lbf ft',
-  'ft-lbf': 'lbf ft',
-  'N.m': 'N m',
-  'N·m': 'N m',
-  'N m': 'N m',
-  Nm: 'N m',
-  'N.mm': 'N mm',
-  'N·mm': 'N mm',
-  'N mm': 'N mm',
-  'kN.m': 'kN m',
-  'kN·m': 'kN m',
-  'kN m': 'kN m',
-  kNm: 'kN m',
+const forces = table({
+  ...{ lbf: poundForce, kip: 1000 * poundForce, N: 1, kN: 1000 },
+  ...Object.fromEntries(
+    Object.entries(massFactors).map(([written, mass]) => [written, mass * standardGravity]),
+  ),
 });
 
-const densities = table('kg/m3', {
-  'kg/m3': 'kg/m^3',
-  'kg/m³': 'kg/m^3',
-  'lb/ft3': 'pcf',
-  'lb/ft³': 'pcf',
-  pcf: 'pcf',
-  'lb/in3': 'lbm/inch^3',
-  'lb/in³': 'lbm/inch^3',
-  'kg/mm3': 'kg/mm^3',
-  'kg/mm³': 'kg/mm^3',
-  'g/cm3': 'g/cm^3',
-  'g/cm³': 'g/cm^3',
+const lineLoads = table({
+  ...{ 'lbf/ft': poundForce / foot, 'lbf/in': poundForce / inch, plf: poundForce / foot },
+  ...{ 'N/m': 1, 'N/mm': 1000, 'kN/m': 1000 },
+  ...{ 'lb/ft': poundWeight / foot, 'lb/in': poundWeight / inch, 'kg/m': kilogramWeight },
+});
+
+const stresses = table({
+  ...{ psi, ksi: 1000 * psi, psf },
+  ...{ Pa: 1, kPa: 1e3, MPa: 1e6, GPa: 1e9, 'N/mm2': 1e6, 'N/mm²': 1e6 },
+});
+
+const areaLoads = table({
+  ...{ psf, 'lbf/ft2': psf, 'lbf/ft²': psf },
+  ...{ 'N/m2': 1, 'N/m²': 1, 'kN/m2': 1e3, 'kN/m²': 1e3, Pa: 1, kPa: 1e3 },
+  ...{ 'lb/ft2': poundWeight / foot ** 2, 'lb/ft²': poundWeight / foot ** 2 },
+  ...{ 'kg/m2': kilogramWeight, 'kg/m²': kilogramWeight },
+});
+
+const [inchPound, footPound] = [poundForce * inch, poundForce * foot];
+const couples = table({
+  ...{ 'lbf.in': inchPound, 'lbf·in': inchPound, 'lbf in': inchPound, 'in-lbf': inchPound },
+  ...{ 'lbf.ft': footPound, 'lbf·ft': footPound, 'lbf ft': footPound, 'ft-lbf': footPound },
+  ...{ 'N.m': 1, 'N·m': 1, 'N m': 1, Nm: 1, 'N.mm': 0.001, 'N·mm': 0.001, 'N mm': 0.001 },
+  ...{ 'kN.m': 1000, 'kN·m': 1000, 'kN m': 1000, kNm: 1000 },
+});
+
+const pcf = pound / foot ** 3;
+const pci = pound / inch ** 3;
+const densities = table({
+  ...{ 'kg/m3': 1, 'kg/m³': 1, 'lb/ft3': pcf, 'lb/ft³': pcf, pcf, 'lb/in3': pci, 'lb/in³': pci },
+  ...{ 'kg/mm3': 1e9, 'kg/mm³': 1e9, 'g/cm3': 1000, 'g/cm³': 1000 },
 });
 
 /** For each kind, what may be written after the number and the factor to the kind's SI unit. */
@@ -175,10 +86,10 @@ export const unitsOfKind: Readonly<Record<Kind, ReadonlyMap<string, number>>> = 
   force: forces,
   'line-load': lineLoads,
   'area-load': areaLoads,
-  stress: table('Pa', stresses),
+  stress: stresses,
   couple: couples,
   density: densities,
-  mass: masses,
+  mass: table(massFactors),
 };
 
 /** How a person would be told what each kind takes. */

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { prepareBeam, solveBeam } from '../../calc/mechanics/beam.ts';
-import { math } from '../../shared/quantity/index.ts';
+import { math } from '../units.ts';
 import { page, table, type Row } from './report.ts';
 import { denseSystem, reactionsOf } from './stiffness-matrix.ts';
 import { inTurns, median, medianRatio } from './timing.ts';

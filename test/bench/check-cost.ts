@@ -1,7 +1,7 @@
 import { check } from '../../calc/index.ts';
 import { prepareBeam, solveBeam } from '../../calc/mechanics/beam.ts';
 import { demoCheck } from '../../server/demo.ts';
-import { math } from '../../shared/quantity/index.ts';
+import { math } from '../units.ts';
 import { figures, type Row } from './report.ts';
 import { demoBeam, denseSystem, reactionsOf } from './stiffness-matrix.ts';
 import { inTurns, median, medianRatio } from './timing.ts';

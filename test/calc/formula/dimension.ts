@@ -1,6 +1,7 @@
 import { isUnit } from 'mathjs';
 import type { Formula, UnitExpression } from '../../../calc/formula/formula.ts';
-import { math, mathUnit, type Unit } from '../../../shared/quantity/index.ts';
+import type { Unit } from '../../../shared/quantity/index.ts';
+import { math, mathUnit } from '../../units.ts';
 
 /** mathjs spelling of the unit of a symbol; empty where a plain number stands for it: angles and pure numbers. */
 function spelling(unit: Unit | UnitExpression): string {
@@ -9,7 +10,7 @@ function spelling(unit: Unit | UnitExpression): string {
 }
 
 /**
- * Evaluates the parse tree of a formula on numbers that carry their units, by mathjs and not by the formula's own code.
+ * Evaluates a formula's expression on numbers that carry their units, by mathjs and not by the formula's own code.
  *
  * @param formula the formula
  * @param values an SI number for each symbol
@@ -22,7 +23,7 @@ export function evaluateWithUnits(formula: Formula, values: Readonly<Record<stri
     const value = values[symbol] ?? NaN;
     scope.set(symbol, spelling(unit) === '' ? value : math.unit(value, spelling(unit)));
   }
-  const result: unknown = formula.node.compile().evaluate(scope);
+  const result: unknown = math.parse(formula.expression).compile().evaluate(scope);
   const stated = spelling(formula.unit);
   if (stated === '') {
     if (typeof result !== 'number') throw new Error(`${String(result)} is not a pure number`);

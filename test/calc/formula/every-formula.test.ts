@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { formula } from '../../../calc/formula/formula.ts';
 import { work } from '../../../calc/formula/step.ts';
-import { math, significant } from '../../../shared/quantity/index.ts';
+import { significant } from '../../../shared/quantity/index.ts';
+import { math } from '../../units.ts';
 import { findFormulas } from '../../ledger/find-formulas.ts';
 import { evaluateWithUnits } from './dimension.ts';
 import { sample, sizeOf, toSI } from './samples.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { formula, type UnitExpression } from '../../../calc/formula/formula.ts';
 import { work } from '../../../calc/formula/step.ts';
-import { math, type Unit } from '../../../shared/quantity/index.ts';
+import type { Unit } from '../../../shared/quantity/index.ts';
+import { math } from '../../units.ts';
 
 const source = { document: 'NDS', edition: '2018', clause: '3.3.2' };
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { filledTex, symbolicTex } from '../../../server/typeset/expression.ts';
 import { numberTex } from '../../../server/typeset/number.ts';
 import { symbolTex } from '../../../server/typeset/symbol.ts';
-import { math } from '../../../shared/quantity/index.ts';
+import { math } from '../../units.ts';
 
 const symbolic = (expression: string): string => symbolicTex(math.parse(expression)).replaceAll(/\s+/g, ' ');
 const filled = (expression: string, numbers: Record<string, string>): string =>

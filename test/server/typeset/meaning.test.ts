@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { filledTex, symbolicTex } from '../../../server/typeset/expression.ts';
-import { math } from '../../../shared/quantity/index.ts';
+import { math } from '../../units.ts';
 import { arithmeticOf } from './read-tex.ts';
 
 const leaf = fc.constantFrom('a', 'b', 'c', 'd', '2', '0.5', '1.645', '3.141592653589793');

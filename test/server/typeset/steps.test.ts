@@ -7,7 +7,7 @@ import { symbolicTex } from '../../../server/typeset/expression.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { mathml } from '../../../server/typeset/mathml.ts';
 import { symbolTex } from '../../../server/typeset/symbol.ts';
-import { math } from '../../../shared/quantity/index.ts';
+import { math } from '../../units.ts';
 import type { Step } from '../../../shared/check-result.ts';
 import { manyShelves } from '../sheets/many-shelves.ts';
 

@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { unitOfKind, unitsOfKind, type Kind } from '../../shared/quantity/index.ts';
+import { math, mathUnit } from '../units.ts';
+
+/* Every factor against the units of mathjs, which were written by others. */
+
+const kinds: readonly Kind[] = [
+  'length',
+  'force',
+  'line-load',
+  'area-load',
+  'stress',
+  'couple',
+  'density',
+  'mass',
+];
+/** Where a mass is written for a weight, mathjs is asked for the mass times standard gravity. */
+const masses = /^(?:lbs?|oz|kg|g)\b/;
+const spelled: Readonly<Record<string, string>> = { '"': 'inch', "'": 'ft', Nm: 'N m', kNm: 'kN m' };
+
+function spelling(written: string): string {
+  return (spelled[written] ?? written)
+    .replace(/²/g, '2')
+    .replace(/³/g, '3')
+    .replace(/(?<=[a-z])([23])$/, '^$1')
+    .replace(/[.·]| in$/g, (sign) => (sign === ' in' ? ' inch' : ' '))
+    .replace(/^in-lbf$/, 'lbf inch')
+    .replace(/^ft-lbf$/, 'lbf ft')
+    .replace(/\blbs?\b/, 'lbm')
+    .replace(/^oz$/, 'ounce');
+}
+
+describe.each(kinds)('units of a %s', (kind) => {
+  it.each([...unitsOfKind[kind]])('%s is %d', (written, factor) => {
+    const isWeight = masses.test(written) && kind !== 'mass' && kind !== 'density';
+    const unit = math.unit(1, spelling(written));
+    const asked = isWeight ? math.multiply(unit, math.unit(9.80665, 'm/s^2')) : unit;
+    const value: unknown = math.evaluate('number(u, v)', { u: asked, v: mathUnit[unitOfKind[kind]] });
+    expect(Number(value) / factor).toBeCloseTo(1, 13);
+  });
+});
