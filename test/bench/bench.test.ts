@@ -27,7 +27,10 @@ describe('the bench', () => {
     expect(code, output).toBe(0);
     const lines = output.split('\n').filter((line) => line.startsWith('| ') && !line.startsWith('| -'));
     const rows = lines.slice(1).map((line) => line.split('|').map((cell) => cell.trim()));
-    expect(rows.map(([, what]) => what?.split(',')[0])).toEqual([
+    const names = rows.map(([, what]) => what?.split(',')[0]);
+    // Only where scipy is there.
+    const sparse = 'A top factored and 60 loads on it';
+    expect(names.filter((name) => name !== sparse)).toEqual([
       'One whole check of the shelf to begin with',
       'Search for brackets on the studs of an 8 ft board',
       'Ways out of a shelf that sags',

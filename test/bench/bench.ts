@@ -7,6 +7,7 @@ import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
 import { plateCost } from './plate-cost.ts';
 import { page, table, type Row } from './report.ts';
+import { sparseCost } from './sparse-cost.ts';
 import { storeCost } from './store-cost.ts';
 import { throughput } from './throughput.ts';
 
@@ -44,6 +45,7 @@ const rows: Row[] = [
   await throughput(counts.throughput),
   beamCost(counts.beam),
   plateCost(counts.plate),
+  ...sparseCost(counts.plate),
   await pageCost(counts.page),
   ...(await storeCost(counts.store)),
   ...(await memory(counts.memory)),

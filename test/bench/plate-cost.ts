@@ -5,12 +5,12 @@ import {
   heldPlate,
   lineSupports,
   momentsOf,
-  plateMesh,
   preparedLoad,
   standerOf,
   type PlateLoad,
   type PlateSupport,
 } from '../../calc/mechanics/plate/index.ts';
+import { meshOfTop, stiffnessOfTop, topSize_m } from './plate-top.ts';
 import { figures, type Row } from './report.ts';
 import { inTurns, median, medianRatio, type Task } from './timing.ts';
 
@@ -19,20 +19,12 @@ const places = 60;
 /** A band factored costs the square of the nodes; all else costs less. */
 const mostExponent = 2.2;
 
-/** A top of 1.8 × 0.9 m on two rails with eight screws, and a person at many places of its edge. */
-const [length_m, depth_m, thickness_m, front_m, patch_m] = [1.8, 0.9, 0.038, 0.6, 0.1];
+const { length_m, depth_m, front_m, patch_m } = topSize_m;
 
-function meshOf(finer: number) {
-  const x = { stops_m: [0.05, 1.75], near_m: [] };
-  return plateMesh(
-    { length_m, depth_m, thickness_m, x, y: { stops_m: [front_m], near_m: [front_m] } },
-    finer,
-  );
-}
-
+/** The top on two rails with eight screws, and a person at many places of its edge. */
 function checkOverhang(finer: number): void {
-  const mesh = meshOf(finer);
-  const plate = freePlate(mesh, { Dx_Nm: 59e3, Dy_Nm: 3.9e3, D1_Nm: 1.8e3, Dxy_Nm: 3.6e3 });
+  const mesh = meshOfTop(finer);
+  const plate = freePlate(mesh, stiffnessOfTop);
   const rails = [0, front_m].flatMap((at_m) =>
     lineSupports(mesh, { along: 'x', at_m, from_m: 0, to_m: length_m, stiffness_Npm2: 4e8 }),
   );
@@ -71,7 +63,7 @@ export function plateCost(rounds: number): Row {
   const tasks = finenesses.map((finer): Task => ({ run: () => checkOverhang(finer), times: 1 }));
   const samples = inTurns(tasks, rounds);
   const nodes = finenesses.map((finer) => {
-    const { x_m, y_m } = meshOf(finer);
+    const { x_m, y_m } = meshOfTop(finer);
     return x_m.length * y_m.length;
   });
   const [coarse = [], , fine = []] = samples;

@@ -5,7 +5,6 @@ import { estimatedError } from '../../mechanics/plate/moment-error.ts';
 import { nodeOf } from '../../mechanics/plate/mesh.ts';
 import { averagedMoment, momentsOf } from '../../mechanics/plate/moments.ts';
 import { resultantOf } from '../../mechanics/plate/plate-load.ts';
-import { standerOf } from '../../mechanics/plate/standing.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
@@ -73,7 +72,7 @@ function stateOf(
     { field: fieldUnder(model.plate, loads), resultant: resultantOf(loads) },
     peopleLoad(overhang, model, worst.people),
   );
-  const field = settledField(overhang, bound.held, load, standerOf(bound.held).stand(load));
+  const field = settledField(overhang, bound.held, load, bound.stander.stand(load));
   if (field === null) return null;
   const { mesh } = model.plate;
   const q = (value: number) => quantity(value, 'm', overhang.system);

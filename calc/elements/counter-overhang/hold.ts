@@ -2,7 +2,7 @@ import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
-import { hullOf, type Point } from './hull.ts';
+import { hullOf, type Point } from '../../mechanics/hull.ts';
 import { topHolding } from './hold-formulas.ts';
 import type { Overhang } from './overhang.ts';
 import { overturningMoment } from './tip-over-formulas.ts';

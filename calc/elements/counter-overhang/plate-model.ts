@@ -1,5 +1,6 @@
 import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { gradedLines, type PlateMesh } from '../../mechanics/plate/mesh.ts';
+import { standerOf, type Stander } from '../../mechanics/plate/standing.ts';
 import type { PlateBeam } from '../../mechanics/plate/stiffness.ts';
 import {
   heldPlate,
@@ -26,6 +27,8 @@ export interface TopModel {
   readonly bounds: readonly {
     readonly bound: Bound;
     readonly held: HeldPlate;
+    /** One for all loads: each begins where the last ended. */
+    readonly stander: Stander;
     readonly carriers: readonly Carrier[];
   }[];
 }
@@ -53,13 +56,21 @@ export function topModel(overhang: Overhang, grain: GrainStiffness, finer = 1): 
   const places = [...linePlaces(overhang, mesh), ...propPlaces(overhang), ...screwPlaces(overhang)];
   const held = heldPlate(plate, places);
   const isScrew = (index: number): boolean => places[index]?.carrier.kind === 'screw';
+  const unscrewed = screws === null ? held : withSupports(held, (_, index) => !isScrew(index));
   const loose = {
     bound: 'screws-loose' as const,
-    held: screws === null ? held : withSupports(held, (_, index) => !isScrew(index)),
+    held: unscrewed,
+    stander: standerOf(unscrewed),
     carriers: places.filter((_, index) => !isScrew(index)).map(({ carrier }) => carrier),
   };
-  const all = { bound: 'screws-hold' as const, held, carriers: places.map(({ carrier }) => carrier) };
-  return { plate, bounds: screws === null ? [loose] : [all, loose] };
+  if (screws === null) return { plate, bounds: [loose] };
+  const all = {
+    bound: 'screws-hold' as const,
+    held,
+    stander: standerOf(held),
+    carriers: places.map(({ carrier }) => carrier),
+  };
+  return { plate, bounds: [all, loose] };
 }
 
 /** Lines through everything that carries the top, closest along the rail on the stool side. */

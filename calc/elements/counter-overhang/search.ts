@@ -2,7 +2,6 @@ import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import {
   fieldOfStanding,
-  standerOf,
   type PreparedLoad,
   type Stander,
   type Standing as PlateStanding,
@@ -146,8 +145,7 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
   const edges = freeEdges(overhang);
   const base = preparedLoads(overhang, model);
   const own = base('nowhere');
-  const stands = bounds.map(({ bound, held }, index): Stand => {
-    const stander = standerOf(held);
+  const stands = bounds.map(({ bound, held, stander }, index): Stand => {
     const standing = stander.stand(own);
     return { bound, stander, index, own: settledField(overhang, held, own, standing) };
   });

@@ -1,6 +1,6 @@
 import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf } from '../../mechanics/plate/plate-load.ts';
-import { standerOf, type PreparedLoad } from '../../mechanics/plate/standing.ts';
+import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import { edgeEffects, type EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
@@ -36,8 +36,7 @@ export function serviceMovements(overhang: Overhang, { plate, bounds }: TopModel
   const none = own.field.map(() => 0);
   for (const served of arrangements) {
     const load = serving === null ? null : prepared(servedLoads(overhang, served));
-    for (const { bound, held } of bounds) {
-      const stander = standerOf(held);
+    for (const { bound, held, stander } of bounds) {
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
       const alone = field(own);

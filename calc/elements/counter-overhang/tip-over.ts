@@ -3,7 +3,7 @@ import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
-import { hullOf, type Point } from './hull.ts';
+import { hullOf, type Point } from '../../mechanics/hull.ts';
 import type { Overhang } from './overhang.ts';
 import {
   anchoredMoment,

@@ -1,4 +1,4 @@
-import { clipped, measured, type Point } from './hull.ts';
+import { clipped, measured, type Point } from '../../mechanics/hull.ts';
 import type { Overhang } from './overhang.ts';
 import { stoolSpacing_m } from './usual.ts';
 

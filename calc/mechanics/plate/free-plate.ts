@@ -1,5 +1,5 @@
-import { addToBand, factorBand, solveBand, type SymmetricBand } from './band-factor.ts';
-import { addPoint, loadVector, type PlateLoad } from './plate-load.ts';
+import { addToBand, factorBand, solveBand, solveBandForAll, type SymmetricBand } from './band-factor.ts';
+import { loadVector, type PlaceShape, type PlateLoad } from './plate-load.ts';
 import { nodeCount, nodeOf, type PlateMesh } from './mesh.ts';
 import { perNode, plateMatrix, type PlateBeam, type PlateStiffness } from './stiffness.ts';
 
@@ -11,9 +11,7 @@ export interface FreePlate {
 }
 
 /**
- * Factors a plate that floats. Three springs in three corners stop it from drifting while it is solved: they are
- * statically determinate, so whenever loads and support forces balance they carry nothing, and their stiffness does
- * not matter.
+ * Factors a plate that floats, on three springs.
  *
  * @throws RangeError where the plate's own stiffness is not positive
  */
@@ -22,6 +20,19 @@ export function freePlate(
   stiffness: PlateStiffness,
   beams: readonly PlateBeam[] = [],
 ): FreePlate {
+  return { mesh, stiffness, factor: factorBand(freeMatrix(mesh, stiffness, beams)) };
+}
+
+/**
+ * The matrix of a plate that floats. Three springs in three corners stop it from drifting while it is solved: they are
+ * statically determinate, so whenever loads and support forces balance they carry nothing, and their stiffness does
+ * not matter.
+ */
+export function freeMatrix(
+  mesh: PlateMesh,
+  stiffness: PlateStiffness,
+  beams: readonly PlateBeam[],
+): SymmetricBand {
   const band = plateMatrix(mesh, stiffness, beams);
   const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
   const spring = Math.max(stiffness.Dx_Nm, stiffness.Dy_Nm) / Math.max(...mesh.x_m, ...mesh.y_m) ** 2;
@@ -33,7 +44,7 @@ export function freePlate(
     const dof = perNode * nodeOf(mesh, i, j);
     addToBand(band, dof, dof, 10 * spring);
   }
-  return { mesh, stiffness, factor: factorBand(band) };
+  return band;
 }
 
 /** Movements under some loads, on the three springs. */
@@ -41,11 +52,14 @@ export function fieldUnder({ mesh, factor }: FreePlate, loads: readonly PlateLoa
   return solveBand(factor, loadVector(mesh, loads));
 }
 
-/** Movements under one newton at a place. */
-export function fieldUnderUnit({ mesh, factor }: FreePlate, x_m: number, y_m: number): Float64Array {
-  const vector = new Float64Array(perNode * nodeCount(mesh));
-  addPoint(vector, mesh, x_m, y_m, 1);
-  return solveBand(factor, vector);
+/** Movements under one newton at each of some places. */
+export function fieldsUnderUnits({ mesh, factor }: FreePlate, places: readonly PlaceShape[]): Float64Array[] {
+  const vectors = places.map(({ dofs, values }) => {
+    const vector = new Float64Array(perNode * nodeCount(mesh));
+    dofs.forEach((dof, k) => (vector[dof] = values[k] ?? 0));
+    return vector;
+  });
+  return solveBandForAll(factor, vectors);
 }
 
 /** Adds a movement of the plate as a whole: down, and its slopes along x and y. */

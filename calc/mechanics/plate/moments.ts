@@ -129,8 +129,12 @@ export function momentAt(moments: PlateMoments, way: MomentWay, x_m: number, y_m
   const { mesh } = moments;
   const values = valuesOf(moments, way);
   const { i, j, s, t } = cellAt(mesh, x_m, y_m);
-  const at = (a: number, b: number): number => values[nodeOf(mesh, i + a, j + b)] ?? 0;
-  return (1 - s) * ((1 - t) * at(0, 0) + t * at(0, 1)) + s * ((1 - t) * at(1, 0) + t * at(1, 1));
+  const [left, right] = [nodeOf(mesh, i, j), nodeOf(mesh, i + 1, j)];
+  const above = nodeOf(mesh, i, j + 1) - left;
+  return (
+    (1 - s) * ((1 - t) * (values[left] ?? 0) + t * (values[left + above] ?? 0)) +
+    s * ((1 - t) * (values[right] ?? 0) + t * (values[right + above] ?? 0))
+  );
 }
 
 /**
@@ -174,5 +178,6 @@ export function averagedMoment(
 }
 
 function valuesOf({ x_Nmpm, y_Nmpm, xy_Nmpm }: PlateMoments, way: MomentWay): Float64Array {
-  return { x: x_Nmpm, y: y_Nmpm, xy: xy_Nmpm }[way];
+  if (way === 'xy') return xy_Nmpm;
+  return way === 'x' ? x_Nmpm : y_Nmpm;
 }

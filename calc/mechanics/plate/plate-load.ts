@@ -55,7 +55,7 @@ export function loadVector(mesh: PlateMesh, loads: readonly PlateLoad[]): Float6
   return vector;
 }
 
-export function addPoint(
+function addPoint(
   vector: Float64Array,
   mesh: PlateMesh,
   x_m: number,

@@ -1,7 +1,8 @@
+import { hullOf, type Point } from '../hull.ts';
 import { addRigid } from './free-plate.ts';
-import { movementAtShape, shapeAt, type Resultant } from './plate-load.ts';
+import { movementAtShape, type Resultant } from './plate-load.ts';
 import { signOf, type HeldPlate } from './supports.ts';
-import { exchange, following, tableauOf, type Tableau } from './tableau.ts';
+import { copyOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
 
 /** A load on a held plate, ready to be put on it: its movements on the three springs, and its resultant. */
 export interface PreparedLoad {
@@ -30,6 +31,8 @@ const [mostSteps, mostExchanges] = [40, 600];
 const leastStiffness = 1e-8;
 /** Share of what adds up in a balance or a gap that may be left over. */
 const accuracy = 1e-8;
+/** How far past its supports, as a share of their line, a load may be for rounding's sake. */
+const brink = 1e-9;
 
 /**
  * Makes a stander. The forces of least complementary energy in equilibrium, none of them negative or above its
@@ -43,31 +46,41 @@ const accuracy = 1e-8;
  * near the brink that it does not stand either.
  */
 export function standerOf(held: HeldPlate): Stander {
-  const { supports, plate, matrix } = held;
+  const { supports, plate, shapes, matrix } = held;
   const count = supports.length;
   const size = count + 3;
   const { x_m, y_m } = plate.mesh;
   const reach = [1, x_m[x_m.length - 1] ?? 1, y_m[y_m.length - 1] ?? 1];
   const signs = supports.map(signOf);
-  const shapes = supports.map(({ x_m: x, y_m: y }) => shapeAt(plate.mesh, x, y));
   const span_m = Math.hypot(reach[1] ?? 1, reach[2] ?? 1);
+  const outline = supports.every(({ sense }) => sense === 'push')
+    ? hullOf(supports.map(({ x_m: x, y_m: y }) => [x, y]))
+    : null;
   let exchanges = Infinity;
   let tableau: Tableau = tableauOf(size, matrix);
+  /** Every support in touch; null where that is a mechanism. */
+  let fresh: Tableau | null | undefined;
   const isFull = new Uint8Array(size);
 
-  const rebuild = (): boolean => {
-    const active = tableau.exchanged;
-    const all = exchanges === Infinity;
-    tableau = tableauOf(size, matrix);
-    exchanges = 0;
-    for (let i = 0; i < count; i++) if (all || active[i] === 1) exchange(tableau, i);
+  const onSupports = (isIn: (index: number) => boolean): Tableau | null => {
+    const made = tableauOf(size, matrix);
+    for (let i = 0; i < count; i++) if (isIn(i)) exchange(made, i);
     for (let k = count; k < size; k++) {
       const scale = supports.reduce((sum, support) => sum + levers(support, k - count) ** 2, 0);
-      const pivot = tableau.entries[k * size + k] ?? 0;
-      if (!(Math.abs(pivot) > 1e-9 * scale * stiffest(held))) return false;
-      exchange(tableau, k);
+      const pivot = made.entries[k * size + k] ?? 0;
+      if (!(Math.abs(pivot) > 1e-9 * scale * stiffest(held))) return null;
+      exchange(made, k);
     }
-    return true;
+    return made;
+  };
+  const rebuild = (): boolean => {
+    if (fresh === undefined) fresh = onSupports(() => true);
+    const active = tableau.exchanged;
+    const made =
+      exchanges < Infinity ? onSupports((i) => active[i] === 1) : fresh === null ? null : copyOf(fresh);
+    exchanges = made === null ? Infinity : 0;
+    tableau = made ?? tableau;
+    return made !== null;
   };
   const forget = (): void => {
     exchanges = Infinity;
@@ -87,10 +100,7 @@ export function standerOf(held: HeldPlate): Stander {
   };
 
   const attempt = ({ field, resultant }: PreparedLoad): Standing => {
-    if (exchanges > mostExchanges && !rebuild()) {
-      exchanges = Infinity;
-      return { stands: false };
-    }
+    if (exchanges > mostExchanges && !rebuild()) return { stands: false };
     const constant = new Float64Array(size);
     shapes.forEach((shape, i) => {
       constant[i] = (signs[i] ?? 0) * movementAtShape(field, shape);
@@ -160,9 +170,10 @@ export function standerOf(held: HeldPlate): Stander {
 
   return {
     stand(load) {
-      const fresh = exchanges === Infinity;
+      if (outline !== null && !isOver(outline, load.resultant)) return { stands: false };
+      const isFresh = exchanges === Infinity;
       const found = attempt(load);
-      if (found.stands || fresh) return found;
+      if (found.stands || isFresh) return found;
       forget();
       const again = attempt(load);
       if (!again.stands) forget();
@@ -178,14 +189,40 @@ export function fieldOfStanding(
   { forces_N, rigid }: Extract<Standing, { stands: true }>,
 ): Float64Array {
   const field = Float64Array.from(load.field);
-  supports.forEach((support, i) => {
-    const force = signOf(support) * (forces_N[i] ?? 0);
-    const unit = fields[i];
-    if (force === 0 || unit === undefined) return;
-    for (let k = 0; k < field.length; k++) field[k] = (field[k] ?? 0) + force * (unit[k] ?? 0);
+  const acting = supports.flatMap((support, i) => {
+    const [force, unit] = [signOf(support) * (forces_N[i] ?? 0), fields[i]];
+    return force === 0 || unit === undefined ? [] : [{ force, unit }];
   });
+  for (let i = 0; i < acting.length; i += 4) {
+    const [a = idle(field), b = idle(field), c = idle(field), d = idle(field)] = acting.slice(i, i + 4);
+    addFour(field, [a.unit, b.unit, c.unit, d.unit], [a.force, b.force, c.force, d.force]);
+  }
   addRigid(field, plate.mesh, rigid);
   return field;
+}
+
+function idle(field: Float64Array): { readonly force: number; readonly unit: Float64Array } {
+  return { force: 0, unit: field };
+}
+
+/** Adds four fields at once: each number is fetched and put back once for the four. */
+function addFour(
+  field: Float64Array,
+  [a, b, c, d]: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
+  [p, q, r, s]: readonly [number, number, number, number],
+): void {
+  for (let k = 0; k < field.length; k++)
+    field[k] = (field[k] ?? 0) + p * (a[k] ?? 0) + q * (b[k] ?? 0) + (r * (c[k] ?? 0) + s * (d[k] ?? 0));
+}
+
+/** Whether the middle of a load lies over the supports: on supports that only push nothing else can stand. */
+function isOver(outline: readonly Point[], [total, alongX, alongY]: Resultant): boolean {
+  return outline.every(([x, y], index) => {
+    const [nextX, nextY] = outline[(index + 1) % outline.length] ?? [x, y];
+    const [dx, dy] = [nextX - x, nextY - y];
+    const [px, py] = [alongX - total * x, alongY - total * y];
+    return dx * py - dy * px >= -brink * Math.abs(total) * (dx * dx + dy * dy);
+  });
 }
 
 interface Worst {

@@ -1,5 +1,5 @@
-import { fieldUnderUnit, type FreePlate } from './free-plate.ts';
-import { movementAt } from './plate-load.ts';
+import { fieldsUnderUnits, type FreePlate } from './free-plate.ts';
+import { movementAtShape, shapeAt, type PlaceShape } from './plate-load.ts';
 
 /** One place where something outside the plate can act on it. */
 export interface PlateSupport {
@@ -24,6 +24,8 @@ export interface SharedGive {
 export interface HeldPlate {
   readonly plate: FreePlate;
   readonly supports: readonly PlateSupport[];
+  /** Where each support is in the plate's unknowns. */
+  readonly shapes: readonly PlaceShape[];
   /** Movements under one newton down at each support, on the plate's three springs. */
   readonly fields: readonly Float64Array[];
   /** Symmetric matrix of support forces and the plate's three rigid movements against gaps and equilibrium. */
@@ -50,13 +52,14 @@ export function heldPlate(
   shared: readonly SharedGive[] = [],
 ): HeldPlate {
   if (supports.some(({ give_mpN }) => !(give_mpN > 0))) throw new RangeError('every support gives a little');
-  const fields = supports.map(({ x_m, y_m }) => fieldUnderUnit(plate, x_m, y_m));
-  supports.forEach(({ x_m, y_m, give_mpN }, index) => {
-    const field = fields[index];
-    if (field !== undefined && give_mpN < leastGive * movementAt(plate.mesh, field, x_m, y_m))
+  const shapes = supports.map(({ x_m, y_m }) => shapeAt(plate.mesh, x_m, y_m));
+  const fields = fieldsUnderUnits(plate, shapes);
+  supports.forEach(({ give_mpN }, index) => {
+    const [field, shape] = [fields[index], shapes[index]];
+    if (field !== undefined && shape !== undefined && give_mpN < leastGive * movementAtShape(field, shape))
       throw new RangeError('every support gives a little');
   });
-  return { plate, supports, fields, matrix: matrixOf(plate, supports, fields, shared) };
+  return { plate, supports, shapes, fields, matrix: matrixOf(supports, shapes, fields, shared) };
 }
 
 /** The same plate with only some of its supports; nothing is solved anew. */
@@ -67,19 +70,22 @@ export function withSupports(
   const kept = held.supports.flatMap((support, index) => (keep(support, index) ? [index] : []));
   const size = held.supports.length + 3;
   const rows = [...kept, size - 3, size - 2, size - 1];
+  const matrix = new Float64Array(rows.length ** 2);
+  rows.forEach((row, i) => {
+    rows.forEach((column, j) => (matrix[i * rows.length + j] = held.matrix[row * size + column] ?? 0));
+  });
   return {
     plate: held.plate,
     supports: kept.flatMap((index) => held.supports[index] ?? []),
+    shapes: kept.flatMap((index) => held.shapes[index] ?? []),
     fields: kept.flatMap((index) => held.fields[index] ?? []),
-    matrix: Float64Array.from(
-      rows.flatMap((row) => rows.map((column) => held.matrix[row * size + column] ?? 0)),
-    ),
+    matrix,
   };
 }
 
 function matrixOf(
-  { mesh }: FreePlate,
   supports: readonly PlateSupport[],
+  shapes: readonly PlaceShape[],
   fields: readonly Float64Array[],
   shared: readonly SharedGive[],
 ): Float64Array {
@@ -91,10 +97,12 @@ function matrixOf(
   };
   supports.forEach((support, i) => {
     const sign = signOf(support);
+    const shape = shapes[i];
     for (let j = 0; j <= i; j++) {
-      const [other, field] = [supports[j], fields[j]];
-      if (other === undefined || field === undefined) continue;
-      const value = sign * signOf(other) * movementAt(mesh, field, support.x_m, support.y_m);
+      const other = supports[j];
+      const field = fields[j];
+      if (shape === undefined || other === undefined || field === undefined) continue;
+      const value = sign * signOf(other) * movementAtShape(field, shape);
       add(i, j, value);
       if (i !== j) add(j, i, value);
     }

@@ -13,6 +13,10 @@ export function tableauOf(size: number, matrix: Float64Array): Tableau {
   return { size, entries: Float64Array.from(matrix), exchanged: new Uint8Array(size) };
 }
 
+export function copyOf({ size, entries, exchanged }: Tableau): Tableau {
+  return { size, entries: Float64Array.from(entries), exchanged: Uint8Array.from(exchanged) };
+}
+
 /** Exchanges one pair. The entry on the diagonal must not be zero. */
 export function exchange({ size, entries, exchanged }: Tableau, k: number): void {
   const pivot = entries[k * size + k] ?? 0;
