@@ -2,36 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { check, DocumentError } from '../../calc/index.ts';
 import type { CheckResult, FieldError } from '../../shared/check-result.ts';
+import { expectSound } from './expect-sound.ts';
 import { soundShelf } from './sound-shelf.ts';
-
-/** Every number, word and blank of a result; a path for each that is none. */
-function faultsIn(value: unknown, path = ''): string[] {
-  if (value === null || typeof value === 'boolean') return [];
-  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path}: ${value}`];
-  if (typeof value === 'string') {
-    return /\b(?:NaN|undefined|Infinity)\b|\[object/.test(value) ? [`${path}: ${value}`] : [];
-  }
-  if (typeof value !== 'object') return [`${path}: ${typeof value}`];
-  return Object.entries(value).flatMap(([key, item]) => faultsIn(item, `${path}/${key}`));
-}
-
-function expectSound(result: CheckResult): void {
-  expect(faultsIn(result)).toEqual([]);
-  expect(result.checks.length).toBeGreaterThan(0);
-  for (const { id, ratio, outcome } of result.checks) {
-    if (ratio !== null) {
-      expect(ratio, id).toBeGreaterThanOrEqual(0);
-      if (outcome === 'holds') expect(ratio, id).toBeLessThanOrEqual(1);
-      if (outcome === 'does-not-hold') expect(ratio, id).toBeGreaterThan(1);
-    } else expect(outcome, id).not.toBe('holds');
-  }
-  const outcomes = result.checks.map(({ outcome }) => outcome);
-  if (outcomes.includes('does-not-hold')) expect(result.verdict).toBe('does-not-hold');
-  else if (outcomes.includes('cannot-say')) expect(result.verdict).toBe('cannot-say');
-  else expect(['holds', 'cannot-say']).toContain(result.verdict);
-  expect(result.checks.map(({ id }) => id)).toContain(result.governing);
-  expect(result.cautions.length).toBeGreaterThan(0);
-}
 
 /** The path is an RFC 6901 pointer to a place in the document, or to a field that is missing from such a place. */
 function expectPlace(document: unknown, path: string): void {

@@ -81,7 +81,7 @@ export function searchCombination(
       for (const served of [...arrangements, 'nowhere' as const]) bench.tryAll({ served, people });
     }
   }
-  return { combination, hasPeople, worst: bench.worst, tips: bench.tips };
+  return { combination, hasPeople, worst: withoutBrink(bench), tips: bench.tips };
 }
 
 /** Both ends, even steps between, and the places over props, panels and ends of the base. */
@@ -125,8 +125,25 @@ function placeOn(walk: Walk, people: Standing): number | null {
   return walk.from_m + (isAlongX ? spot.x_m - start.x_m : spot.y_m - start.y_m);
 }
 
+/**
+ * The worst of every effect on all bounds. Where a top tips on one bound, its movements there grow without end towards the
+ * brink, and none of them is the largest: they are left to the bound on which it stands.
+ */
+function withoutBrink({ onBound, tips }: Bench): Map<EffectName, Worst> {
+  const standing = [...onBound.keys()].filter((bound) => !tips.has(bound));
+  const all = new Map<EffectName, Worst>();
+  onBound.forEach((effects, bound) => {
+    const atBrink = standing.length > 0 && tips.has(bound);
+    effects.forEach((effect, name) => {
+      if (atBrink && (name === 'lift' || name.startsWith('edge '))) return;
+      if (effect.value > (all.get(name)?.value ?? -Infinity)) all.set(name, effect);
+    });
+  });
+  return all;
+}
+
 interface Bench {
-  readonly worst: Map<EffectName, Worst>;
+  readonly onBound: ReadonlyMap<Bound, Map<EffectName, Worst>>;
   readonly tips: Set<Bound>;
   tryAll(each: Case): void;
   worstPeople(): Standing[];
@@ -149,17 +166,18 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
     const standing = stander.stand(own);
     return { bound, stander, index, own: settledField(overhang, held, own, standing) };
   });
-  const worst = new Map<EffectName, Worst>();
+  const onBound = new Map(bounds.map(({ bound }) => [bound, new Map<EffectName, Worst>()]));
   const tips = new Set<Bound>();
   const tried = new Set<string>();
   const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
+    const worst = onBound.get(bound);
     effects.forEach((effect, name) => {
-      const held = worst.get(name);
-      if (held === undefined || effect.value > held.value) worst.set(name, { ...effect, bound, ...each });
+      if (effect.value > (worst?.get(name)?.value ?? -Infinity))
+        worst?.set(name, { ...effect, bound, ...each });
     });
   };
   return {
-    worst,
+    onBound,
     tips,
     tryAll(each) {
       const key = `${each.served} ${each.people.map(({ x_m, y_m }) => `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`).join(' ')}`;
@@ -186,7 +204,8 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
       }
     },
     worstPeople() {
-      const all = [...worst]
+      const all = [...onBound.values()]
+        .flatMap((worst) => [...worst])
         .filter(([name]) => name !== 'lift' && name !== 'screw')
         .map(([, { people }]) => people);
       return all.filter(

@@ -2,7 +2,7 @@ import type { Step } from '../../../shared/check-result.ts';
 import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
-import { makeCheck } from '../make-check.ts';
+import { isWorse, makeCheck } from '../make-check.ts';
 import { hullOf, type Point } from '../../mechanics/hull.ts';
 import type { Overhang } from './overhang.ts';
 import {
@@ -42,20 +42,31 @@ const clause = 'ASCE 7 2.4.1 by analogy';
  */
 export function tipOverOf(overhang: Overhang): TipOver {
   const sides = sidesOf(overhang);
-  const people = worst(sides.map((side) => peopleCase(overhang, side)));
-  const pushed = worst(sides.map((side) => pushCase(overhang, side)));
-  const answers = [people, pushed].map((each) => judge(overhang, each));
+  const people = sides.map((side) => judge(overhang, peopleCase(overhang, side)));
+  const pushed = sides.map((side) => judge(overhang, pushCase(overhang, side)));
+  const [worstPeople, worstPush] = [worstOf(people), worstOf(pushed)];
   return {
-    overturning_Nm: people.over.value,
-    restoring_Nm: people.rest.value,
-    floorPull_N: overhang.base.weight_N === null ? null : Math.max(...answers.map(({ pull_N }) => pull_N)),
-    judged: answers.map(({ judged }) => judged),
+    overturning_Nm: worstPeople.over.value,
+    restoring_Nm: worstPeople.rest.value,
+    floorPull_N:
+      overhang.base.weight_N === null
+        ? null
+        : Math.max(...[...people, ...pushed].map(({ pull_N }) => pull_N)),
+    judged: [worstPeople.judged, worstPush.judged],
   };
 }
 
-function worst(cases: readonly Case[]): Case {
-  const used = ({ over, rest }: Case): number => (rest.value > 0 ? over.value / rest.value : Infinity);
-  return cases.reduce((a, b) => (used(b) > used(a) ? b : a));
+/** The side that is judged worst, its fasteners into the floor counted; of sides alike, the first. */
+function worstOf(answers: readonly Answer[]): Answer {
+  return answers.reduce((a, b) => (isWorse(b.judged.check, a.judged.check) ? b : a));
+}
+
+interface Answer {
+  readonly judged: Judged;
+  readonly over: Case['over'];
+  readonly rest: Case['rest'];
+  /** Pull along the far side of the base that would hold it; 0 where it stands by its own weight. */
+  readonly pull_N: number;
 }
 
 /** A line the counter could tip over, with all that turns it and holds it. */
@@ -156,7 +167,7 @@ function pushCase(overhang: Overhang, side: Side): Case {
   };
 }
 
-function judge(overhang: Overhang, each: Case): { readonly judged: Judged; readonly pull_N: number } {
+function judge(overhang: Overhang, each: Case): Answer {
   const { base, system } = overhang;
   const { over, rest, lever_m } = each;
   const needs = over.value > rest.value;
@@ -177,15 +188,16 @@ function judge(overhang: Overhang, each: Case): { readonly judged: Judged; reado
       check: makeCheck({ ...parts, demand: over.value, capacity, note }, system),
       steps: [...steps, ...more],
     },
-    pull_N: pull?.value ?? 0,
+    ...{ over, rest, pull_N: pull?.value ?? 0 },
   });
-  if (!needs) return answer(rest.value, 'It stands by its own weight.');
   if (base.isHeld && base.anchorPull_N !== null) {
     const held = work(anchoredMoment, { C_rest: rest.value, T_a: base.anchorPull_N, e_a: lever }, system);
-    return answer(held.value, `The fasteners into the floor take ${shown} along the far side of the base.`, [
-      held.step,
-    ]);
+    const note = needs
+      ? `The fasteners into the floor take ${shown} along the far side of the base.`
+      : 'It stands by its own weight; the fasteners into the floor hold it the more.';
+    return answer(held.value, note, [held.step]);
   }
+  if (!needs) return answer(rest.value, 'It stands by its own weight.');
   const hold = `hold the base to the floor with at least ${shown} along the side away from it`;
   if (base.isHeld)
     return answer(

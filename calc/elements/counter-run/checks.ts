@@ -22,9 +22,6 @@ export interface Service {
   readonly stays_m: number;
 }
 
-/** The largest force on an end does not settle as the mesh gets finer: it is counted twice. */
-const endForceCounted = 2;
-
 /** Bending both ways and shear at the ends, each in its worst combination. */
 export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
   const { panel, isAlong, system, thickness_m } = run;
@@ -48,7 +45,7 @@ export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
     const judged = states.map((state): Judged => {
       const demand =
         pick === 'end_Npm'
-          ? work(plateShearStress, { v: endForceCounted * state.end_Npm, t: thickness_m }, system)
+          ? work(plateShearStress, { v: state.end_Npm, t: thickness_m }, system)
           : work(plateBendingStress, { m: state[pick] * m, t }, system);
       return judge(run, { id, title, property }, state, demand);
     });

@@ -14,6 +14,7 @@ import {
   type PlateLoad,
   type PlateMesh,
   type FreePlate,
+  type LinePlace,
   type PreparedLoad,
   type Stander,
   type HeldPlate,
@@ -38,8 +39,15 @@ export interface State {
   /** Largest moments for each width along the span and across it, averaged over one thickness. */
   readonly alongSpan_N: number;
   readonly acrossSpan_N: number;
-  /** Largest force on an end for each length. */
+  /** Largest force on an end for each length, averaged over the width that somebody stands on. */
   readonly end_Npm: number;
+}
+
+/** A place on an end, and the length of it that the place stands for. */
+interface EndPlace {
+  readonly support: number;
+  readonly from_m: number;
+  readonly length_m: number;
 }
 
 /** Panels on their supports, ready for loads. */
@@ -47,27 +55,30 @@ export interface Model {
   readonly mesh: PlateMesh;
   readonly plate: FreePlate;
   readonly held: HeldPlate;
-  readonly ends_m: readonly (number | null)[];
+  /** The places of each end, by their numbers among the supports. */
+  readonly ends: readonly (readonly EndPlace[])[];
   readonly stander: Stander;
   readonly dead: PreparedLoad;
   readonly serving: PreparedLoad | null;
 }
 
-/** Lays the panels on the cabinet sides and their rails. */
-export function modelOf(run: Run): Model {
+/**
+ * Lays the panels on the cabinet sides and their rails.
+ *
+ * @param finer how much finer the mesh is than usual, each way
+ */
+export function modelOf(run: Run, finer = 1): Model {
   const { span_m, depth_m, thickness_m, panel, isAlong } = run;
   const grain = panel.soft;
   const [Dx_Nm, Dy_Nm] = isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
-  const mesh = plateMesh({
-    ...{ length_m: span_m, depth_m, thickness_m },
-    x: { stops_m: [span_m / 2], near_m: [] },
-    y: { stops_m: [depth_m / 2], near_m: [] },
-  });
+  const x = { stops_m: [span_m / 2], near_m: [] };
+  const y = { stops_m: [depth_m / 2], near_m: [] };
+  const mesh = plateMesh({ length_m: span_m, depth_m, thickness_m, x, y }, finer);
   const plate = freePlate(mesh, { Dx_Nm, Dy_Nm, D1_Nm: grain.coupling_Nm, Dxy_Nm: grain.twisting_Nm });
   const stiffness_Npm2 = (panel.softAcross_Pa * usual.railThickness_m) / thickness_m;
-  const ends = [0, span_m].flatMap((at_m) =>
-    lineSupports(mesh, { along: 'y', at_m, from_m: 0, to_m: depth_m, stiffness_Npm2 }),
-  );
+  const endAt = (at_m: number): LinePlace[] =>
+    lineSupports(mesh, { along: 'y', at_m, from_m: 0, to_m: depth_m, stiffness_Npm2 });
+  const [left, right] = [endAt(0), endAt(span_m)];
   const rails = run.rails.flatMap((rail) =>
     lineSupports(mesh, {
       along: 'x',
@@ -78,25 +89,56 @@ export function modelOf(run: Run): Model {
     }),
   );
   const inner = rails.filter(({ x_m }) => x_m > 1e-9 && x_m < span_m - 1e-9);
-  const held = heldPlate(plate, [...ends, ...inner]);
+  const held = heldPlate(plate, [...left, ...right, ...inner]);
   const even = (pressure: number): PlateLoad => ({
     ...{ kind: 'patch', fromX_m: 0, toX_m: span_m, fromY_m: 0, toY_m: depth_m },
     load_N: pressure * span_m * depth_m,
   });
   return {
     ...{ mesh, plate, held },
-    ends_m: [...ends.map(({ length_m }) => length_m), ...inner.map(() => null)],
+    ends: [endPlaces(left, 0), endPlaces(right, left.length)],
     stander: standerOf(held),
     dead: preparedLoad(plate, [even(run.dead_Npm2)]),
     serving: run.serving === null ? null : preparedLoad(plate, [even(run.serving.pressure_Npm2)]),
   };
 }
 
+function endPlaces(places: readonly LinePlace[], first: number): EndPlace[] {
+  let from_m = 0;
+  return places.map(({ length_m }, index) => {
+    const place = { support: first + index, from_m, length_m };
+    from_m += length_m;
+    return place;
+  });
+}
+
+/**
+ * The largest mean force over a stretch of an end, for each length. At a corner a plate presses on a point, and the force
+ * there for each length has no end as the mesh gets finer; what a stretch takes settles.
+ */
+function mostOver(end: readonly EndPlace[], forces_N: Float64Array, width_m: number): number {
+  const last = end[end.length - 1];
+  if (last === undefined) return 0;
+  const whole_m = last.from_m + last.length_m;
+  const starts = end.flatMap(({ from_m, length_m }) => [from_m, from_m + length_m - width_m]);
+  return starts
+    .map((start) => Math.min(Math.max(start, 0), whole_m - width_m))
+    .map((start) =>
+      end.reduce((sum, { support, from_m, length_m }) => {
+        const covered = Math.min(start + width_m, from_m + length_m) - Math.max(start, from_m);
+        return sum + (forces_N[support] ?? 0) * Math.min(1, Math.max(0, covered / length_m));
+      }, 0),
+    )
+    .reduce((a, b) => Math.max(a, b / width_m), 0);
+}
+
 /** The places where somebody asks most of the panels: the middle of each free long edge, and of the whole. */
-function spotsOf({ span_m, depth_m, person, rails }: Run): Spot[] {
+function spotsOf({ span_m, depth_m, thickness_m, person, rails }: Run): Spot[] {
   if (person === null) return [];
   const half = person.patch_m / 2;
   const middle = span_m / 2;
+  /** What stands nearer to a support than the panel is thick adds no shear (NDS 3.4.3.1). */
+  const beside = Math.min(half + thickness_m, middle);
   return [
     ...(rails.includes('front')
       ? []
@@ -105,10 +147,10 @@ function spotsOf({ span_m, depth_m, person, rails }: Run): Spot[] {
     { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
     {
       words: 'on the front edge beside a cabinet side',
-      x_m: Math.min(half + 0.05, middle),
+      x_m: beside,
       y_m: depth_m - half,
     },
-    { words: 'on the back edge beside a cabinet side', x_m: Math.min(half + 0.05, middle), y_m: half },
+    { words: 'on the back edge beside a cabinet side', x_m: beside, y_m: half },
   ];
 }
 
@@ -152,13 +194,8 @@ function stateOf(
       acrossSpan_N = Math.max(acrossSpan_N, Math.abs(averagedMoment(moments, 'y', [i, j], run.thickness_m)));
     });
   });
-  const end_Npm = model.ends_m.reduce<number>(
-    (most, length_m, index) =>
-      length_m === null
-        ? most
-        : Math.max(most, (field.forces_N[index] ?? 0) / Math.max(length_m, run.thickness_m)),
-    0,
-  );
+  const width_m = run.person?.patch_m ?? Math.min(usual.patch_m, run.depth_m);
+  const end_Npm = Math.max(...model.ends.map((end) => mostOver(end, field.forces_N, width_m)));
   return {
     combination,
     spot,

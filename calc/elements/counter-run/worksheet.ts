@@ -5,6 +5,7 @@ import type { Judged } from '../judged.ts';
 import { checkSections, section } from '../section.ts';
 import { stripMovement } from './bow-formulas.ts';
 import type { Service } from './checks.ts';
+import { usual } from '../counter-overhang/usual.ts';
 import { stripStiffness, type Run } from './run.ts';
 
 /** The calculation a reviewer follows, from what was given to what comes of it. */
@@ -14,7 +15,7 @@ export function worksheetOf(
   judged: readonly Judged[],
   meshError: number | null,
 ): Section[] {
-  const { panel, code, serving } = run;
+  const { panel, code, serving, system } = run;
   const { material } = panel;
   const durations = [serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
   return [
@@ -51,7 +52,7 @@ export function worksheetOf(
       notes: [
         'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, in the middle of each free long edge, and beside a cabinet side; the worst counts.',
         'The plate leaves out what shear adds to the movement: little in panels as thin for their span as these.',
-        'The largest force on a cabinet side grows as the mesh gets finer, since a corner presses on a point: the shear there is taken from twice that force.',
+        `Shear at a cabinet side is from the force on it, averaged where it is largest over ${show(run.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody stands on: at a corner a plate presses on a point.`,
         ...(meshError === null
           ? []
           : [

@@ -55,13 +55,7 @@ export function loadVector(mesh: PlateMesh, loads: readonly PlateLoad[]): Float6
   return vector;
 }
 
-function addPoint(
-  vector: Float64Array,
-  mesh: PlateMesh,
-  x_m: number,
-  y_m: number,
-  load_N: number,
-): void {
+function addPoint(vector: Float64Array, mesh: PlateMesh, x_m: number, y_m: number, load_N: number): void {
   const { dofs, values } = shapeAt(mesh, x_m, y_m);
   for (let k = 0; k < 16; k++) {
     const dof = dofs[k] ?? 0;

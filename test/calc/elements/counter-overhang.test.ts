@@ -125,6 +125,33 @@ describe('a counter overhang by hand', () => {
     ).toBeCloseTo(1, 3);
   });
 
+  it('tips about the side where its fasteners into the floor help least, though another is asked more of without them', () => {
+    // By hand, lbf and in: a top of 112 x 37 x 1-1/2, its base 72 x 24, two people at the right end or at the stool side.
+    const top = (112 * 37 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const right = {
+      over: 250 * (38 + 14) + ((top * 40) / 112) * 20,
+      rest: 0.6 * (300 * 36 + ((top * 72) / 112) * 36),
+    };
+    const stool = {
+      over: 250 * (11 + 11) + ((top * 13) / 37) * 6.5,
+      rest: 0.6 * (300 * 16 + ((top * 24) / 37) * 12),
+    };
+    expect(right.over / right.rest).toBeGreaterThan(stool.over / stool.rest);
+    expect(right.over / (right.rest + 80 * 72)).toBeLessThan(1);
+    const document: CounterOverhangInput = {
+      ...bare,
+      top: { ...bare.top, length: '112 in', depth: '37 in' },
+      base: {
+        ...{ from: '0 in', to: '72 in', back: '0 in', front: '24 in', foot: '24 in', height: '34 in' },
+        ...{ weight: '300 lbf', weightAt: '8 in', heldToFloor: true, anchorPull: '80 lbf' },
+      },
+      loads: [{ kind: 'person', amount: '250 lbf', patch: '4 in' }],
+    };
+    const found = check(document).checks.find(({ id }) => id === 'tip-over');
+    expect(found?.outcome).toBe('does-not-hold');
+    expect(found?.ratio).toBeCloseTo(stool.over / (stool.rest + 80 * 24), 3);
+  });
+
   it('tips about the line from a leg to the corner of its base where legs stand at one end alone', () => {
     // Two people at (70, 34) and (46, 34) in; the line runs from the leg at (8, 34) to the corner at (72, 24): 64 x 10 in.
     const legs = [4, 8].map((at) => ({

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { check, DocumentError } from '../../../calc/index.ts';
 import { findPanel } from '../../../calc/catalogue/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
-import type { CounterRunInput } from '../../../shared/check-document/index.ts';
+import { readDocument, type CounterRunInput } from '../../../shared/check-document/index.ts';
+import { ndsAsd } from '../../../calc/codes/nds-asd/index.ts';
+import { readRun } from '../../../calc/elements/counter-run/run.ts';
+import { modelOf, statesOf, type State } from '../../../calc/elements/counter-run/solve.ts';
 
 const inch = 0.0254;
 const psi = 6894.757293168;
@@ -43,6 +46,41 @@ describe('panels under tile or stone', () => {
     const E = (5 * q * (24 * inch) ** 4 * 12) / (384 * found * (0.75 * inch) ** 3);
     expect(E).toBeGreaterThan(1.9e9);
     expect(E).toBeLessThan(2.5e9);
+  });
+
+  it('press on each side with half of what is on them: q L / 2, no person', () => {
+    // On MDF of 3/4 in, by hand: 40 psf and its weight over 24 in; shear at the face 3 v / 2 t.
+    const density = findPanel('mdf', 0.75 * inch);
+    if (!density.ok) throw new Error('no MDF');
+    const q = (40 / 144) * psi + density.row.density_kgm3 * 9.80665 * 0.75 * inch;
+    const shear = outcome(strip, 'shear')?.demand?.value ?? NaN;
+    expect(shear / ((1.5 * q * 12 * inch) / (0.75 * inch))).toBeGreaterThan(0.97);
+    expect(shear / ((1.5 * q * 12 * inch) / (0.75 * inch))).toBeLessThan(1.06);
+  });
+
+  it('on a mesh twice as fine are asked for the same within a thirtieth', () => {
+    const particleboard: CounterRunInput = {
+      ...start,
+      ...{ substrate: { material: 'particleboard', thickness: '3/4 in' }, opening: '26 in' },
+    };
+    for (const document of [start, particleboard, { ...start, depth: '8 in' }]) {
+      const reading = readDocument(document);
+      if (!reading.ok || reading.document.element !== 'counter-run') throw new Error('not a run');
+      const read = readRun(reading.document);
+      const combination = ndsAsd.combinations(['ten-years', 'seven-days']).at(-1);
+      if (!read.ok || combination === undefined) throw new Error('not read');
+      const [coarse, fine] = [1, 2].map((finer) => {
+        const states = statesOf(read.run, modelOf(read.run, finer), combination);
+        const most = (pick: (state: State) => number): number => Math.max(...states.map(pick));
+        return [
+          most(({ end_Npm }) => end_Npm),
+          most(({ alongSpan_N }) => alongSpan_N),
+          most(({ acrossSpan_N }) => acrossSpan_N),
+          most(({ movement_m }) => movement_m),
+        ];
+      });
+      coarse?.forEach((value, k) => expect(Math.abs(value / (fine?.[k] ?? NaN) - 1)).toBeLessThan(1 / 30));
+    }
   });
 
   it('are held to L/360 under tile and L/720 under stone, even load (ANSI A108.01; Dimension Stone Design Manual)', () => {

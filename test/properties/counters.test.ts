@@ -1,0 +1,204 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { check } from '../../calc/index.ts';
+import type { CounterOverhangInput, CounterRunInput } from '../../shared/check-document/index.ts';
+import type { CheckResult } from '../../shared/check-result.ts';
+import { expectSound } from './expect-sound.ts';
+
+/* Laws that hold for counters of any size: nothing here is a number of our own. A check takes a while: few runs each. */
+
+const few = { numRuns: 12 };
+const timeout = 120_000;
+
+const inches = (least: number, most: number) =>
+  fc.integer({ min: 2 * least, max: 2 * most }).map((n) => n / 2);
+const chance = fc.record({
+  length: inches(30, 80),
+  depth: inches(26, 40),
+  base: inches(16, 24),
+  thickness: fc.constantFrom(1, 1.5, 1.75, 2.5),
+  inset: inches(0, 8),
+  person: fc.integer({ min: 50, max: 300 }),
+  staves: fc.constantFrom('along' as const, 'across' as const),
+  weight: fc.integer({ min: 50, max: 400 }),
+  prop: fc.constantFrom('none', 'leg', 'bracket', 'flat-bar'),
+  isHeld: fc.boolean(),
+});
+type Chance = typeof chance extends fc.Arbitrary<infer T> ? T : never;
+
+/** In inches and pounds, x counted from the left end, or from the right one. */
+function overhangOf(each: Chance, isMirrored = false): CounterOverhangInput {
+  const x = (place: number): string => `${isMirrored ? each.length - place : place} in`;
+  const [from, to] = [x(each.inset), x(each.length)];
+  const at = x(each.length / 3);
+  const reach = `${each.depth - 1} in`;
+  const rated = { allowable: '400 lbf', source: 'a test' };
+  const props = {
+    none: [],
+    leg: [{ kind: 'leg' as const, at, to: reach, ...rated }],
+    bracket: [{ kind: 'bracket' as const, at, to: reach, ...rated }],
+    'flat-bar': [
+      {
+        ...{ kind: 'flat-bar' as const, at, from: '4 in', to: reach },
+        ...{ width: '2 in', thickness: '1/2 in', metal: 'a36' },
+      },
+    ],
+  }[each.prop];
+  return {
+    schema: 1,
+    element: 'counter-overhang',
+    top: {
+      ...{ build: 'edge-glued-staves', material: 'sugar-maple', appearance: 'nearly-clear' },
+      ...{ staves: each.staves, thickness: `${each.thickness} in` },
+      ...{ length: `${each.length} in`, depth: `${each.depth} in` },
+    },
+    base: {
+      from: isMirrored ? to : from,
+      to: isMirrored ? from : to,
+      back: '0 in',
+      front: `${each.base} in`,
+      weight: `${each.weight} lbf`,
+      weightAt: `${each.base / 2} in`,
+      foot: `${each.base - 2} in`,
+      height: '34 in',
+      ...(each.isHeld ? { heldToFloor: true, anchorPull: '500 lbf' } : { heldToFloor: false }),
+    },
+    screws: {
+      ...{ fastener: 'wood-screw-10', length: '1-1/2 in', through: '3/4 in' },
+      at: [
+        [x(each.inset + 3), '2 in'],
+        [x(each.length - 3), '2 in'],
+      ],
+    },
+    props,
+    loads: [
+      { kind: 'area', amount: '10 psf', duration: 'ten-years', sustained: 0.3 },
+      { kind: 'person', amount: `${each.person} lbf`, duration: 'seven-days', patch: '4 in' },
+    ],
+  };
+}
+
+/** How much of each check is used, by its name; a check that does not hold for want of any resistance counts as endless. */
+function usedOf(result: CheckResult): Map<string, number> {
+  return new Map(
+    result.checks.flatMap(({ id, ratio, outcome }) =>
+      ratio !== null ? [[id, ratio]] : outcome === 'does-not-hold' ? [[id, Infinity]] : [],
+    ),
+  );
+}
+
+function expectNoLess(more: CheckResult, less: CheckResult, share = 1e-3): void {
+  const used = usedOf(more);
+  // A top that relies on its screws is judged on loose ones only where it stands: fewer places the more is on it.
+  const isLoose = [more, less].some(({ warnings }) =>
+    warnings.some((each) => each.includes('relies on its screws')),
+  );
+  usedOf(less).forEach((ratio, id) => {
+    if (isLoose && !['hold-down', 'tip-over', 'tip-over-push'].includes(id)) return;
+    const other = used.get(id);
+    if (other !== undefined) expect(other, id).toBeGreaterThanOrEqual(ratio * (1 - share) - 1e-6);
+  });
+}
+
+describe('counter overhangs of any size', () => {
+  it('give sound results', { timeout }, () => {
+    fc.assert(
+      fc.property(chance, (each) => expectSound(check(overhangOf(each)))),
+      few,
+    );
+  });
+
+  it('are the same counted from either end', { timeout }, () => {
+    fc.assert(
+      fc.property(chance, (each) => {
+        const [one, other] = [usedOf(check(overhangOf(each))), usedOf(check(overhangOf(each, true)))];
+        expect([...other.keys()]).toEqual([...one.keys()]);
+        one.forEach((ratio, id) => {
+          // People are looked for in steps from the left end: the worst place is found to within a hundredth.
+          if (Number.isFinite(ratio))
+            expect(Math.abs((other.get(id) ?? NaN) - ratio), id).toBeLessThan(0.01 * ratio + 1e-6);
+          else expect(other.get(id), id).toBe(ratio);
+        });
+      }),
+      few,
+    );
+  });
+
+  it('are asked for no less by somebody heavier', { timeout }, () => {
+    fc.assert(
+      fc.property(chance, (each) =>
+        expectNoLess(check(overhangOf({ ...each, person: each.person + 50 })), check(overhangOf(each))),
+      ),
+      few,
+    );
+  });
+
+  it('tip no sooner on a heavier base', { timeout }, () => {
+    fc.assert(
+      fc.property(chance, (each) => {
+        const heavier = usedOf(check(overhangOf({ ...each, weight: each.weight + 100 })));
+        const used = usedOf(check(overhangOf(each)));
+        for (const id of ['tip-over', 'tip-over-push'])
+          expect(heavier.get(id) ?? 0, id).toBeLessThanOrEqual((used.get(id) ?? Infinity) + 1e-9);
+      }),
+      few,
+    );
+  });
+});
+
+const runChance = fc.record({
+  opening: inches(10, 40),
+  depth: inches(12, 30),
+  person: fc.integer({ min: 50, max: 300 }),
+  panel: fc.constantFrom(
+    ['birch-plywood', '24 mm', 1] as const,
+    ['birch-plywood', '48 mm', 2] as const,
+    ['mdf', '18 mm', 1] as const,
+    ['particleboard', '18 mm', 1] as const,
+    ['osb', '18 mm', 1] as const,
+  ),
+  grain: fc.constantFrom('along' as const, 'across' as const),
+  finish: fc.constantFrom(undefined, 'ceramic-tile' as const, 'natural-stone' as const),
+});
+
+function runOf(each: typeof runChance extends fc.Arbitrary<infer T> ? T : never): CounterRunInput {
+  const [material, thickness, sheets] = each.panel;
+  return {
+    schema: 1,
+    element: 'counter-run',
+    substrate: { material, thickness, sheets, bond: 'structural', grain: each.grain },
+    opening: `${each.opening} in`,
+    depth: `${each.depth} in`,
+    ...(each.finish === undefined ? {} : { finish: { kind: each.finish, thickness: '3/8 in' } }),
+    loads: [
+      { kind: 'area', amount: '10 psf', duration: 'ten-years', sustained: 0.3 },
+      { kind: 'person', amount: `${each.person} lbf`, duration: 'seven-days', patch: '4 in' },
+    ],
+  };
+}
+
+describe('counter runs of any size', () => {
+  it('give sound results', { timeout }, () => {
+    fc.assert(
+      fc.property(runChance, (each) => {
+        expectSound(check(runOf(each)));
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('are asked for no less by somebody heavier, nor over a longer span', { timeout }, () => {
+    fc.assert(
+      fc.property(runChance, (each) => {
+        const result = check(runOf(each));
+        for (const harder of [
+          { ...each, person: each.person + 50 },
+          { ...each, opening: each.opening + 2 },
+        ]) {
+          expectNoLess(check(runOf(harder)), result, 0.01);
+        }
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
