@@ -80,7 +80,7 @@ export async function makeApp({
   if (site !== undefined) {
     app.use(limits.person);
     app.use(
-      ['/layouts', '/reach', '/props', '/sheet.pdf', '/api/layouts', '/api/reach', '/api/props'],
+      ['/layouts', '/reach', '/props', '/sheet.pdf', '/installer.pdf', '/api/layouts', '/api/reach', '/api/props'],
       limits.search,
     );
   }
@@ -102,7 +102,7 @@ export async function makeApp({
     app.post(`/${outlook}`, collectForm, ahead, showLongOutlook(templates, study, outlook));
   }
   app.get('/boards', showBoards(templates));
-  app.use(['/sheet', '/sheet.pdf'], ahead);
+  app.use(['/sheet', '/sheet.pdf', '/installer', '/installer.pdf'], ahead);
   app.use(sheetRoutes(templates, sendPdf));
   app.use(nothingHere(templates));
   app.use(showFailure(templates, log.report));

@@ -9,7 +9,7 @@ import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
 import { installerModel } from '../../view-models/installer.ts';
 import { installerPage, sheetPage } from '../../view-models/sheet-page.ts';
 import { sheetModel } from '../../view-models/sheet.ts';
-import { sheetOf, type AskedSheet } from '../asked-sheet.ts';
+import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { queryOfRequest } from '../page-body.ts';
@@ -67,6 +67,7 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
       const addresses = {
         backAddress: below.replace(/\/checks\/.*$/, ''),
         sheetAddress: below,
+        pdfAddress: `${below}/installer.pdf?paper=${context.paper}`,
         letterAddress: `${below}/installer?paper=letter`,
         a4Address: `${below}/installer?paper=a4`,
       };
@@ -75,7 +76,11 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
   );
   router.get(
     '/shared/:key/checks/:check/sheet.pdf',
-    sheet((asked, _below, response) => sendPdf(asked, response)),
+    sheet((asked, _below, response) => sendPdf.sheet(asked, response)),
+  );
+  router.get(
+    '/shared/:key/checks/:check/installer.pdf',
+    sheet((asked, below, response) => sendPdf.installer(asked, response, `${below}/sheet.pdf`)),
   );
   return router;
 }
