@@ -106,7 +106,7 @@ function installerOf(
   const model = installerModel(document, result, context);
   return {
     ...paperInstaller(model, printable),
-    title: `Installer’s sheet: ${printable.words(model.title)}`,
+    bookmark: `Installer’s sheet: ${printable.words(model.title)}`,
   };
 }
 
@@ -141,7 +141,8 @@ function unfinished(
           ['Checked by', words(written(texts, 'checkedBy')), false],
         ],
         word: row.word,
-        summary: 'It can’t be worked out until what is said below is put right, so nothing of it is known to hold.',
+        summary:
+          'It can’t be worked out until what is said below is put right, so nothing of it is known to hold.',
         errors: errors.map(({ path, message }) => ({ place: words(path), message: words(message) })),
         cautions: cautions.map(words),
       },

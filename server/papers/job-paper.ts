@@ -29,7 +29,8 @@ export function jobPaper(
   { words }: Printable,
 ): string {
   const label = `Job ${job.number}`;
-  const lines = hasNotes && job.notes !== '' ? job.notes.split('\n').filter((line) => line.trim() !== '') : [];
+  const lines =
+    hasNotes && job.notes !== '' ? job.notes.split('\n').filter((line) => line.trim() !== '') : [];
   const said = new Set(drafts.flatMap((draft) => draft.cautions));
   const cover = {
     isA4: paper === 'a4',
@@ -51,7 +52,9 @@ export function jobPaper(
       ['Tool', aid, true],
     ],
     standing: standingWords(drafts),
-    standingNotes: ['Not issued. This is a working copy: what is issued is a sheet with a number of its own.'],
+    standingNotes: [
+      'Not issued. This is a working copy: what is issued is a sheet with a number of its own.',
+    ],
     signatures: [
       ['Prepared by', words(job.preparedBy)],
       ['Checked by', words(job.checkedBy)],

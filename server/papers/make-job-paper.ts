@@ -50,7 +50,14 @@ const program = new URL('./draft-worker.ts', import.meta.url);
 
 /** Opens what makes PDFs of whole jobs: checks are worked out in a thread, and set where sheets are. */
 export function openJobPaperMaker(pdfs: PdfWorkers = createPdfWorkers()): JobPaperMaker {
-  const rules = { kind: 'thread', most: 1, mostWaiting: 50, patience_ms: 120_000, grace_ms: 500, mostOrders: 5000 } as const;
+  const rules = {
+    kind: 'thread',
+    most: 1,
+    mostWaiting: 50,
+    patience_ms: 120_000,
+    grace_ms: 500,
+    mostOrders: 5000,
+  } as const;
   const drafts = openThreadRoom<DraftOrder, DraftReply>(program, rules);
   const printable = createPrintable();
   return {

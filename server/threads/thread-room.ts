@@ -41,6 +41,8 @@ interface Waiting<Order, Answer> {
   readonly patience_ms: number;
   readonly resolve: (answer: Answer) => void;
   readonly reject: (error: unknown) => void;
+  /** While it waits; once it is begun, more is to be done than to leave. */
+  readonly onAbort: () => void;
 }
 
 /**
@@ -66,6 +68,11 @@ export function openThreadRoom<Order extends object, Answer>(
     return hand;
   };
 
+  const leave = (waiting: Waiting<Order, Answer>): void => {
+    queue.splice(queue.indexOf(waiting), 1);
+    waiting.reject(cancelled());
+  };
+
   const serve = (): void => {
     while (queue.length > 0 && (idle.length > 0 || all.size < rules.most)) {
       const next = queue.shift();
@@ -74,16 +81,17 @@ export function openThreadRoom<Order extends object, Answer>(
   };
 
   const work = async (
-    { order, signal, patience_ms, resolve, reject }: Waiting<Order, Answer>,
+    { order, signal, patience_ms, resolve, reject, onAbort }: Waiting<Order, Answer>,
     hand: Hand<Order, Answer>,
   ): Promise<void> => {
-    const onAbort = (): void => {
+    signal.removeEventListener('abort', onAbort);
+    const abandon = (): void => {
       reject(cancelled());
       hand.hurry(rules.grace_ms);
     };
-    signal.addEventListener('abort', onAbort);
+    signal.addEventListener('abort', abandon);
     await hand.run(order, patience_ms).then(resolve, reject);
-    signal.removeEventListener('abort', onAbort);
+    signal.removeEventListener('abort', abandon);
     if (!hand.isSound) return;
     if (hand.orders < rules.mostOrders) idle.push(hand);
     else void hand.end();
@@ -97,13 +105,9 @@ export function openThreadRoom<Order extends object, Answer>(
         return Promise.reject(new ThreadError('busy', 'Too much is waiting to be done.'));
       }
       return new Promise((resolve, reject) => {
-        const waiting = { order, signal, patience_ms, resolve, reject };
+        const waiting = { order, signal, patience_ms, resolve, reject, onAbort: () => leave(waiting) };
         queue.push(waiting);
-        signal.addEventListener('abort', () => {
-          if (!queue.includes(waiting)) return;
-          queue.splice(queue.indexOf(waiting), 1);
-          reject(cancelled());
-        });
+        signal.addEventListener('abort', waiting.onAbort);
         serve();
       });
     },
