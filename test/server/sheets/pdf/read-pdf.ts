@@ -42,6 +42,14 @@ export function textOf(pdf: Uint8Array): Promise<string> {
   return withFile(pdf, async (file) => squeezed(await run('pdftotext', '-raw', file, '-')));
 }
 
+/** The text of each page in reading order. */
+export function pagesOf(pdf: Uint8Array): Promise<string[]> {
+  return withFile(pdf, async (file) => {
+    const pages = (await run('pdftotext', '-raw', file, '-')).split('\f').slice(0, -1);
+    return pages.map(squeezed);
+  });
+}
+
 /** Pairs of words printed over one another, by the boxes that the reader gives them (points, y downwards). */
 export function wordsOverWords(pdf: Uint8Array): Promise<string[]> {
   return withFile(pdf, async (file) => {
@@ -94,5 +102,5 @@ async function withFile<Found>(pdf: Uint8Array, find: (file: string) => Promise<
 
 /** Text as it is compared: white space of any kind as one space, and no invisible places to break. */
 export function squeezed(text: string): string {
-  return text.replaceAll('\u200b', '').replace(/[\s\u00a0]+/g, ' ');
+  return text.replace(/[\u200b\u2060]/g, '').replace(/[\s\u00a0]+/g, ' ');
 }
