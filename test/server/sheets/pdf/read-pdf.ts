@@ -50,6 +50,15 @@ export function pagesOf(pdf: Uint8Array): Promise<string[]> {
   });
 }
 
+/** The smallest letters, points, those of drawings too. The reader tells sizes one and a half times as large, as whole numbers. */
+export function smallestLetters_pt(pdf: Uint8Array): Promise<number> {
+  return withFile(pdf, async (file) => {
+    const told = await run('pdftohtml', '-xml', '-i', '-stdout', file);
+    const sizes = [...told.matchAll(/<fontspec [^>]*size="(\d+)"/g)].map(([, size]) => Number(size) / 1.5);
+    return Math.min(...sizes);
+  });
+}
+
 /** Pairs of words printed over one another, by the boxes that the reader gives them (points, y downwards). */
 export function wordsOverWords(pdf: Uint8Array): Promise<string[]> {
   return withFile(pdf, async (file) => {
