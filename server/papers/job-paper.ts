@@ -3,12 +3,12 @@ import { cautions } from '../../shared/cautions.ts';
 import type { Paper } from '../sheets/paper.ts';
 import type { Printable } from '../sheets/pdf/printable.ts';
 import type { Job } from '../store/jobs.ts';
-import type { StandingWord } from '../store/tables.ts';
+import type { JobWords, StandingWord } from '../store/tables.ts';
 import type { Draft } from './draft.ts';
 
 /** What the cover says besides the checks. */
 export interface JobPaper {
-  readonly job: Job;
+  readonly job: JobWords & Pick<Job, 'number'>;
   readonly paper: Paper;
   /** The day and time of making, in words. */
   readonly made: string;

@@ -12,9 +12,12 @@ import type { Draft, DraftOrder } from './draft.ts';
 import type { DraftReply } from './draft-worker.ts';
 import { jobPaper, type JobPaper } from './job-paper.ts';
 
+/** What of a check is put on paper. */
+type PaperCheck = Pick<Check, 'form' | 'number'>;
+
 /** What is to be made, and the checks as they were when it was asked for. */
 export interface JobPaperOrder extends JobPaper {
-  readonly checks: readonly Check[];
+  readonly checks: readonly PaperCheck[];
   readonly made_s: number;
 }
 
@@ -78,7 +81,7 @@ export function openJobPaperMaker(pdfs: PdfWorkers = createPdfWorkers()): JobPap
 async function draft(
   drafts: ThreadRoom<DraftOrder, DraftReply>,
   { job, paper }: JobPaperOrder,
-  { form, number: own }: Check,
+  { form, number: own }: PaperCheck,
   signal: AbortSignal,
 ): Promise<Draft> {
   const number = `${job.number}-${own}`;

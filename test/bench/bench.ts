@@ -5,6 +5,7 @@ import { checkCost } from './check-cost.ts';
 import { layoutCost, remedyCost } from './layout-cost.ts';
 import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
+import { pdfCost } from './pdf-cost.ts';
 import { plateCost } from './plate-cost.ts';
 import { page, table, type Row } from './report.ts';
 import { storeCost } from './store-cost.ts';
@@ -22,6 +23,7 @@ const counts = isQuick
       beam: 2,
       plate: 1,
       page: 3,
+      pdf: { sheets: 2, checks: 2, jobs: 1 },
       store: { saves: 3, jobs: 20, lists: 3 },
       throughput: { rounds: 1, seconds: 1 },
       memory: 40,
@@ -32,6 +34,7 @@ const counts = isQuick
       beam: 60,
       plate: 12,
       page: 200,
+      pdf: { sheets: 30, checks: 20, jobs: 5 },
       store: { saves: 300, jobs: 10_000, lists: 15 },
       throughput: { rounds: 7, seconds: 3 },
       memory: asked('--checks=') ?? 100_000,
@@ -45,6 +48,7 @@ const rows: Row[] = [
   beamCost(counts.beam),
   plateCost(counts.plate),
   await pageCost(counts.page),
+  ...(await pdfCost(counts.pdf)),
   ...(await storeCost(counts.store)),
   ...(await memory(counts.memory)),
 ];

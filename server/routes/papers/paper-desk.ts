@@ -26,7 +26,7 @@ export interface PaperSubject extends PapersPlace {
 }
 
 /** A check is some ten pages and takes the setter 18 MB while it sets them: so many take about 1 GB and half a minute. */
-export const mostChecks = 60;
+const mostChecks = 60;
 
 const tooMany = {
   heading: 'Many PDFs are being made just now',

@@ -12,7 +12,7 @@ import { showUsed } from '../../../shared/quantity/index.ts';
 import { findProgram } from '../../run/programs.ts';
 import { visitor } from '../jobs/visitor.ts';
 import { serve, type Served } from '../serve.ts';
-import { pagesOf, readPdf, squeezed } from '../sheets/pdf/read-pdf.ts';
+import { pagesOf, readPdf, smallestLetters_pt, squeezed } from '../sheets/pdf/read-pdf.ts';
 
 let served: Served;
 beforeAll(async () => {
@@ -138,6 +138,14 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the PDF of a whole job'
       expect(page).toContain('Not issued: a working copy of Job 1');
       if (index > 0) expect(page).toMatch(/Check 1-[1-5]/);
     });
+  });
+
+  it('keeps the page to the wall on one sheet with letters of 14 points, the rest of the job around it', async () => {
+    const walls = pages.filter((page, index) => index > 0 && page.includes('Installer’s sheet:'));
+    expect(walls).toHaveLength(2);
+    for (const wall of walls) expect(wall).toContain('The calculation sheet has more cautions');
+    const wallAt = pages.findIndex((page, index) => index > 0 && page.includes('Installer’s sheet:')) + 1;
+    expect(await smallestLetters_pt(pdf, wallAt)).toBeGreaterThanOrEqual(14);
   });
 
   it('has contents whose page numbers lead to where the titles are', () => {

@@ -50,10 +50,20 @@ export function pagesOf(pdf: Uint8Array): Promise<string[]> {
   });
 }
 
-/** The smallest letters, points, those of drawings too. The reader tells sizes one and a half times as large, as whole numbers. */
-export function smallestLetters_pt(pdf: Uint8Array): Promise<number> {
+/** The smallest letters of a page, points, those of drawings too. The reader tells sizes one and a half times as large, as whole numbers. */
+export function smallestLetters_pt(pdf: Uint8Array, page = 1): Promise<number> {
   return withFile(pdf, async (file) => {
-    const told = await run('pdftohtml', '-xml', '-i', '-stdout', file);
+    const told = await run(
+      'pdftohtml',
+      '-f',
+      String(page),
+      '-l',
+      String(page),
+      '-xml',
+      '-i',
+      '-stdout',
+      file,
+    );
     const sizes = [...told.matchAll(/<fontspec [^>]*size="(\d+)"/g)].map(([, size]) => Number(size) / 1.5);
     return Math.min(...sizes);
   });
