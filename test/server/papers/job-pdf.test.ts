@@ -10,6 +10,9 @@ import { standingOf, stateOf } from '../../../server/jobs/standing.ts';
 import { tableValue } from '../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../shared/quantity/index.ts';
 import { findProgram } from '../../run/programs.ts';
+import { createPdfWorkers } from '../../../server/sheets/pdf/workers.ts';
+import { makeLink } from '../../../server/store/share-links.ts';
+import { cookieOf, letIn, site } from '../accounts/office.ts';
 import { visitor } from '../jobs/visitor.ts';
 import { serve, type Served } from '../serve.ts';
 import { pagesOf, readPdf, smallestLetters_pt, squeezed } from '../sheets/pdf/read-pdf.ts';
@@ -278,6 +281,49 @@ describe('the making of a PDF of a job', () => {
     expect((await someone.get(`${address}/file`)).status).toBe(404);
     await own.store.close();
     expect((await someone.get(address)).status).toBe(503);
+    await own.close();
+  });
+
+  it('says so where what sets the pages has died, and offers to make it again', async () => {
+    const pdfs = createPdfWorkers(undefined, new URL('./no-such-program.mjs', import.meta.url));
+    const own = await serve(undefined, { pdfs });
+    const someone = visitor(own);
+    const job = await someone.beginJob();
+    const address = (await someone.send(`${job}/papers`)).headers.get('location') ?? '';
+    let page = await someone.page(address);
+    while (page.includes('<progress')) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      page = await someone.page(address);
+    }
+    expect(page).toContain('The pages could not be set.');
+    expect(page).toContain(`action="${job}/papers"`);
+    expect(own.faults).toHaveLength(1);
+    await own.close();
+    await pdfs.close();
+  });
+
+  it('by a link is for whoever has the link alone, and has no notes in it', async () => {
+    const own = await serve(site);
+    const owner = await letIn(own.store, 'here', 'owner', 'O. Wner');
+    const [inside, outside] = [visitor(own, await cookieOf(own.store, owner)), visitor(own)];
+    const job = await inside.beginJob({ name: 'House by the mill', notes: 'Never pays' });
+    const key = await makeLink(own.store, { officeId: 'here', name: '' }, job.replace('/jobs/', ''), 'C', 30);
+    const begun = await outside.send(`/shared/${key}/papers`, { paper: 'a4' });
+    const address = begun.headers.get('location') ?? '';
+    expect(address).toMatch(/^\/shared\/.*\/papers\/[0-9a-f]{24}$/);
+    while ((await outside.page(address)).includes('<progress')) {
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    expect(await outside.page(address)).not.toContain('href="/jobs');
+    const file = await outside.get(`${address}/file`);
+    const [cover] = await pagesOf(Buffer.from(await file.arrayBuffer()));
+    expect(cover).toContain('House by the mill');
+    expect(cover).not.toContain('Never pays');
+    const id = address.replace(/^.*\//, '');
+    expect((await inside.get(`${job}/papers/${id}`)).status).toBe(404);
+    const theirs = (await inside.send(`${job}/papers`)).headers.get('location') ?? '';
+    expect((await outside.get(address.replace(id, theirs.replace(/^.*\//, '')))).status).toBe(404);
+    expect((await outside.get(theirs)).status).toBe(303);
     await own.close();
   });
 
