@@ -5,7 +5,9 @@ const slow = [
   'test/browser/**/*.test.ts',
   'test/reference/**/*.test.ts',
   'test/command-line/**/*.test.ts',
+  'test/server/papers/job-pdf.test.ts',
   'test/server/sheets/pdf/**/*.test.ts',
+  'test/server/threads/**/*.test.ts',
   'test/server/store/killed.test.ts',
 ];
 const patience = { testTimeout: 60_000, hookTimeout: 120_000, isolate: false };

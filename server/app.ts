@@ -13,6 +13,10 @@ import { nothingHere, showFailure } from './routes/failures.ts';
 import { showDemo } from './routes/demo.ts';
 import { healthRoutes } from './routes/health.ts';
 import { jobActions } from './routes/jobs/index.ts';
+import { paperActions } from './routes/papers/job-papers.ts';
+import { sharedPaperRoutes } from './routes/papers/shared-papers.ts';
+import { openJobPaperMaker } from './papers/make-job-paper.ts';
+import { createWorks } from './papers/works.ts';
 import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
@@ -62,6 +66,8 @@ export async function makeApp({
   const limits = makeLimits(templates);
   const sendPdf = pdfSender(templates, pdfs, log.report);
   const study = openStudy();
+  const works = createWorks(log.report);
+  const papers = { store, templates, works, maker: openJobPaperMaker(pdfs) };
   const app = express();
   app
     .disable('x-powered-by')
@@ -74,18 +80,27 @@ export async function makeApp({
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     app.use(['/sign-in', '/shared'], limits.open);
-    app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf));
+    app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf), sharedPaperRoutes(desk, papers));
   }
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
   if (site !== undefined) {
     app.use(limits.person);
     app.use(
-      ['/layouts', '/reach', '/props', '/sheet.pdf', '/api/layouts', '/api/reach', '/api/props'],
+      [
+        '/layouts',
+        '/reach',
+        '/props',
+        '/sheet.pdf',
+        '/installer.pdf',
+        '/api/layouts',
+        '/api/reach',
+        '/api/props',
+      ],
       limits.search,
     );
   }
   app.use('/api', apiRoutes(study, log.report));
-  mount(app, jobActions({ ...views, store }), templates);
+  mount(app, [...jobActions({ ...views, store }), ...paperActions(papers)], templates);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);
@@ -102,7 +117,7 @@ export async function makeApp({
     app.post(`/${outlook}`, collectForm, ahead, showLongOutlook(templates, study, outlook));
   }
   app.get('/boards', showBoards(templates));
-  app.use(['/sheet', '/sheet.pdf'], ahead);
+  app.use(['/sheet', '/sheet.pdf', '/installer', '/installer.pdf'], ahead);
   app.use(sheetRoutes(templates, sendPdf));
   app.use(nothingHere(templates));
   app.use(showFailure(templates, log.report));

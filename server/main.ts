@@ -4,6 +4,7 @@ import { openStore } from './store/open-store.ts';
 import { hasOwner } from './store/people.ts';
 import { openLog, quietLog } from './log.ts';
 import { readSettings } from './settings.ts';
+import { createPdfWorkers } from './sheets/pdf/workers.ts';
 
 const noAccounts =
   'There are no accounts yet, so nobody could sign in. Make the first one on this machine, with the same DATA_DIR or ' +
@@ -17,8 +18,10 @@ try {
   if (site !== undefined && !(await hasOwner(store))) fail(noAccounts);
   const log = site === undefined ? quietLog : openLog();
   let isStopping = false;
-  const app = await makeApp({ store, log, site, isStopping: () => isStopping });
+  const pdfs = createPdfWorkers();
+  const app = await makeApp({ store, log, site, isStopping: () => isStopping, pdfs });
   const server = await listen(app, reading.settings);
+  pdfs.warm('sheet');
   const address = server.address();
   const port = typeof address === 'object' && address !== null ? address.port : reading.settings.port;
   const host = reading.settings.host === '::1' ? '[::1]' : reading.settings.host;

@@ -6,9 +6,12 @@ import { sendCatalogue } from './api-catalogue.ts';
 import { apiFailures, nothingHere, otherMethods } from './api-failures.ts';
 import { sendProblem } from './api-problem.ts';
 import { sendSchema } from './api-schema.ts';
+import { untilGone } from './until-gone.ts';
 
 /** Answers a document with what is worked out from it. */
-function answerWith(workOut: (document: unknown) => object | Promise<object>): RequestHandler {
+function answerWith(
+  workOut: (document: unknown, signal: AbortSignal) => object | Promise<object>,
+): RequestHandler {
   return async (request, response) => {
     const body = readBody(request);
     if (!body.ok) {
@@ -16,7 +19,7 @@ function answerWith(workOut: (document: unknown) => object | Promise<object>): R
       return;
     }
     try {
-      response.json(await workOut(body.value));
+      response.json(await workOut(body.value, untilGone(response)));
     } catch (error) {
       if (!(error instanceof DocumentError)) throw error;
       sendProblem(response, 422, countOf(error.errors.length), error.errors);
@@ -32,8 +35,9 @@ function answerWith(workOut: (document: unknown) => object | Promise<object>): R
  */
 export function apiRoutes(study: Study, report: (error: unknown) => void = console.error): Router {
   const router = Router();
-  const checks = (document: unknown) => (takesItsTime(document) ? study.check(document) : check(document));
-  const props = (document: unknown) => study.props(document);
+  const checks = (document: unknown, signal: AbortSignal) =>
+    takesItsTime(document) ? study.check(document, signal) : check(document);
+  const props = (document: unknown, signal: AbortSignal) => study.props(document, signal);
   for (const [path, workOut] of Object.entries({ checks, layouts, props, reach })) {
     router.route(`/${path}`).post(requireJson, collectBody, answerWith(workOut)).all(otherMethods('POST'));
   }

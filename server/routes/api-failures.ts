@@ -1,5 +1,7 @@
 import type { ErrorRequestHandler, RequestHandler } from 'express';
+import { ThreadError } from '../threads/thread-error.ts';
 import { sendProblem } from './api-problem.ts';
+import { heldUp } from './failures.ts';
 
 /** A method that the resource does not have: names those it has. */
 export function otherMethods(...allowed: readonly string[]): RequestHandler {
@@ -35,6 +37,12 @@ export function apiFailures(report: (error: unknown) => void): ErrorRequestHandl
     const detail = bodyDetails[status];
     if (detail !== undefined) {
       sendProblem(response, status, detail);
+      return;
+    }
+    if (error instanceof ThreadError) {
+      if (error.fault === 'ended') report(error);
+      response.set('Retry-After', '10');
+      sendProblem(response, 503, heldUp[error.fault]);
       return;
     }
     report(error);

@@ -2,6 +2,7 @@ import type { ErrorRequestHandler, RequestHandler, Response } from 'express';
 import { sendProblem } from './api-problem.ts';
 import { isForPrograms } from './for-programs.ts';
 import { troubleOf } from '../store/trouble.ts';
+import { ThreadError, type ThreadFault } from '../threads/thread-error.ts';
 import type { Templates } from '../templates.ts';
 import { pageFrame } from '../view-models/page.ts';
 
@@ -39,6 +40,14 @@ const ours = {
   message: 'The fault is in this program, and it has been noted. Nothing was checked: there is no answer.',
 };
 
+/** What is said where long work came to nothing. It can be asked for again. */
+export const heldUp: Readonly<Record<ThreadFault, string>> = {
+  busy: 'Much is being worked out just now, and this would have waited long. Try again in a moment.',
+  'too-slow': 'It took too long and was given up. Try again in a moment.',
+  ended: 'The part of the program that works it out has stopped; it starts afresh. Try again in a moment.',
+  cancelled: 'It was cancelled before it was done.',
+};
+
 /** The page for a failure; one of our own is told to `report`, and so is trouble with the store. */
 export function showFailure(templates: Templates, report: (error: unknown) => void): ErrorRequestHandler {
   return (error: unknown, request, response, next) => {
@@ -54,6 +63,15 @@ export function showFailure(templates: Templates, report: (error: unknown) => vo
       response.set('Retry-After', '30');
       if (isForPrograms(request)) sendProblem(response, 503, message);
       else sendFailure(templates, response, 503, { heading, message });
+      return;
+    }
+    if (error instanceof ThreadError) {
+      if (error.fault === 'ended') report(error);
+      const message = heldUp[error.fault];
+      response.set('Retry-After', '10');
+      if (isForPrograms(request)) sendProblem(response, 503, message);
+      else
+        sendFailure(templates, response, 503, { heading: 'That could not be worked out just now', message });
       return;
     }
     const status = statusOf(error);

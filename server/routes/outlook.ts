@@ -8,6 +8,7 @@ import { pageFrame } from '../view-models/page.ts';
 import { propsView } from '../view-models/props.ts';
 import { reachView } from '../view-models/reach.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
+import { untilGone } from './until-gone.ts';
 
 /** What may be asked about a check beside its answer. */
 type Outlook = 'layouts' | 'reach' | 'props';
@@ -60,7 +61,9 @@ async function sendOutlook(
     shelf !== undefined && outlook === 'layouts' ? [layoutsView(state, shelf.document.board.length)] : [];
   const reaches = shelf !== undefined && outlook === 'reach' ? [reachView(state)] : [];
   const counter = answer.ok && answer.element === 'counter-overhang' && outlook === 'props';
-  const props = counter ? [propsView(state, await study.props(state.reading.document))] : [];
+  const props = counter
+    ? [propsView(state, await study.props(state.reading.document, untilGone(response)))]
+    : [];
   const view = { layouts, reaches, props, isPart, hasErrors: !answer.ok };
   if (isPart) {
     response.send(templates.partial('outlook', view));

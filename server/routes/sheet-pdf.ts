@@ -1,30 +1,44 @@
 import type { RequestHandler, Response } from 'express';
 import { fileName } from '../sheets/file-name.ts';
 import { madeAt } from '../sheets/pdf/made-at.ts';
+import { paperInstaller } from '../sheets/pdf/paper-installer.ts';
 import { paperSheet } from '../sheets/pdf/paper-sheet.ts';
 import { createPrintable } from '../sheets/pdf/printable.ts';
 import { PdfError, type PdfFault } from '../sheets/pdf/task.ts';
 import type { PdfWorkers } from '../sheets/pdf/workers.ts';
+import type { AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
-import { createTypesetter } from '../typeset/index.ts';
+import { createTypesetter, texAsItIs } from '../typeset/index.ts';
+import { installerModel } from '../view-models/installer.ts';
 import { pageFrame } from '../view-models/page.ts';
 import { sheetModel } from '../view-models/sheet.ts';
-import { askedSheet, type AskedSheet } from './asked-sheet.ts';
+import { askedSheet } from './asked-sheet.ts';
+import { untilGone } from './until-gone.ts';
 
-const texAsItIs = (tex: string): string => tex;
-
-/** Sends the calculation of a check as a file. */
-export type PdfSender = (asked: AskedSheet, response: Response) => Promise<void>;
+/** Sends the calculation of a check, or the installer's sheet of a shelf, as a file. */
+export interface PdfSender {
+  readonly sheet: (asked: AskedSheet, response: Response) => Promise<void>;
+  /** @param below the address of the calculation's file, for what has no installer's sheet */
+  readonly installer: (asked: AskedSheet, response: Response, below: string) => Promise<void>;
+}
 
 /** The calculation as a file to keep, `/sheet.pdf?<the check's query>`, on letter or A4 paper by `paper=`. */
-export function sendSheetPdf(templates: Templates, sendPdf: PdfSender): RequestHandler {
+export function sendSheetPdf(templates: Templates, send: PdfSender): RequestHandler {
   return async (request, response) => {
     const asked = askedSheet(templates, request, response);
-    if (asked !== undefined) await sendPdf(asked, response);
+    if (asked !== undefined) await send.sheet(asked, response);
   };
 }
 
-/** Makes what sends a calculation. It is set in a thread of its own; the work ends where whoever asked has gone. */
+/** The page that goes to the wall as a file, `/installer.pdf?<the check's query>`. */
+export function sendInstallerPdf(templates: Templates, send: PdfSender): RequestHandler {
+  return async (request, response) => {
+    const asked = askedSheet(templates, request, response);
+    if (asked !== undefined) await send.installer(asked, response, `/sheet.pdf?${asked.context.query}`);
+  };
+}
+
+/** Makes what sends a file. It is set apart from here; the work ends where whoever asked has gone. */
 export function pdfSender(
   templates: Templates,
   pdfs: PdfWorkers,
@@ -32,22 +46,40 @@ export function pdfSender(
 ): PdfSender {
   const typesetter = createTypesetter(texAsItIs);
   const printable = createPrintable();
-  return async ({ checked, context }, response) => {
-    const model = sheetModel(checked, typesetter, context);
-    const gone = new AbortController();
-    response.once('close', () => gone.abort());
+  const send = async (
+    template: 'sheet' | 'installer',
+    data: object,
+    { date, name }: { readonly date: string; readonly name: string },
+    response: Response,
+  ): Promise<void> => {
     try {
-      const data = paperSheet(model, printable);
-      const pdf = await pdfs.make({ template: 'sheet', data, made_s: madeAt(model.date) }, gone.signal);
+      const task = { template, json: JSON.stringify(data), made_s: madeAt(date) };
+      const pdf = await pdfs.make(task, untilGone(response));
       response
         .type('application/pdf')
-        .set('Content-Disposition', `inline; filename="calculation-sheet-${fileName(model.title)}.pdf"`)
+        .set('Content-Disposition', `inline; filename="${name}.pdf"`)
         .set('Cache-Control', 'no-cache')
         .send(Buffer.from(pdf));
     } catch (error) {
       if (!(error instanceof PdfError)) throw error;
       sendFault(templates, response, error, report);
     }
+  };
+  return {
+    sheet: async ({ checked, context }, response) => {
+      const model = sheetModel(checked, typesetter, context);
+      const about = { date: model.date, name: `calculation-sheet-${fileName(model.title)}` };
+      await send('sheet', paperSheet(model, printable), about, response);
+    },
+    installer: async ({ checked, context }, response, below) => {
+      if (checked.element !== 'bracket-shelf') {
+        response.redirect(303, below);
+        return;
+      }
+      const model = installerModel(checked.document, checked.result, context);
+      const about = { date: model.date, name: `installers-sheet-${fileName(model.title)}` };
+      await send('installer', paperInstaller(model, printable), about, response);
+    },
   };
 }
 

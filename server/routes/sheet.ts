@@ -6,13 +6,15 @@ import { createTypesetter } from '../typeset/index.ts';
 import { installerModel } from '../view-models/installer.ts';
 import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
 import { sheetModel } from '../view-models/sheet.ts';
-import { askedSheet, type AskedSheet } from './asked-sheet.ts';
+import type { AskedSheet } from '../sheets/sheet-of.ts';
+import { askedSheet } from './asked-sheet.ts';
 import { queryOfRequest } from './page-body.ts';
-import { sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
+import { sendInstallerPdf, sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
 
 /**
  * The printed calculation, `/sheet?<the check's query>` as a page and `/sheet.pdf?<the same>` as a file, and the page that goes
- * to the wall, `/installer?<the same>`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the answer is 422 and the way back.
+ * to the wall, `/installer` and `/installer.pdf`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the
+ * answer is 422 and the way back.
  */
 export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
   const router = Router();
@@ -30,6 +32,7 @@ export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
     ),
   );
   router.get('/sheet.pdf', sendSheetPdf(templates, sendPdf));
+  router.get('/installer.pdf', sendInstallerPdf(templates, sendPdf));
   router.get('/installer', (request, response) => {
     const asked = askedSheet(templates, request, response);
     if (asked === undefined) return;

@@ -1,93 +1,126 @@
-import { once } from 'node:events';
-import { setTimeout as sleep } from 'node:timers/promises';
-import { Worker } from 'node:worker_threads';
+import { Hand, type HandKind } from './hand.ts';
+import { ThreadError } from './thread-error.ts';
 
-/** Where long work is done: in a thread of its own, one order after another, so that nobody else waits. */
+/** Where long work is done: in threads or processes of its own, so that nobody else waits. */
 export interface ThreadRoom<Order, Answer> {
   /**
-   * Has one order done.
+   * Has one order done as soon as somebody is free.
    *
-   * @throws Error where it takes too long or the thread stopped
+   * @throws ThreadError where no answer comes, with the reason
    */
-  ask(order: Order): Promise<Answer>;
+  ask(order: Order, wait?: Wait): Promise<Answer>;
+  /** Starts one ahead of the first order. */
+  warm(): void;
+  /** Ends everything; what was asked for is not answered any more. */
   close(): Promise<void>;
 }
 
+/** How an answer is waited for. */
+export interface Wait {
+  /** Ends the work where nobody waits for it any more. */
+  readonly signal?: AbortSignal;
+  /** How long it may take once it is begun, where that is not the room's usual. */
+  readonly patience_ms?: number;
+}
+
 export interface RoomRules {
-  /** How long one order may take before its thread is stopped. */
-  readonly longest_ms: number;
-  /** A thread is replaced after so many orders. */
-  readonly mostOfOneThread: number;
+  readonly kind: HandKind;
+  readonly most: number;
+  readonly mostWaiting: number;
+  /** How long one order may take before whoever does it is ended. */
+  readonly patience_ms: number;
+  /** How long an order goes on that nobody waits for any more: to start anew takes longer than most orders do. */
+  readonly grace_ms: number;
+  /** Each keeps a little of every order, so that it is replaced after so many. */
+  readonly mostOrders: number;
+}
+
+interface Waiting<Order, Answer> {
+  readonly order: Order;
+  readonly signal: AbortSignal;
+  readonly patience_ms: number;
+  readonly resolve: (answer: Answer) => void;
+  readonly reject: (error: unknown) => void;
+  /** While it waits; once it is begun, more is to be done than to leave. */
+  readonly onAbort: () => void;
 }
 
 /**
- * Opens a room; its thread starts with the first order.
+ * Opens a room; hands are started when there is work for them, and an idle one keeps no program alive.
  *
- * @param worker the program of the thread: it answers every message with one
+ * @param program what each runs: it answers every message with one
  */
-export function openThreadRoom<Order, Answer>(worker: URL, rules: RoomRules): ThreadRoom<Order, Answer> {
-  let thread: Worker | undefined;
-  let doneHere = 0;
-  let last: Promise<unknown> = Promise.resolve();
+export function openThreadRoom<Order extends object, Answer>(
+  program: URL,
+  rules: RoomRules,
+): ThreadRoom<Order, Answer> {
+  const queue: Waiting<Order, Answer>[] = [];
+  const idle: Hand<Order, Answer>[] = [];
+  const all = new Set<Hand<Order, Answer>>();
 
-  const stop = async () => {
-    const stopped = thread;
-    [thread, doneHere] = [undefined, 0];
-    await stopped?.terminate();
+  const start = (): Hand<Order, Answer> => {
+    const hand = new Hand<Order, Answer>(rules.kind, program, () => {
+      all.delete(hand);
+      if (idle.includes(hand)) idle.splice(idle.indexOf(hand), 1);
+      serve();
+    });
+    all.add(hand);
+    return hand;
   };
 
-  const askNow = async (order: Order): Promise<Answer> => {
-    if (doneHere >= rules.mostOfOneThread) await stop();
-    thread ??= startThread(worker);
-    doneHere += 1;
-    try {
-      return await answerOf<Answer>(thread, order, rules.longest_ms);
-    } catch (error) {
-      await stop();
-      throw error;
+  const leave = (waiting: Waiting<Order, Answer>): void => {
+    queue.splice(queue.indexOf(waiting), 1);
+    waiting.reject(cancelled());
+  };
+
+  const serve = (): void => {
+    while (queue.length > 0 && (idle.length > 0 || all.size < rules.most)) {
+      const next = queue.shift();
+      if (next !== undefined) void work(next, idle.pop() ?? start());
     }
   };
 
+  const work = async (
+    { order, signal, patience_ms, resolve, reject, onAbort }: Waiting<Order, Answer>,
+    hand: Hand<Order, Answer>,
+  ): Promise<void> => {
+    signal.removeEventListener('abort', onAbort);
+    const abandon = (): void => {
+      reject(cancelled());
+      hand.hurry(rules.grace_ms);
+    };
+    signal.addEventListener('abort', abandon);
+    await hand.run(order, patience_ms).then(resolve, reject);
+    signal.removeEventListener('abort', abandon);
+    if (!hand.isSound) return;
+    if (hand.orders < rules.mostOrders) idle.push(hand);
+    else void hand.end();
+    serve();
+  };
+
   return {
-    ask(order) {
-      const turn = last.then(() => askNow(order));
-      last = turn.catch(() => undefined);
-      return turn;
+    ask(order, { signal = new AbortController().signal, patience_ms = rules.patience_ms } = {}) {
+      if (signal.aborted) return Promise.reject(cancelled());
+      if (queue.length >= rules.mostWaiting) {
+        return Promise.reject(new ThreadError('busy', 'Too much is waiting to be done.'));
+      }
+      return new Promise((resolve, reject) => {
+        const waiting = { order, signal, patience_ms, resolve, reject, onAbort: () => leave(waiting) };
+        queue.push(waiting);
+        signal.addEventListener('abort', waiting.onAbort);
+        serve();
+      });
     },
-    close: stop,
+    warm() {
+      if (all.size === 0) idle.push(start());
+    },
+    async close() {
+      for (const { reject } of queue.splice(0)) reject(new ThreadError('ended', 'It was closed.'));
+      await Promise.all([...all].map((hand) => hand.end()));
+    },
   };
 }
 
-const loader = JSON.stringify(import.meta.resolve('tsx/esm/api'));
-
-/** The thread reads TypeScript like the rest of the program; a loader is not handed down to threads, so it gets its own. */
-function startThread(worker: URL): Worker {
-  const thread = new Worker(
-    `import(${loader}).then(({ register }) => { register(); return import(${JSON.stringify(worker.href)}); })`,
-    { eval: true, execArgv: [] },
-  );
-  thread.unref();
-  return thread;
-}
-
-function answerOf<Answer>(thread: Worker, order: unknown, longest_ms: number): Promise<Answer> {
-  const settled = new AbortController();
-  const { signal } = settled;
-  thread.ref();
-  thread.postMessage(order);
-  const tooLong = sleep(longest_ms, undefined, { signal }).then(() => {
-    throw new Error('It took too long.');
-  });
-  const stopped = once(thread, 'exit', { signal }).then(() => {
-    throw new Error('The thread stopped.');
-  });
-  const answered = once(thread, 'message', { signal }).then(([answer]: Answer[]) => {
-    if (answer === undefined) throw new Error('The thread gave no answer.');
-    return answer;
-  });
-  return Promise.race([answered, stopped, tooLong]).finally(() => {
-    settled.abort();
-    for (const each of [answered, stopped, tooLong]) each.catch(() => undefined);
-    thread.unref();
-  });
+function cancelled(): ThreadError {
+  return new ThreadError('cancelled', 'Nobody waits for it any more.');
 }

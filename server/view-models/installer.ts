@@ -30,6 +30,7 @@ export interface InstallerModel {
   readonly isLetter: boolean;
   readonly backAddress: string;
   readonly sheetAddress: string;
+  readonly pdfAddress: string;
   readonly letterAddress: string;
   readonly a4Address: string;
   readonly verdict: OutcomeWords;
@@ -66,6 +67,7 @@ export function installerModel(
     isLetter: paper === 'letter',
     backAddress: `/check?${query}`,
     sheetAddress: `/sheet?${query}`,
+    pdfAddress: `/installer.pdf?${query}&paper=${paper}`,
     letterAddress: `/installer?${query}&paper=letter`,
     a4Address: `/installer?${query}&paper=a4`,
     verdict: outcomeWords(verdict),

@@ -5,6 +5,8 @@ export interface PageFrame {
   readonly pageTitle: string;
   readonly styles: readonly string[];
   readonly scripts: readonly string[];
+  /** Whether what it tells of goes on: without scripts it is loaded again by itself. */
+  readonly isWaiting: boolean;
 }
 
 /** The frame of a page with its title. */
@@ -19,5 +21,6 @@ export function pageFrame(pageTitle: string): PageFrame {
       assetPath('print.css'),
     ],
     scripts: [assetPath('htmx.js'), assetPath('check.js')],
+    isWaiting: false,
   };
 }

@@ -41,5 +41,5 @@ function pathWords(path: string): string {
 }
 
 function frame(pageTitle: string, more: readonly string[]): PageFrame {
-  return { pageTitle, styles: [assetPath('sheet.css'), ...more], scripts: [] };
+  return { pageTitle, styles: [assetPath('sheet.css'), ...more], scripts: [], isWaiting: false };
 }

@@ -5,6 +5,7 @@ import { checkCost } from './check-cost.ts';
 import { layoutCost, remedyCost } from './layout-cost.ts';
 import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
+import { pdfCost } from './pdf-cost.ts';
 import { plateCost } from './plate-cost.ts';
 import { page, table, type Row } from './report.ts';
 import { sparseCost } from './sparse-cost.ts';
@@ -23,6 +24,7 @@ const counts = isQuick
       beam: 2,
       plate: 1,
       page: 3,
+      pdf: { sheets: 2, checks: 2, jobs: 1 },
       store: { saves: 3, jobs: 20, lists: 3 },
       throughput: { rounds: 1, seconds: 1 },
       memory: 40,
@@ -33,6 +35,7 @@ const counts = isQuick
       beam: 60,
       plate: 12,
       page: 200,
+      pdf: { sheets: 30, checks: 20, jobs: 5 },
       store: { saves: 300, jobs: 10_000, lists: 15 },
       throughput: { rounds: 7, seconds: 3 },
       memory: asked('--checks=') ?? 100_000,
@@ -47,6 +50,7 @@ const rows: Row[] = [
   plateCost(counts.plate),
   ...sparseCost(counts.plate),
   await pageCost(counts.page),
+  ...(await pdfCost(counts.pdf)),
   ...(await storeCost(counts.store)),
   ...(await memory(counts.memory)),
 ];

@@ -2,6 +2,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { check, DocumentError } from '../../calc/index.ts';
 import { knownAnswer } from '../../server/check/known-answers.ts';
 import { openStudy, takesItsTime } from '../../server/check/study.ts';
+import { ThreadError } from '../../server/threads/thread-error.ts';
 import { startChecks } from '../../server/start-checks.ts';
 
 const study = openStudy();
@@ -24,6 +25,19 @@ describe('the study', () => {
     const wrong = { ...counter, top: { ...counter.top, thickness: 'thick' } };
     await expect(study.check(wrong)).rejects.toThrow(DocumentError);
     expect((await study.check(startChecks['bracket-shelf'])).element).toBe('bracket-shelf');
+  });
+
+  it('lets no check wait for a search, and ends a search that nobody waits for', async () => {
+    const gone = new AbortController();
+    const order: string[] = [];
+    const search = study.props(counter, gone.signal).then(
+      () => order.push('search'),
+      (error: unknown) => order.push(error instanceof ThreadError ? error.fault : 'fault'),
+    );
+    await study.check({ ...counter, title: 'while another searches' }).then(() => order.push('check'));
+    gone.abort();
+    await search;
+    expect(order).toEqual(['check', 'cancelled']);
   });
 
   it('is for what takes its time', () => {

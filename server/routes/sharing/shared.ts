@@ -1,27 +1,18 @@
-import { Router, type Request, type RequestHandler, type Response } from 'express';
+import { Router, type RequestHandler, type Response } from 'express';
 import { textsOf } from '../../form/index.ts';
 import { standAnew } from '../../jobs/stand-anew.ts';
 import { readCheck, readChecks } from '../../store/checks.ts';
-import { readJob, type Job } from '../../store/jobs.ts';
-import { openLink } from '../../store/share-links.ts';
 import { createTypesetter } from '../../typeset/index.ts';
 import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
 import { installerModel } from '../../view-models/installer.ts';
 import { installerPage, sheetPage } from '../../view-models/sheet-page.ts';
 import { sheetModel } from '../../view-models/sheet.ts';
-import { sheetOf, type AskedSheet } from '../asked-sheet.ts';
+import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { queryOfRequest } from '../page-body.ts';
 import type { PdfSender } from '../sheet-pdf.ts';
-
-/** A job that is shown to whoever has the link. */
-interface Shared {
-  readonly job: Job;
-  /** Whose job it is, to read by. */
-  readonly actor: { readonly officeId: string; readonly name: string };
-  readonly address: string;
-}
+import { openShared, partOf } from './open-shared.ts';
 
 /** Sends a sheet whose own addresses all begin with one. */
 type Sender = (asked: AskedSheet, below: string, response: Response) => void | Promise<void>;
@@ -67,6 +58,7 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
       const addresses = {
         backAddress: below.replace(/\/checks\/.*$/, ''),
         sheetAddress: below,
+        pdfAddress: `${below}/installer.pdf?paper=${context.paper}`,
         letterAddress: `${below}/installer?paper=letter`,
         a4Address: `${below}/installer?paper=a4`,
       };
@@ -75,7 +67,11 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
   );
   router.get(
     '/shared/:key/checks/:check/sheet.pdf',
-    sheet((asked, _below, response) => sendPdf(asked, response)),
+    sheet((asked, _below, response) => sendPdf.sheet(asked, response)),
+  );
+  router.get(
+    '/shared/:key/checks/:check/installer.pdf',
+    sheet((asked, below, response) => sendPdf.installer(asked, response, `${below}/sheet.pdf`)),
   );
   return router;
 }
@@ -97,41 +93,6 @@ function showSheet(desk: FrontDesk, send: Sender): RequestHandler {
   };
 }
 
-/** The job of the link in the address; where it leads nowhere that has been said. */
-async function openShared(
-  { store, templates }: FrontDesk,
-  request: Request,
-  response: Response,
-): Promise<Shared | undefined> {
-  response.set({ 'Cache-Control': 'no-store', 'X-Robots-Tag': 'noindex, nofollow' });
-  const key = partOf(request, 'key');
-  const link = await openLink(store, key);
-  if (link === undefined) {
-    sendFailure(templates, response, 404, unknown);
-    return undefined;
-  }
-  const actor = link === 'over' ? undefined : { officeId: link.officeId, name: '' };
-  const job = link === 'over' || actor === undefined ? undefined : await readJob(store, actor, link.jobId);
-  if (actor === undefined || job === undefined || job.isDeleted === 1) {
-    sendFailure(templates, response, 410, over);
-    return undefined;
-  }
-  return { job, actor, address: `/shared/${key}` };
-}
-
-function partOf(request: Request, name: string): string {
-  const part: unknown = request.params[name];
-  return typeof part === 'string' ? part : '';
-}
-
-const unknown = {
-  heading: 'This link leads nowhere',
-  message: 'It may be cut short: take the whole of it from where it was sent to you.',
-};
-const over = {
-  heading: 'This link has ended',
-  message: 'It was taken back or has run out. Ask whoever sent it for another.',
-};
 const unfinished = {
   heading: 'This check is not finished',
   message: 'Something in it is still to be put right, so it has no sheet yet.',

@@ -2,6 +2,7 @@ import type { ProsePiece } from '../../view-models/sheet-prose.ts';
 import type { SheetCheck } from '../../view-models/sheet-checks.ts';
 import type { SheetPicture, SheetSection, SheetStep, SheetTable } from '../../view-models/sheet-sections.ts';
 import type { SheetModel } from '../../view-models/sheet.ts';
+import type { OutcomeWords } from '../../view-models/verdict.ts';
 import type { Printable } from './printable.ts';
 import { printDrawing, type PrintDrawing } from './print-drawing.ts';
 
@@ -23,6 +24,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
   const { words } = printable;
   return {
     isA4: model.isA4,
+    kind: 'Calculation sheet',
     title: words(model.title),
     date: words(model.date),
     fingerprint: model.fingerprint,
@@ -35,7 +37,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
       ['Tool and data', words(model.tool), true],
       ['Fingerprint', model.fingerprint, true],
     ],
-    verdict: { word: model.verdict.word, kind: verdictKind(model) },
+    verdict: { word: model.verdict.word, kind: verdictKind(model.verdict) },
     summary: words(model.summary),
     governing: model.governing.map((each) => words(governs(each))),
     checks: model.checks.map((check) => paperCheck(check, words)),
@@ -59,9 +61,12 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
   };
 }
 
-function verdictKind({ verdict }: SheetModel): 'holds' | 'fails' | 'open' {
-  if (verdict.fails) return 'fails';
-  return verdict.cannotSay ? 'open' : 'holds';
+/** What stands beside a verdict on paper. */
+export type VerdictKind = 'holds' | 'fails' | 'open';
+
+export function verdictKind({ fails, cannotSay }: OutcomeWords): VerdictKind {
+  if (fails) return 'fails';
+  return cannotSay ? 'open' : 'holds';
 }
 
 function governs({ title, where, hasRatio, used, clause, hasCombination, combination }: SheetCheck): string {
@@ -114,9 +119,21 @@ function paperTable({ title, isShort, head, rows }: SheetTable, words: Words): o
   return {
     title: words(title),
     isShort,
+    isRoomy: lettersAcross(head, rows) <= roomyLetters,
     head: head.map((pieces) => paperProse(pieces, words)),
     rows: rows.map((row) => row.map(words)),
   };
+}
+
+/** So many letters fit beside one another on either paper, the widest ones too. */
+const roomyLetters = 60;
+
+function lettersAcross(head: SheetTable['head'], rows: SheetTable['rows']): number {
+  const widths = head.map((pieces, column) => {
+    const title = pieces.reduce((sum, { words, symbol }) => sum + words.length + symbol.length, 0);
+    return Math.max(title, ...rows.map((row) => row[column]?.length ?? 0));
+  });
+  return widths.reduce((sum, width) => sum + width, 0);
 }
 
 function paperProse(pieces: readonly ProsePiece[], words: Words): object[] {

@@ -21,6 +21,9 @@ const mostKept = 5000;
 /** A power inside a unit, as TeX has to write it: `\text{lbf/in\text{\textasciicircum}1.75}`. */
 const raisedUnit = /\\text\{([^{}]*)\\text\{\\textasciicircum\}([\d.]+)\}/g;
 
+/** From so many letters on a line of working may be wider than its column: the setter measures it, which takes its time. */
+const mayBeWide = 42;
+
 /**
  * Puts a sheet's data into the setter's terms: every formula, and every line of working as one formula whose sides stand
  * under one another. A formula is an object with TeX in it; the user's words are strings, and no string is ever taken for one.
@@ -28,14 +31,16 @@ const raisedUnit = /\\text\{([^{}]*)\\text\{\\textasciicircum\}([\d.]+)\}/g;
 export function withTypstFormulas(value: unknown, typst: (tex: string) => string): unknown {
   if (Array.isArray(value)) return value.map((each) => withTypstFormulas(each, typst));
   if (typeof value !== 'object' || value === null) return value;
-  const formula = formulaShape.safeParse(value);
-  if (formula.success) return { math: typst(formula.data.tex), words: formula.data.words };
-  const step = stepShape.safeParse(value);
-  if (step.success) {
-    const { symbol, sides, ...rest } = step.data;
+  if ('tex' in value) {
+    const { tex, words } = formulaShape.parse(value);
+    return { math: typst(tex), words };
+  }
+  if ('sides' in value) {
+    const { symbol, sides, ...rest } = stepShape.parse(value);
     const lines = sides.map(({ tex }, index) => `${index === 0 ? typst(symbol.tex) : ''} &= ${typst(tex)}`);
     const words = [symbol, ...sides].map((each) => each.words).join(' = ');
-    return { ...rest, math: lines.join(' \\ '), words };
+    const letters = symbol.words.length + Math.max(...sides.map((side) => side.words.length));
+    return { ...rest, math: lines.join(' \\ '), words, mayBeWide: letters > mayBeWide };
   }
   return Object.fromEntries(
     Object.entries(value).map(([name, each]) => [name, withTypstFormulas(each, typst)]),

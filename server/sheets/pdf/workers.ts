@@ -1,152 +1,49 @@
-import { Worker } from 'node:worker_threads';
+import { ThreadError } from '../../threads/thread-error.ts';
+import { openThreadRoom, type RoomRules, type ThreadRoom } from '../../threads/thread-room.ts';
 import { PdfError, type PdfReply, type PdfTask } from './task.ts';
 
-/** Sets PDFs in threads of their own. */
+/** Sets PDFs in processes of their own: the setter can be stopped nowhere else, and gives its memory back no other way. */
 export interface PdfWorkers {
   /**
-   * Sets a PDF as soon as a thread is free.
+   * Sets a PDF as soon as a setter is free.
    *
    * @param signal ends the work where nobody waits for it any more
    * @throws PdfError where there is no PDF, with the reason
    */
-  make(task: PdfTask, signal: AbortSignal, patience_ms?: number): Promise<Uint8Array>;
-  /** Ends every thread. */
+  make(task: PdfTask, signal: AbortSignal): Promise<Uint8Array>;
+  /** Starts a setter for a kind of paper, so that whoever asks next does not wait for that. */
+  warm(template: PdfTask['template']): void;
+  /** Ends every setter. */
   close(): Promise<void>;
 }
 
-interface Waiting {
-  readonly task: PdfTask;
-  readonly signal: AbortSignal;
-  readonly patience_ms: number;
-  readonly resolve: (pdf: Uint8Array) => void;
-  readonly reject: (error: PdfError) => void;
-}
+const program = new URL('./worker.ts', import.meta.url);
 
-interface Options {
-  readonly threads: number;
-  readonly mostWaiting: number;
-  readonly patience_ms: number;
-  /** A thread keeps a little of every document, so that it is replaced after so many. */
-  readonly documentsEach: number;
-  readonly file: URL;
-}
-
-const usual: Options = {
-  threads: 2,
-  mostWaiting: 20,
-  patience_ms: 30_000,
-  documentsEach: 200,
-  file: new URL('./start.mjs', import.meta.url),
+/** Jobs are set apart, so that no sheet waits for one; each by a setter of its own, which takes what it kept with it. */
+const usual: Readonly<Record<'sheets' | 'jobs', RoomRules>> = {
+  sheets: { kind: 'process', most: 2, mostWaiting: 20, patience_ms: 30_000, grace_ms: 1000, mostOrders: 200 },
+  jobs: { kind: 'process', most: 1, mostWaiting: 20, patience_ms: 300_000, grace_ms: 0, mostOrders: 1 },
 };
 
-/** Makes the threads' keeper; a thread is started when there is work for it, and an idle one keeps no program alive. */
-export function createPdfWorkers(asked: Partial<Options> = {}): PdfWorkers {
-  const options = { ...usual, ...asked };
-  const queue: Waiting[] = [];
-  const idle: Thread[] = [];
-  const all = new Set<Thread>();
-
-  const serve = (): void => {
-    while (queue.length > 0 && (idle.length > 0 || all.size < options.threads)) {
-      const next = queue.shift();
-      if (next === undefined) return;
-      if (next.signal.aborted) {
-        next.reject(cancelled());
-        continue;
-      }
-      const thread = idle.pop() ?? new Thread(options.file);
-      all.add(thread);
-      void thread.run(next).then((isSound) => {
-        if (isSound && thread.made < options.documentsEach) idle.push(thread);
-        else {
-          all.delete(thread);
-          void thread.end();
-        }
-        serve();
-      });
-    }
-  };
-
+/** Opens the rooms of the setters. */
+export function createPdfWorkers(rules = usual, file = program): PdfWorkers {
+  const sheets = openThreadRoom<PdfTask, PdfReply>(file, rules.sheets);
+  const jobs = openThreadRoom<PdfTask, PdfReply>(file, rules.jobs);
+  const roomOf = (template: PdfTask['template']): ThreadRoom<PdfTask, PdfReply> =>
+    template === 'job' ? jobs : sheets;
   return {
-    make(task, signal, patience_ms = options.patience_ms) {
-      if (queue.length >= options.mostWaiting) {
-        return Promise.reject(new PdfError('busy', 'Too many sheets are waiting to be set.'));
-      }
-      return new Promise((resolve, reject) => {
-        const waiting = { task, signal, patience_ms, resolve, reject };
-        queue.push(waiting);
-        signal.addEventListener('abort', () => {
-          const at = queue.indexOf(waiting);
-          if (at < 0) return;
-          queue.splice(at, 1);
-          reject(cancelled());
+    async make(task, signal) {
+      const reply = await roomOf(task.template)
+        .ask(task, { signal })
+        .catch((error: unknown) => {
+          throw error instanceof ThreadError ? new PdfError(error.fault, error.message) : error;
         });
-        serve();
-      });
+      if (!reply.ok) throw new PdfError('not-set', reply.message);
+      return reply.pdf;
     },
+    warm: (template) => roomOf(template).warm(),
     async close() {
-      await Promise.all([...all].map((thread) => thread.end()));
-      all.clear();
-      idle.length = 0;
+      await Promise.all([sheets.close(), jobs.close()]);
     },
   };
-}
-
-class Thread {
-  made = 0;
-  private readonly worker: Worker;
-  private hasEnded = false;
-
-  constructor(file: URL) {
-    this.worker = new Worker(file, { execArgv: [] });
-    this.worker.on('error', () => undefined);
-    this.worker.once('exit', () => {
-      this.hasEnded = true;
-    });
-  }
-
-  /** Does one task. @returns whether the thread can do another */
-  run({ task, signal, patience_ms, resolve, reject }: Waiting): Promise<boolean> {
-    return new Promise((settle) => {
-      if (this.hasEnded) {
-        reject(new PdfError('ended', 'The thread that sets the sheet has ended.'));
-        settle(false);
-        return;
-      }
-      const finish = (isSound: boolean): void => {
-        clearTimeout(timer);
-        signal.removeEventListener('abort', onAbort);
-        this.worker.off('message', onReply).off('exit', onExit).off('error', onError).unref();
-        settle(isSound);
-      };
-      const fail = (error: PdfError): void => {
-        reject(error);
-        finish(false);
-      };
-      const onAbort = (): void => fail(cancelled());
-      const onExit = (): void => fail(new PdfError('ended', 'The thread that sets the sheet has ended.'));
-      const onError = (error: Error): void => fail(new PdfError('ended', error.message));
-      const onReply = (reply: PdfReply): void => {
-        this.made += 1;
-        if (reply.ok) resolve(reply.pdf);
-        else reject(new PdfError('not-set', reply.message));
-        finish(true);
-      };
-      const timer = setTimeout(
-        () => fail(new PdfError('too-slow', `The sheet took over ${patience_ms / 1000} s.`)),
-        patience_ms,
-      );
-      signal.addEventListener('abort', onAbort);
-      this.worker.on('message', onReply).once('exit', onExit).once('error', onError).ref();
-      this.worker.postMessage(task);
-    });
-  }
-
-  async end(): Promise<void> {
-    await this.worker.terminate();
-  }
-}
-
-function cancelled(): PdfError {
-  return new PdfError('cancelled', 'Nobody waits for the sheet any more.');
 }

@@ -7,6 +7,9 @@ import { standingView, type StandingView } from '../jobs/standing-view.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
 
 export interface SharedJobPage extends PageFrame {
+  /** Where a PDF of the whole job is begun; whoever has a link has no token. */
+  readonly beginAddress: string;
+  readonly token: string;
   readonly name: string;
   readonly label: string;
   readonly facts: readonly Fact[];
@@ -23,6 +26,8 @@ export interface SharedJobPage extends PageFrame {
 export function sharedJobPage(job: Job, checks: readonly Check[], address: string): SharedJobPage {
   return {
     ...pageFrame(job.name),
+    beginAddress: `${address}/papers`,
+    token: '',
     name: job.name,
     label: `Job ${job.number}`,
     facts: jobFacts(job),

@@ -24,6 +24,8 @@ export interface JobPageView extends PageFrame {
   /** Whether others can be shown it by a link. */
   readonly canShare: boolean;
   readonly address: string;
+  /** Where a PDF of the whole job is begun. */
+  readonly beginAddress: string;
   readonly label: string;
   readonly name: string;
   readonly facts: readonly Fact[];
@@ -54,6 +56,7 @@ export function jobPage(
     mayChange: mayActAs(visit.role, 'member') && job.isDeleted === 0,
     canShare: visit.person !== undefined,
     address,
+    beginAddress: `${address}/papers`,
     label: `Job ${job.number}`,
     name: job.name,
     facts: jobFacts(job),

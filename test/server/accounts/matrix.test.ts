@@ -19,6 +19,11 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /shared/:key/checks/:check': 'anybody',
   'GET /shared/:key/checks/:check/installer': 'anybody',
   'GET /shared/:key/checks/:check/sheet.pdf': 'anybody',
+  'GET /shared/:key/checks/:check/installer.pdf': 'anybody',
+  'POST /shared/:key/papers': 'anybody',
+  'GET /shared/:key/papers/:sharedWork': 'anybody',
+  'GET /shared/:key/papers/:sharedWork/file': 'anybody',
+  'POST /shared/:key/papers/:sharedWork/cancel': 'anybody',
   'POST /api/checks': 'reader',
   'POST /api/layouts': 'reader',
   'POST /api/reach': 'reader',
@@ -41,9 +46,14 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /sheet': 'reader',
   'GET /sheet.pdf': 'reader',
   'GET /installer': 'reader',
+  'GET /installer.pdf': 'reader',
   'GET /': 'reader',
   'GET /jobs/:job': 'reader',
   'GET /jobs/:job/file': 'reader',
+  'POST /jobs/:job/papers': 'reader',
+  'GET /jobs/:job/papers/:work': 'reader',
+  'GET /jobs/:job/papers/:work/file': 'reader',
+  'POST /jobs/:job/papers/:work/cancel': 'reader',
   'GET /jobs/:job/checks/:check': 'reader',
   'GET /jobs/:job/checks/:check/history': 'reader',
   'GET /account': 'reader',
@@ -83,7 +93,8 @@ const rules: Readonly<Record<string, Least>> = {
 const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
-const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|jobs\/new$)/;
+const changesNothing =
+  /^POST \/(?:shared\/|api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;
@@ -106,9 +117,19 @@ beforeAll(async () => {
   const owner = { officeId: 'here', name: 'O. Wner' };
   const key = (await makeLink(store, owner, jobId, 'A. Client', 30)) ?? '';
   const link = await store.db.selectFrom('shareLink').select('id').executeTakeFirstOrThrow();
-  parts = { job: jobId, check: check.replace(/^.*\//, ''), person: spare.id, key, link: link.id };
+  const work = await beginning(`/jobs/${jobId}/papers`, await someone.token(), someone.cookie);
+  const sharedWork = await beginning(`/shared/${key}/papers`, '', '');
+  const id = check.replace(/^.*\//, '');
+  parts = { job: jobId, check: id, person: spare.id, key, link: link.id, work, sharedWork };
 });
 afterAll(() => served.close());
+
+/** Begins a PDF of a job. @returns the last part of the address where it is */
+async function beginning(path: string, token: string, own: string): Promise<string> {
+  const body = new URLSearchParams({ token });
+  const sent = { method: 'POST', body, headers: { cookie: own }, redirect: 'manual' } as const;
+  return ((await fetch(served.home + path, sent)).headers.get('location') ?? '').replace(/^.*\//, '');
+}
 
 async function cookie(who: string): Promise<string> {
   const person = people[who];

@@ -36,7 +36,10 @@ describe('a link to a job', () => {
     for (const words of ['House by the mill', 'A. Client', 'Display shelf over the sideboard', '% used']) {
       expect(plainText(html)).toContain(words);
     }
-    expect(html).not.toMatch(/Never pays|<form|<button|href="\/jobs/);
+    expect(html).not.toMatch(/Never pays|href="\/jobs/);
+    const forms = [...html.matchAll(/<form[^>]*action="([^"]*)"/g)].map(([, action]) => action);
+    expect(forms).toEqual([`${link}/papers`]);
+    expect(html.match(/<form/g)).toHaveLength(1);
     const sheet = /href="(\/shared\/[^"]+)"/.exec(html)?.[1] ?? '';
     const page = await anybody().page(sheet);
     expect(plainText(page)).toContain('Display shelf over the sideboard');

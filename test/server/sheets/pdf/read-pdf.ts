@@ -42,6 +42,33 @@ export function textOf(pdf: Uint8Array): Promise<string> {
   return withFile(pdf, async (file) => squeezed(await run('pdftotext', '-raw', file, '-')));
 }
 
+/** The text of each page in reading order. */
+export function pagesOf(pdf: Uint8Array): Promise<string[]> {
+  return withFile(pdf, async (file) => {
+    const pages = (await run('pdftotext', '-raw', file, '-')).split('\f').slice(0, -1);
+    return pages.map(squeezed);
+  });
+}
+
+/** The smallest letters of a page, points, those of drawings too. The reader tells sizes one and a half times as large, as whole numbers. */
+export function smallestLetters_pt(pdf: Uint8Array, page = 1): Promise<number> {
+  return withFile(pdf, async (file) => {
+    const told = await run(
+      'pdftohtml',
+      '-f',
+      String(page),
+      '-l',
+      String(page),
+      '-xml',
+      '-i',
+      '-stdout',
+      file,
+    );
+    const sizes = [...told.matchAll(/<fontspec [^>]*size="(\d+)"/g)].map(([, size]) => Number(size) / 1.5);
+    return Math.min(...sizes);
+  });
+}
+
 /** Pairs of words printed over one another, by the boxes that the reader gives them (points, y downwards). */
 export function wordsOverWords(pdf: Uint8Array): Promise<string[]> {
   return withFile(pdf, async (file) => {
@@ -94,5 +121,5 @@ async function withFile<Found>(pdf: Uint8Array, find: (file: string) => Promise<
 
 /** Text as it is compared: white space of any kind as one space, and no invisible places to break. */
 export function squeezed(text: string): string {
-  return text.replaceAll('\u200b', '').replace(/[\s\u00a0]+/g, ' ');
+  return text.replace(/[\u200b\u2060]/g, '').replace(/[\s\u00a0]+/g, ' ');
 }
