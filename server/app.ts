@@ -17,6 +17,7 @@ import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
 import { pdfSender } from './routes/sheet-pdf.ts';
+import { createSheetSetter } from './sheets/pdf/set-sheet.ts';
 import { sheetHead, sheetRoutes } from './routes/sheet.ts';
 import { linkActions } from './routes/sharing/links.ts';
 import { sharedRoutes } from './routes/sharing/shared.ts';
@@ -60,7 +61,8 @@ export async function makeApp({
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
   const views = { templates, typesetter: createTypesetter() };
   const limits = makeLimits(templates);
-  const sendPdf = pdfSender(templates, pdfs, log.report);
+  const pdfDesk = { templates, setSheet: createSheetSetter(pdfs), report: log.report };
+  const sendPdf = pdfSender(pdfDesk);
   const study = openStudy();
   const app = express();
   app

@@ -1,17 +1,10 @@
 import type { RequestHandler, Response } from 'express';
 import { fileName } from '../sheets/file-name.ts';
-import { madeAt } from '../sheets/pdf/made-at.ts';
-import { paperSheet } from '../sheets/pdf/paper-sheet.ts';
-import { createPrintable } from '../sheets/pdf/printable.ts';
+import type { SheetSetter } from '../sheets/pdf/set-sheet.ts';
 import { PdfError, type PdfFault } from '../sheets/pdf/task.ts';
-import type { PdfWorkers } from '../sheets/pdf/workers.ts';
 import type { Templates } from '../templates.ts';
-import { createTypesetter } from '../typeset/index.ts';
 import { pageFrame } from '../view-models/page.ts';
-import { sheetModel } from '../view-models/sheet.ts';
 import { askedSheet, type AskedSheet } from './asked-sheet.ts';
-
-const texAsItIs = (tex: string): string => tex;
 
 /** Sends the calculation of a check as a file. */
 export type PdfSender = (asked: AskedSheet, response: Response) => Promise<void>;
@@ -24,31 +17,47 @@ export function sendSheetPdf(templates: Templates, sendPdf: PdfSender): RequestH
   };
 }
 
-/** Makes what sends a calculation. It is set in a thread of its own; the work ends where whoever asked has gone. */
-export function pdfSender(
-  templates: Templates,
-  pdfs: PdfWorkers,
-  report: (error: unknown) => void,
-): PdfSender {
-  const typesetter = createTypesetter(texAsItIs);
-  const printable = createPrintable();
-  return async ({ checked, context }, response) => {
-    const model = sheetModel(checked, typesetter, context);
-    const gone = new AbortController();
-    response.once('close', () => gone.abort());
-    try {
-      const data = paperSheet(model, printable);
-      const pdf = await pdfs.make({ template: 'sheet', data, made_s: madeAt(model.date) }, gone.signal);
+/** What setting a PDF for somebody works with. */
+export interface PdfDesk {
+  readonly templates: Templates;
+  readonly setSheet: SheetSetter;
+  /** Is told of a fault that is ours. */
+  readonly report: (error: unknown) => void;
+}
+
+/** Makes what sends a calculation. */
+export function pdfSender(desk: PdfDesk): PdfSender {
+  return (asked, response) =>
+    withPdfFor(desk, response, (signal) => desk.setSheet(asked, signal), ({ title, pdf }) => {
       response
         .type('application/pdf')
-        .set('Content-Disposition', `inline; filename="calculation-sheet-${fileName(model.title)}.pdf"`)
+        .set('Content-Disposition', `inline; filename="calculation-sheet-${fileName(title)}.pdf"`)
         .set('Cache-Control', 'no-cache')
-        .send(Buffer.from(pdf));
-    } catch (error) {
-      if (!(error instanceof PdfError)) throw error;
-      sendFault(templates, response, error, report);
-    }
-  };
+        .send(pdf);
+    });
+}
+
+/**
+ * Sets a PDF for whoever waits for a response, and goes on with it; where there is none, the response says why. The work ends
+ * where whoever asked has gone.
+ */
+export async function withPdfFor<Made>(
+  desk: PdfDesk,
+  response: Response,
+  make: (signal: AbortSignal) => Promise<Made>,
+  goOn: (made: Made) => void | Promise<void>,
+): Promise<void> {
+  const gone = new AbortController();
+  response.once('close', () => gone.abort());
+  let made: Made;
+  try {
+    made = await make(gone.signal);
+  } catch (error) {
+    if (!(error instanceof PdfError)) throw error;
+    sendFault(desk, response, error);
+    return;
+  }
+  await goOn(made);
 }
 
 const again = 'The check itself is as it was. Try again in a moment, or print the sheet from its page.';
@@ -66,12 +75,7 @@ const waysOut: Readonly<Record<PdfFault, { readonly status: number; readonly mes
   cancelled: { status: 503, message: again },
 };
 
-function sendFault(
-  templates: Templates,
-  response: Response,
-  error: PdfError,
-  report: (error: unknown) => void,
-): void {
+function sendFault({ templates, report }: PdfDesk, response: Response, error: PdfError): void {
   if (error.fault === 'cancelled' && response.destroyed) return;
   if (error.fault === 'not-set' || error.fault === 'ended') report(error);
   const { status, message } = waysOut[error.fault];
