@@ -12,6 +12,8 @@ import { sendDocument, sendLongDocument } from './routes/document.ts';
 import { nothingHere, showFailure } from './routes/failures.ts';
 import { showDemo } from './routes/demo.ts';
 import { healthRoutes } from './routes/health.ts';
+import { fingerprintRoutes } from './routes/issued/fingerprint.ts';
+import { issuedActions } from './routes/issued/index.ts';
 import { jobActions } from './routes/jobs/index.ts';
 import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
@@ -75,9 +77,10 @@ export async function makeApp({
   app.get('/sheet-head.css', sheetHead);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
-    app.use(['/sign-in', '/shared'], limits.open);
+    app.use(['/sign-in', '/shared', '/fingerprint'], limits.open);
     app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf));
   }
+  app.use(fingerprintRoutes(store, templates));
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
   if (site !== undefined) {
     app.use(limits.person);
@@ -88,6 +91,7 @@ export async function makeApp({
   }
   app.use('/api', apiRoutes(study, log.report));
   mount(app, jobActions({ ...views, store }), templates);
+  mount(app, issuedActions({ ...views, ...pdfDesk, store, study }), templates);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);

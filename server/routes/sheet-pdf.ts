@@ -38,14 +38,17 @@ export function pdfSender(desk: PdfDesk): PdfSender {
 }
 
 /**
- * Sets a PDF for whoever waits for a response, and goes on with it; where there is none, the response says why. The work ends
- * where whoever asked has gone.
+ * Does what takes a PDF for whoever waits for a response, and goes on with what was made; where there is no PDF, the response
+ * says why. The work ends where whoever asked has gone.
+ *
+ * @param heading what is said of it where there is none
  */
 export async function withPdfFor<Made>(
-  desk: PdfDesk,
+  desk: Pick<PdfDesk, 'templates' | 'report'>,
   response: Response,
   make: (signal: AbortSignal) => Promise<Made>,
   goOn: (made: Made) => void | Promise<void>,
+  heading = 'There is no PDF of this sheet',
 ): Promise<void> {
   const gone = new AbortController();
   response.once('close', () => gone.abort());
@@ -54,7 +57,7 @@ export async function withPdfFor<Made>(
     made = await make(gone.signal);
   } catch (error) {
     if (!(error instanceof PdfError)) throw error;
-    sendFault(desk, response, error);
+    sendFault(desk, response, error, heading);
     return;
   }
   await goOn(made);
@@ -75,11 +78,16 @@ const waysOut: Readonly<Record<PdfFault, { readonly status: number; readonly mes
   cancelled: { status: 503, message: again },
 };
 
-function sendFault({ templates, report }: PdfDesk, response: Response, error: PdfError): void {
+function sendFault(
+  { templates, report }: Pick<PdfDesk, 'templates' | 'report'>,
+  response: Response,
+  error: PdfError,
+  heading: string,
+): void {
   if (error.fault === 'cancelled' && response.destroyed) return;
   if (error.fault === 'not-set' || error.fault === 'ended') report(error);
   const { status, message } = waysOut[error.fault];
   if (status === 503) response.set('Retry-After', '10');
-  const words = { heading: 'There is no PDF of this sheet', message };
+  const words = { heading, message };
   response.status(status).send(templates.page('failure', { ...pageFrame('No PDF'), ...words }));
 }

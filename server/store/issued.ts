@@ -12,7 +12,8 @@ export interface IssuedSheet {
   readonly checkId: string;
   /** Job and check: `14-3`. */
   readonly number: string;
-  /** `A`, `B` … */
+  /** Counted from 1 in each check, and the letters it is printed as: `A`, `B` … */
+  readonly revisionNumber: number;
   readonly revision: string;
   readonly title: string;
   /** Day that is printed on it. */
@@ -35,7 +36,6 @@ export interface IssuedSheet {
 export interface NewIssuedSheet
   extends Omit<IssuedSheet, 'madeAt' | 'madeBy' | 'newestRevision' | 'isSuperseded'> {
   readonly checkNumber: number;
-  readonly revisionNumber: number;
   readonly document: string;
   readonly page: string;
   readonly pdf: Uint8Array;
@@ -56,6 +56,7 @@ const shown = [
   'jobId',
   'checkId',
   'number',
+  'revisionNumber',
   'revision',
   'title',
   'date',
@@ -108,17 +109,6 @@ export async function insertIssued(
   });
 }
 
-/** How many revisions of a check there are: the next one is one more. */
-export async function countRevisions(store: Store, { officeId }: Actor, checkId: string): Promise<number> {
-  const { last } = await store.db
-    .selectFrom('issuedSheet')
-    .select(({ fn }) => fn.max<number | null>('revisionNumber').as('last'))
-    .where('checkId', '=', checkId)
-    .where('officeId', '=', officeId)
-    .executeTakeFirstOrThrow();
-  return last ?? 0;
-}
-
 /** The issued sheets of a job, by check and the newest revision first; those of deleted checks are among them. */
 export async function listIssued(store: Store, { officeId }: Actor, jobId: string): Promise<IssuedSheet[]> {
   const rows = await sheets(store)
@@ -154,19 +144,23 @@ export async function readIssued(
   return row === undefined ? undefined : issuedSheet(row);
 }
 
-/** What was frozen of a sheet: its document, its page or its PDF, byte for byte. */
-export function readFrozen<Part extends 'document' | 'page' | 'pdf'>(
-  store: Store,
-  { officeId }: Actor,
-  id: string,
-  part: Part,
-) {
-  return store.db
-    .selectFrom('issuedSheet')
-    .select(part)
-    .where('id', '=', id)
-    .where('officeId', '=', officeId)
-    .executeTakeFirst();
+/** The frozen document of a sheet, canonical JSON. @throws Error where the office has no sheet of this id */
+export async function readFrozenDocument(store: Store, actor: Actor, id: string): Promise<string> {
+  return (await oneIssued(store, actor, id).select('document').executeTakeFirstOrThrow()).document;
+}
+
+/** The page of a sheet as it was set: HTML. @throws Error where the office has no sheet of this id */
+export async function readFrozenPage(store: Store, actor: Actor, id: string): Promise<string> {
+  return (await oneIssued(store, actor, id).select('page').executeTakeFirstOrThrow()).page;
+}
+
+/** The PDF of a sheet, byte for byte. @throws Error where the office has no sheet of this id */
+export async function readFrozenPdf(store: Store, actor: Actor, id: string): Promise<Buffer> {
+  return Buffer.from((await oneIssued(store, actor, id).select('pdf').executeTakeFirstOrThrow()).pdf);
+}
+
+function oneIssued(store: Store, { officeId }: Actor, id: string) {
+  return store.db.selectFrom('issuedSheet').where('id', '=', id).where('officeId', '=', officeId);
 }
 
 /**

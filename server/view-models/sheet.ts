@@ -74,6 +74,11 @@ const usualTitles: Readonly<Record<Checked['element'], string>> = {
   'counter-run': 'Counter run',
 };
 
+/** What a sheet is called where its check has no title. */
+export function titleOf({ document, element }: Checked): string {
+  return document.title ?? usualTitles[element];
+}
+
 /** Puts a check, its drawings and its calculation into the words of the sheet. */
 export function sheetModel(
   checked: Checked,
@@ -82,7 +87,7 @@ export function sheetModel(
   head: SheetHead = plainHead(fingerprint),
 ): SheetModel {
   const { document, result } = checked;
-  const title = document.title ?? usualTitles[checked.element];
+  const title = titleOf(checked);
   const checks = sheetChecks(result);
   const pictures = picturesOf(checked);
   const sections = sheetSections(

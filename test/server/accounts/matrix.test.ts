@@ -15,7 +15,11 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /sheet-head.css': 'anybody',
   'GET /sign-in': 'anybody',
   'POST /sign-in': 'anybody',
+  'GET /fingerprint': 'anybody',
+  'POST /fingerprint': 'anybody',
   'GET /shared/:key': 'anybody',
+  'GET /shared/:key/issued/:sheet': 'anybody',
+  'GET /shared/:key/issued/:sheet/sheet.pdf': 'anybody',
   'GET /shared/:key/checks/:check': 'anybody',
   'GET /shared/:key/checks/:check/installer': 'anybody',
   'GET /shared/:key/checks/:check/sheet.pdf': 'anybody',
@@ -46,6 +50,9 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /jobs/:job/file': 'reader',
   'GET /jobs/:job/checks/:check': 'reader',
   'GET /jobs/:job/checks/:check/history': 'reader',
+  'GET /issued/:sheet': 'reader',
+  'GET /issued/:sheet/sheet.pdf': 'reader',
+  'GET /issued/:sheet/document': 'reader',
   'GET /account': 'reader',
   'POST /account/password': 'reader',
   'POST /sign-out': 'reader',
@@ -60,6 +67,8 @@ const rules: Readonly<Record<string, Least>> = {
   'POST /jobs/:job/checks': 'member',
   'POST /jobs/:job/checks/:check': 'member',
   'POST /jobs/:job/checks/:check/restore': 'member',
+  'GET /jobs/:job/checks/:check/issue': 'member',
+  'POST /jobs/:job/checks/:check/issue': 'member',
   'POST /jobs/:job/archive': 'member',
   'POST /jobs/:job/unarchive': 'member',
   'POST /jobs/:job/copy': 'member',
@@ -83,7 +92,7 @@ const rules: Readonly<Record<string, Least>> = {
 const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
-const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|jobs\/new$)/;
+const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|fingerprint$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;
@@ -106,7 +115,8 @@ beforeAll(async () => {
   const owner = { officeId: 'here', name: 'O. Wner' };
   const key = (await makeLink(store, owner, jobId, 'A. Client', 30)) ?? '';
   const link = await store.db.selectFrom('shareLink').select('id').executeTakeFirstOrThrow();
-  parts = { job: jobId, check: check.replace(/^.*\//, ''), person: spare.id, key, link: link.id };
+  const sheet = (await someone.issue(check)).replace('/issued/', '');
+  parts = { job: jobId, check: check.replace(/^.*\//, ''), person: spare.id, key, link: link.id, sheet };
 });
 afterAll(() => served.close());
 
