@@ -5,8 +5,9 @@ import { printedFingerprint } from '../sheets/fingerprint.ts';
 export interface SheetField {
   readonly name: string;
   readonly value: string;
-  /** Whether it takes the whole width. */
+  /** Whether it takes the whole width on paper, and whether it does everywhere. */
   readonly isWide: boolean;
+  readonly isLong: boolean;
 }
 
 /** What makes a sheet more than the check on it: its number, its job, and the mark at its foot. */
@@ -90,10 +91,13 @@ export function headAddress(title: string, mark: string, foot: readonly string[]
   return `/sheet-head.css?${query.toString()}`;
 }
 
+/** What still stands well in a third of the head. */
+const longest = 70;
+
 function narrow(name: string, value: string): SheetField {
-  return { name, value, isWide: false };
+  return { name, value, isWide: false, isLong: false };
 }
 
 function wide(name: string, value: string): SheetField {
-  return { name, value, isWide: true };
+  return { name, value, isWide: true, isLong: value.length > longest };
 }

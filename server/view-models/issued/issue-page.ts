@@ -1,3 +1,4 @@
+import { caution } from '../../../shared/cautions.ts';
 import type { Proof } from '../../issued/issue.ts';
 import type { IssueForm } from '../../issued/issue-form.ts';
 import type { SheetNames } from '../../issued/frozen-document.ts';
@@ -40,6 +41,7 @@ export interface IssuePage extends PageFrame {
   readonly summary: string;
   /** That it may be issued though it does not hold; one, or none where it holds. */
   readonly warnings: readonly string[];
+  readonly firstCaution: string;
   readonly cautions: readonly string[];
   readonly fields: readonly IssueField[];
   readonly isLetter: boolean;
@@ -96,6 +98,7 @@ export function issuePage(view: IssueView): IssuePage {
     verdict,
     summary: summaryAfterWord(result),
     warnings: verdict.holds ? [] : [unfavourable[result.verdict]],
+    firstCaution: caution.aid,
     cautions: result.cautions,
     fields: names.map((name) => ({
       name,
