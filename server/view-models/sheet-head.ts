@@ -40,7 +40,7 @@ export function issuedHead({ number, revision, fingerprint, job }: IssuedWords):
   const words: readonly (readonly [string, readonly string[]])[] = [
     ['Job', [`${job.number}`, job.name]],
     ['Client and address', [job.client, job.address]],
-    ['Code adopted there, and authority', [job.edition, job.authority]],
+    ['Adopted code and authority', [job.edition, job.authority]],
   ];
   const said = words.map(([name, parts]) => wide(name, parts.filter((part) => part !== '').join(' · ')));
   return {

@@ -1,4 +1,5 @@
 import { assetPath } from '../../assets.ts';
+import type { Paper } from '../../sheets/paper.ts';
 import type { IssuedSheet } from '../../store/issued.ts';
 import type { PageFrame } from '../page.ts';
 import { headAddress, issuedFoot } from '../sheet-head.ts';
@@ -16,6 +17,7 @@ export interface IssuedPlaces {
 
 export interface IssuedPage extends PageFrame, IssuedPlaces {
   readonly label: string;
+  readonly paper: Paper;
   /** What was frozen: HTML of our own templates. */
   readonly page: string;
   readonly issuedWords: string;
@@ -41,6 +43,7 @@ export function issuedPage(
     scripts: [],
     ...places,
     label,
+    paper: sheet.paper,
     page,
     issuedWords: `Sheet ${label}, issued ${dayAndTime(sheet.madeAt)}${by}. It is shown as it was issued, and never changes.`,
     newestRevision: sheet.newestRevision,
