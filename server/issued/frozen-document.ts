@@ -48,15 +48,14 @@ export function printedJob({
 }
 
 /** Puts a frozen document together. Ways out are other checks than the one that is issued, so there are none in it. */
-export function frozenDocument(
-  parts: Omit<FrozenDocument, 'schema' | 'kind' | 'edition'>,
-): FrozenDocument {
+export function frozenDocument(parts: Omit<FrozenDocument, 'schema' | 'kind' | 'edition'>): FrozenDocument {
   const result = { ...parts.result, remedies: [] };
   return { schema: 1, kind: issuedKind, ...parts, result, edition: parts.result.edition };
 }
 
 /** A digest of what a sheet says, whatever its id, revision and day: it tells whether there is anything to issue anew. */
 export function contentDigest(frozen: FrozenDocument, paper: Paper): string {
-  const { id: _, revision: _revision, date: _date, check, ...rest } = frozen;
-  return digestOf(canonicalJson({ ...rest, check: { ...check, date: undefined }, paper }));
+  const check = { ...frozen.check, date: undefined };
+  const left = { id: undefined, revision: undefined, date: undefined };
+  return digestOf(canonicalJson({ ...frozen, ...left, check, paper }));
 }

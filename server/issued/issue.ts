@@ -9,12 +9,7 @@ import type { SheetSetter } from '../sheets/pdf/set-sheet.ts';
 import type { Actor } from '../store/actor.ts';
 import type { Check } from '../store/checks.ts';
 import { newId } from '../store/ids.ts';
-import {
-  insertIssued,
-  listIssuedOfCheck,
-  type IssuedSheet,
-  type SeenVersions,
-} from '../store/issued.ts';
+import { insertIssued, listIssuedOfCheck, type IssuedSheet, type SeenVersions } from '../store/issued.ts';
 import type { Job } from '../store/jobs.ts';
 import type { Store } from '../store/open-store.ts';
 import type { Templates } from '../templates.ts';

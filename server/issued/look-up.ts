@@ -33,9 +33,7 @@ async function lookUpPdf(store: Store, bytes: Uint8Array): Promise<LookUp> {
   if (issued !== undefined) return { kind: 'issued', sheet: issued };
   const named = printed.exec(Buffer.from(bytes).toString('latin1'))?.[1]?.replace(/\s/g, '');
   const sheet = named === undefined ? undefined : await findIssued(store, 'fingerprint', named);
-  return sheet === undefined
-    ? { kind: 'unknown', what: 'pdf' }
-    : { kind: 'changed', sheet, what: 'pdf' };
+  return sheet === undefined ? { kind: 'unknown', what: 'pdf' } : { kind: 'changed', sheet, what: 'pdf' };
 }
 
 /** As the file's own description names it. */
@@ -45,7 +43,8 @@ function startsAsPdf(bytes: Uint8Array): boolean {
   return Buffer.from(bytes.subarray(0, 5)).toString('latin1') === '%PDF-';
 }
 
-const named = z.looseObject({ kind: z.literal(issuedKind), id: z.string() });
+const named = z.looseObject({ kind: z.literal(issuedKind), id: z.unknown() });
+const idShape = /^[0-9a-f]{24}$/;
 
 /**
  * The file is the frozen document if every character of it is, but for its layout. That is more than comparing values: a
@@ -53,13 +52,15 @@ const named = z.looseObject({ kind: z.literal(issuedKind), id: z.string() });
  */
 async function lookUpDocument(store: Store, bytes: Uint8Array): Promise<LookUp> {
   const json = readJson(bytes);
-  if (!json.ok) return { kind: 'unreadable', message: `The file is no PDF, and no document: ${json.message}` };
+  if (!json.ok)
+    return { kind: 'unreadable', message: `The file is no PDF, and no document: ${json.message}` };
   const fingerprint = digestOf(compactJson(new TextDecoder().decode(bytes)));
   const issued = await findIssued(store, 'fingerprint', fingerprint);
   if (issued !== undefined) return { kind: 'issued', sheet: issued };
   const says = named.safeParse(json.value);
   if (!says.success) return { kind: 'unreadable', message: noSheet };
-  const sheet = await findIssued(store, 'id', says.data.id);
+  const { id } = says.data;
+  const sheet = typeof id === 'string' && idShape.test(id) ? await findIssued(store, 'id', id) : undefined;
   return sheet === undefined
     ? { kind: 'unknown', what: 'document' }
     : { kind: 'changed', sheet, what: 'document' };

@@ -2,8 +2,7 @@ import { fingerprintLength } from '../sheets/fingerprint.ts';
 
 /** What came of reading a fingerprint that somebody typed in or pasted. */
 export type TypedFingerprint =
-  | { readonly ok: true; readonly fingerprint: string }
-  | { readonly ok: false; readonly message: string };
+  { readonly ok: true; readonly fingerprint: string } | { readonly ok: false; readonly message: string };
 
 const shortMark = 12;
 

@@ -28,13 +28,18 @@ export interface PdfDesk {
 /** Makes what sends a calculation. */
 export function pdfSender(desk: PdfDesk): PdfSender {
   return (asked, response) =>
-    withPdfFor(desk, response, (signal) => desk.setSheet(asked, signal), ({ title, pdf }) => {
-      response
-        .type('application/pdf')
-        .set('Content-Disposition', `inline; filename="calculation-sheet-${fileName(title)}.pdf"`)
-        .set('Cache-Control', 'no-cache')
-        .send(pdf);
-    });
+    withPdfFor(
+      desk,
+      response,
+      (signal) => desk.setSheet(asked, signal),
+      ({ title, pdf }) => {
+        response
+          .type('application/pdf')
+          .set('Content-Disposition', `inline; filename="calculation-sheet-${fileName(title)}.pdf"`)
+          .set('Cache-Control', 'no-cache')
+          .send(pdf);
+      },
+    );
 }
 
 /**

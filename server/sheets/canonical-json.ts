@@ -15,5 +15,5 @@ export function canonicalJson(value: unknown): string {
   }
   if (value === null || typeof value === 'string' || typeof value === 'boolean') return JSON.stringify(value);
   if (typeof value === 'number' && Number.isFinite(value)) return JSON.stringify(value);
-  throw new Error(`A ${typeof value} can't be written as JSON: ${String(value)}.`);
+  throw new Error(`This ${typeof value} can't be written as JSON.`);
 }

@@ -33,8 +33,10 @@ export interface IssuedSheet {
 }
 
 /** What is written when a sheet is issued. */
-export interface NewIssuedSheet
-  extends Omit<IssuedSheet, 'madeAt' | 'madeBy' | 'newestRevision' | 'isSuperseded'> {
+export interface NewIssuedSheet extends Omit<
+  IssuedSheet,
+  'madeAt' | 'madeBy' | 'newestRevision' | 'isSuperseded'
+> {
   readonly checkNumber: number;
   readonly document: string;
   readonly page: string;
@@ -193,8 +195,6 @@ function newestRevision(from: ExpressionBuilder<Tables, 'issuedSheet'>) {
     .as('newestRevision');
 }
 
-function issuedSheet(
-  row: Omit<IssuedSheet, 'isSuperseded'>,
-): IssuedSheet {
+function issuedSheet(row: Omit<IssuedSheet, 'isSuperseded'>): IssuedSheet {
   return { ...row, isSuperseded: row.newestRevision !== row.revision };
 }

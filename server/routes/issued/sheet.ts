@@ -24,10 +24,7 @@ type Frozen = Pick<IssuedDesk, 'store' | 'templates'>;
  * document, as they were issued, whatever became of its check and its job.
  */
 export function issuedSheetActions(desk: IssuedDesk): Action[] {
-  const action = (
-    path: string,
-    send: (asked: Asked, sheet: IssuedSheet) => Promise<void>,
-  ): Action => ({
+  const action = (path: string, send: (asked: Asked, sheet: IssuedSheet) => Promise<void>): Action => ({
     method: 'get',
     path,
     needs: 'reader',
@@ -53,7 +50,10 @@ export function issuedSheetActions(desk: IssuedDesk): Action[] {
     ),
     action('/issued/:sheet/document', async ({ visit, response }, sheet) => {
       const frozen = await readFrozenDocument(desk.store, visit.actor, sheet.id);
-      response.attachment(`${nameOf(sheet)}.json`).type('application/json').send(frozen);
+      response
+        .attachment(`${nameOf(sheet)}.json`)
+        .type('application/json')
+        .send(frozen);
     }),
   ];
 }

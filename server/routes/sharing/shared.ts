@@ -153,7 +153,7 @@ async function openShared(
 
 function partOf(request: Request, name: string): string {
   const part: unknown = request.params[name];
-  return typeof part === 'string' ? part : '';
+  return typeof part === 'string' && !part.includes('\0') ? part : '';
 }
 
 const unknown = {

@@ -135,10 +135,7 @@ function isOfTheJob({ what }: Fact): boolean {
   return what !== 'Prepared by' && what !== 'Checked by';
 }
 
-function objectionsOf(
-  { objection, errors }: IssueView,
-  newest: IssuedSheet | undefined,
-): Objection[] {
+function objectionsOf({ objection, errors }: IssueView, newest: IssuedSheet | undefined): Objection[] {
   if (errors.size > 0) {
     const said = errors.size === 1 ? 'One thing is' : `${errors.size} things are`;
     return [{ said: `${said} to be put right. Nothing was issued.`, same: [] }];

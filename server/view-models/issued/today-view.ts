@@ -46,7 +46,9 @@ export function todayView(today: Today, tool: string): TodayView {
     case 'differs': {
       const [then, now] = [outcomeWords(today.then).word, outcomeWords(today.now).word];
       const verdict =
-        then === now ? `the same verdict, ${then}, with other numbers` : `another verdict: ${now}, not ${then}`;
+        then === now
+          ? `the same verdict, ${then}, with other numbers`
+          : `another verdict: ${now}, not ${then}`;
       return {
         said: `${versions} gives ${verdict}.`,
         isAlarming: true,

@@ -92,7 +92,8 @@ const rules: Readonly<Record<string, Least>> = {
 const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
-const changesNothing = /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|fingerprint$|jobs\/new$)/;
+const changesNothing =
+  /^POST \/(?:api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|fingerprint$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;

@@ -5,7 +5,12 @@ import { formOf, visitor, type Visitor } from '../jobs/visitor.ts';
 import { serve, type Served } from '../serve.ts';
 
 const text = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
-const words = { name: 'House by the mill', client: 'A. Client', address: '3 Long Lane', preparedBy: 'A. Nyone' };
+const words = {
+  name: 'House by the mill',
+  client: 'A. Client',
+  address: '3 Long Lane',
+  preparedBy: 'A. Nyone',
+};
 
 let served: Served;
 let own: Visitor;
@@ -64,7 +69,14 @@ describe('looking a fingerprint up', () => {
     for (const typed of [digits, bare.toUpperCase(), bare.replace(/.{16}/g, '$&\r\n')]) {
       const { status, shown } = await type(typed);
       expect(status).toBe(200);
-      for (const said of ['It was issued', 'nothing supersedes it', '1-1', '2026-03-14', 'Holds', 'calculation aid']) {
+      for (const said of [
+        'It was issued',
+        'nothing supersedes it',
+        '1-1',
+        '2026-03-14',
+        'Holds',
+        'calculation aid',
+      ]) {
         expect(shown).toContain(said);
       }
       expect(shown).not.toMatch(/Display shelf|mill|Client|Lane|Nyone|Ember|Office/);
@@ -75,10 +87,10 @@ describe('looking a fingerprint up', () => {
     const other = await type(digits.replace(/.$/, (last) => (last === '0' ? '1' : '0')));
     expect([other.status, other.shown.includes('It is not known here')]).toEqual([200, true]);
     const short = await type(digits.slice(0, -1));
-    expect([short.status, short.shown.includes('It takes 64 digits, in whatever groups; here are 63')]).toEqual([
-      422,
-      true,
-    ]);
+    expect([
+      short.status,
+      short.shown.includes('It takes 64 digits, in whatever groups; here are 63'),
+    ]).toEqual([422, true]);
     const hostile = await type('"><script>alert(1)</script>');
     expect(hostile.status).toBe(422);
     expect(hostile.html).not.toContain('<script>alert');
@@ -152,7 +164,12 @@ describe('looking a fingerprint up', () => {
     ['one of elsewhere', '{"kind": "issued-sheet", "id": "abc"}', 200, 'It is not known here'],
     ['an odd id', '{"kind": "issued-sheet", "id": "\\u0000\\ud800"}', 200, 'It is not known here'],
     ['deep brackets', '['.repeat(100_000), 422, 'is no PDF, and no document'],
-    ['a PDF of elsewhere', '%PDF-1.7\nFingerprint 0000 0000\n', 200, 'No sheet was issued here with these bytes'],
+    [
+      'a PDF of elsewhere',
+      '%PDF-1.7\nFingerprint 0000 0000\n',
+      200,
+      'No sheet was issued here with these bytes',
+    ],
   ])('says clearly what it makes of %s', async (_what, content, status, said) => {
     const found = await upload(content);
     expect([found.status, found.shown.includes(said)]).toEqual([status, true]);
@@ -213,7 +230,8 @@ describe('a link to a job', () => {
     expect(page).toContain(`href="${address}"`);
     const shown = await anybody.page(address);
     expect(text(shown)).toContain('1-1 revision A, issued');
-    const article = (html: string): string => html.slice(html.indexOf('<article'), html.indexOf('</article>'));
+    const article = (html: string): string =>
+      html.slice(html.indexOf('<article'), html.indexOf('</article>'));
     expect(article(shown)).toBe(article(await own.page(sheet)));
     expect(shown).not.toMatch(/<form|<button|href="\/jobs|href="\/issued/);
     const file = Buffer.from(await (await anybody.get(`${address}/sheet.pdf`)).arrayBuffer());

@@ -15,7 +15,10 @@ const text = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s
 const digest = (content: string | Buffer): string => createHash('sha256').update(content).digest('hex');
 
 /** What was frozen of a sheet, as it comes out of the application. */
-async function frozenOf(served: Served, sheet: string): Promise<{ page: string; pdf: string; document: string }> {
+async function frozenOf(
+  served: Served,
+  sheet: string,
+): Promise<{ page: string; pdf: string; document: string }> {
   const own = visitor(served);
   const page = await own.page(sheet);
   const article = page.slice(page.indexOf('<article'), page.indexOf('</article>'));
@@ -130,7 +133,10 @@ describe('the numbers of an issued sheet, today', () => {
   interface FrozenText {
     revision: string;
     check: { board: Record<string, unknown> };
-    result: { verdict: string; checks: { title: string; ratio: number; demand: { value: number; shown: string } }[] };
+    result: {
+      verdict: string;
+      checks: { title: string; ratio: number; demand: { value: number; shown: string } }[];
+    };
   }
 
   it('are told with what differs where a newer version gives others', async () => {
@@ -146,7 +152,9 @@ describe('the numbers of an issued sheet, today', () => {
     });
     const html = await visitor(served).page(sheet);
     const shown = text(html);
-    expect(shown).toContain(`Issued by version 0.0.9; version ${version} gives another verdict: Holds, not Cannot say.`);
+    expect(shown).toContain(
+      `Issued by version 0.0.9; version ${version} gives another verdict: Holds, not Cannot say.`,
+    );
     expect(shown).toMatch(new RegExp(`${title} .*1/2 of it.*${percent} % used.*100 % more`));
     expect(html.match(/<tr><th scope="row">/g)).toHaveLength(1);
   });

@@ -18,7 +18,12 @@ afterAll(() => served.close());
 
 const leaks = /\bundefined\b|\bNaN\b|\[object |\bInfinity\b/;
 const text = (html: string): string => html.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
-const words = { name: 'House by the mill', client: 'A. Client', preparedBy: 'A. Nyone', checkedBy: 'S. O. Else' };
+const words = {
+  name: 'House by the mill',
+  client: 'A. Client',
+  preparedBy: 'A. Nyone',
+  checkedBy: 'S. O. Else',
+};
 const count = async (of: Served = served): Promise<number> =>
   (await of.store.db.selectFrom('issuedSheet').select('id').execute()).length;
 
@@ -40,7 +45,14 @@ describe('the page that issues a sheet', () => {
     expect(form.get('checkedBy')).toBe('S. O. Else');
     expect(form.get('date')).toBe('2026-03-14');
     const shown = text(html);
-    for (const each of ['revision A', 'Holds', 'House by the mill', 'A. Client', 'Cautions', 'calculation aid']) {
+    for (const each of [
+      'revision A',
+      'Holds',
+      'House by the mill',
+      'A. Client',
+      'Cautions',
+      'calculation aid',
+    ]) {
       expect(shown).toContain(each);
     }
     expect(await someone.page(check)).toContain(`href="${check}/issue"`);
@@ -50,7 +62,11 @@ describe('the page that issues a sheet', () => {
   it('issues the sheet, which the pages of job and check then list, with its page and its file', async () => {
     const job = await someone.beginJob(words);
     const check = await someone.addDemo(job);
-    const sheet = await someone.issue(check, { title: 'Shelf in the hall', checkedBy: '', date: '2026-03-20' });
+    const sheet = await someone.issue(check, {
+      title: 'Shelf in the hall',
+      checkedBy: '',
+      date: '2026-03-20',
+    });
     const html = await someone.page(sheet);
     expect(html).not.toMatch(leaks);
     const shown = text(html);
@@ -151,7 +167,9 @@ describe('the page that issues a sheet', () => {
     const job = await someone.beginJob(words);
     const check = await someone.addDemo(job);
     await change(check, { 'board.thickness': '1/4 in' });
-    expect(text(await someone.page(`${check}/issue`))).toContain('This check does not hold. It can be issued');
+    expect(text(await someone.page(`${check}/issue`))).toContain(
+      'This check does not hold. It can be issued',
+    );
     const sheet = await someone.issue(check);
     expect(text(await someone.page(sheet))).toContain('Does not hold.');
     expect(text(await someone.page(job))).toMatch(/revision A [^]*Does not hold/);
@@ -163,7 +181,11 @@ describe('the page that issues a sheet', () => {
   it('refuses names and days that are none, all at once, with what was written kept', async () => {
     const check = await someone.addDemo(await someone.beginJob(words));
     const before = await count();
-    const sent = await someone.sendIssue(check, { title: '', preparedBy: 'x'.repeat(81), date: '2026-02-30' });
+    const sent = await someone.sendIssue(check, {
+      title: '',
+      preparedBy: 'x'.repeat(81),
+      date: '2026-02-30',
+    });
     const html = await sent.text();
     expect(sent.status).toBe(422);
     expect(text(html)).toContain('3 things are to be put right');
@@ -198,9 +220,7 @@ describe('the page that issues a sheet', () => {
     const both = await Promise.all(['One', 'Two'].map(send));
     expect(both.map(({ status }) => status)).toEqual([303, 303]);
     const sheets = await Promise.all(
-      both.map(async (each) =>
-        (await someone.get(`${each.headers.get('location') ?? ''}/document`)).json(),
-      ),
+      both.map(async (each) => (await someone.get(`${each.headers.get('location') ?? ''}/document`)).json()),
     );
     expect(sheets.map((each) => (each as { revision: string }).revision).toSorted()).toEqual(['A', 'B']);
     const twice = await Promise.all(['Three', 'Three'].map(send));
@@ -271,18 +291,21 @@ describe('where a sheet can’t be issued', () => {
   it.each([
     ['read-only', 'pragma query_only = 1', 'can’t be written in', 'pragma query_only = 0'],
     ['full', 'pragma max_page_count = 1', 'is full', 'pragma max_page_count = 100000'],
-  ])('since the store is %s, it says so, nothing is written, and it goes on afterwards', async (_what, order, said, undo) => {
-    const { own, send } = await begun();
-    await sql.raw(order).execute(own.store.db);
-    const refused = await send();
-    expect([refused.status, refused.headers.get('retry-after')]).toEqual([503, '30']);
-    expect(await refused.text()).toContain(said);
-    expect(await count(own)).toBe(0);
-    await sql.raw(undo).execute(own.store.db);
-    expect((await send()).status).toBe(303);
-    expect(await count(own)).toBe(1);
-    await own.close();
-  });
+  ])(
+    'since the store is %s, it says so, nothing is written, and it goes on afterwards',
+    async (_what, order, said, undo) => {
+      const { own, send } = await begun();
+      await sql.raw(order).execute(own.store.db);
+      const refused = await send();
+      expect([refused.status, refused.headers.get('retry-after')]).toEqual([503, '30']);
+      expect(await refused.text()).toContain(said);
+      expect(await count(own)).toBe(0);
+      await sql.raw(undo).execute(own.store.db);
+      expect((await send()).status).toBe(303);
+      expect(await count(own)).toBe(1);
+      await own.close();
+    },
+  );
 
   it('since the store is gone, it says so', async () => {
     const { own, send } = await begun();

@@ -43,7 +43,10 @@ describe('a fingerprint that is typed in', () => {
     [`${digits.slice(1)}o`, '“o”'],
     [`${digits.slice(1)}<`, '“<”'],
   ])('that is none is told what it takes: %j', (typed, words) => {
-    expect(readFingerprint(typed)).toMatchObject({ ok: false, message: expect.stringContaining(words) as string });
+    expect(readFingerprint(typed)).toMatchObject({
+      ok: false,
+      message: expect.stringContaining(words) as string,
+    });
   });
 });
 
@@ -52,7 +55,8 @@ describe('an answer then and now', () => {
   const check = (id: string, ratio: number | null) => ({
     id,
     title: `Check of ${id}`,
-    outcome: ratio === null ? ('cannot-say' as const) : ratio > 1 ? ('does-not-hold' as const) : ('holds' as const),
+    outcome:
+      ratio === null ? ('cannot-say' as const) : ratio > 1 ? ('does-not-hold' as const) : ('holds' as const),
     ratio,
     demand: value(ratio ?? 1),
     capacity: ratio === null ? null : value(1),
@@ -63,7 +67,10 @@ describe('an answer then and now', () => {
   };
 
   it('is the same where only the last digits of a number differ', () => {
-    const now = { ...then, checks: [check('bending', 0.5 + 1e-13), check('shear', 0.25), check('fixing', null)] };
+    const now = {
+      ...then,
+      checks: [check('bending', 0.5 + 1e-13), check('shear', 0.25), check('fixing', null)],
+    };
     expect(compare(then, now)).toEqual({ kind: 'same' });
     expect(compare(then, then)).toEqual({ kind: 'same' });
   });

@@ -7,7 +7,7 @@ import { digestOf, printedFingerprint } from '../../../server/sheets/fingerprint
 describe('canonical JSON', () => {
   it('is what RFC 8785, section 3.2.2, prints of its example', () => {
     const example = {
-      numbers: [333333333.33333329, 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
+      numbers: [Number('333333333.33333329'), 1e30, 4.5, 2e-3, 0.000000000000000000000000001],
       string: '\u20ac$\u000F\u000aA\'\u0042\u0022\u005c\\"/',
       literals: [null, true, false],
     };

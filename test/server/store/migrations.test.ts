@@ -20,7 +20,11 @@ const old = readFileSync(join(import.meta.dirname, 'schema-2.sql'), 'utf8');
 async function expectTakenOver(place: Parameters<typeof openStore>[0]): Promise<void> {
   const store = await openStore(place);
   try {
-    expect(await readJob(store, here, 'job-7')).toMatchObject({ number: 7, name: 'House by the mill', version: 3 });
+    expect(await readJob(store, here, 'job-7')).toMatchObject({
+      number: 7,
+      name: 'House by the mill',
+      version: 3,
+    });
     expect((await readChecks(store, here, 'job-7')).map(({ id }) => id)).toEqual(['check-2']);
     expect(await listPeople(store, here)).toHaveLength(1);
     expect(await listLinks(store, here, 'job-7')).toHaveLength(1);
@@ -47,7 +51,9 @@ describe('a database of schema 2', () => {
     const [copy = '', ...others] = readdirSync(join(dataFolder, 'copies'));
     expect([copy.startsWith('schema-2-'), others]).toEqual([true, []]);
     const kept = new Database(join(dataFolder, 'copies', copy));
-    expect(kept.prepare('select max(version) as version from schema_version').all()).toEqual([{ version: 2 }]);
+    expect(kept.prepare('select max(version) as version from schema_version').all()).toEqual([
+      { version: 2 },
+    ]);
     expect(kept.prepare("select name from sqlite_master where name = 'issued_sheet'").all()).toEqual([]);
     kept.close();
     rmSync(dataFolder, { recursive: true });

@@ -56,7 +56,8 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the PDF of an issued sh
       for (const words of [...Object.values(job), 'A. Nyone', 'S. O. Else', '2026-03-14']) {
         expect(letters(parts[0] ?? '')).toContain(letters(words));
       }
-      for (const caution of check(demoCheck).cautions) expect(letters(parts[0] ?? '')).toContain(letters(caution));
+      for (const caution of check(demoCheck).cautions)
+        expect(letters(parts[0] ?? '')).toContain(letters(caution));
       expect(info).toMatch(paper === 'a4' ? /Page size: +595/ : /Page size: +612/);
       expect(metadata).toMatch(/pdfaid:part>2</);
       expect(letters(info)).toContain(digest);
