@@ -46,7 +46,7 @@ export function issuedHead({ number, revision, fingerprint, job }: IssuedWords):
   return {
     fingerprint: printedFingerprint(fingerprint),
     numbers: [narrow('Sheet', number), narrow('Revision', revision)],
-    job: [narrow('Reference', job.reference), ...said.filter(({ value }) => value !== '')],
+    job: [narrow('Reference', job.reference), ...said],
     foot: issuedFoot({ number, revision, fingerprint }),
   };
 }

@@ -126,8 +126,13 @@ async function sendPage(
   }
   const { proof } = reading;
   const issued = await listIssuedOfCheck(desk.store, visit.actor, check.id);
-  const title = form.title || (status === 200 ? titleOf(proof.checked) : '');
-  const view = { job, check, proof, form: { ...form, title }, issued, token: visit.token, ...about };
+  const isFresh = status === 200;
+  const shown = {
+    ...form,
+    title: form.title || (isFresh ? titleOf(proof.checked) : ''),
+    paper: form.paper || (issued[0]?.paper ?? ''),
+  };
+  const view = { job, check, proof, form: shown, issued, token: visit.token, ...about };
   response.status(status).send(desk.templates.page('issue', issuePage(view)));
 }
 

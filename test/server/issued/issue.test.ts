@@ -124,7 +124,8 @@ describe('the page that issues a sheet', () => {
     await someone.issue(check, { checkedBy: 'S. Omeone' });
     await someone.issue(check, { checkedBy: 'S. Omeone', paper: 'a4' });
     await change(check, { 'board.length': '95 in' });
-    const last = await someone.issue(check, { checkedBy: 'S. Omeone', paper: 'a4' });
+    expect(formOf(await someone.page(`${check}/issue`)).get('paper')).toBe('a4');
+    const last = await someone.issue(check, { checkedBy: 'S. Omeone' });
     expect(text(await someone.page(last))).toContain('revision D');
   });
 
