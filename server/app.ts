@@ -12,6 +12,8 @@ import { sendDocument, sendLongDocument } from './routes/document.ts';
 import { nothingHere, showFailure } from './routes/failures.ts';
 import { showDemo } from './routes/demo.ts';
 import { healthRoutes } from './routes/health.ts';
+import { fingerprintRoutes } from './routes/issued/fingerprint.ts';
+import { issuedActions } from './routes/issued/index.ts';
 import { jobActions } from './routes/jobs/index.ts';
 import { paperActions } from './routes/papers/job-papers.ts';
 import { sharedPaperRoutes } from './routes/papers/shared-papers.ts';
@@ -21,6 +23,7 @@ import { openDocument } from './routes/open.ts';
 import { showLongOutlook, showOutlook } from './routes/outlook.ts';
 import { collectForm } from './routes/page-body.ts';
 import { pdfSender } from './routes/sheet-pdf.ts';
+import { createPaperSetter } from './sheets/pdf/set-sheet.ts';
 import { sheetHead, sheetRoutes } from './routes/sheet.ts';
 import { linkActions } from './routes/sharing/links.ts';
 import { sharedRoutes } from './routes/sharing/shared.ts';
@@ -64,7 +67,8 @@ export async function makeApp({
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
   const views = { templates, typesetter: createTypesetter() };
   const limits = makeLimits(templates);
-  const sendPdf = pdfSender(templates, pdfs, log.report);
+  const pdfDesk = { templates, setter: createPaperSetter(pdfs), report: log.report };
+  const sendPdf = pdfSender(pdfDesk);
   const study = openStudy();
   const works = createWorks(log.report);
   const papers = { store, templates, works, maker: openJobPaperMaker(pdfs) };
@@ -79,9 +83,10 @@ export async function makeApp({
   app.get('/sheet-head.css', sheetHead);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
-    app.use(['/sign-in', '/shared'], limits.open);
+    app.use(['/sign-in', '/shared', '/fingerprint'], limits.open);
     app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf), sharedPaperRoutes(desk, papers));
   }
+  app.use(fingerprintRoutes(store, templates));
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
   if (site !== undefined) {
     app.use(limits.person);
@@ -101,6 +106,7 @@ export async function makeApp({
   }
   app.use('/api', apiRoutes(study, log.report));
   mount(app, [...jobActions({ ...views, store }), ...paperActions(papers)], templates);
+  mount(app, issuedActions({ ...views, ...pdfDesk, store, study }), templates);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);

@@ -21,6 +21,8 @@ export interface DraftOrder {
   readonly form: string;
   /** As people call it: `12-3`. */
   readonly number: string;
+  /** The newest sheet issued of it, in words; empty for none. */
+  readonly issued: string;
   readonly paper: Paper;
   /** What came of the check, where that is known already. */
   readonly known: CheckResult | null;
@@ -35,7 +37,7 @@ export interface DraftRow {
   /** Title of what governs; empty for nothing. */
   readonly governs: string;
   readonly used: string;
-  /** Number and revision of the issued sheet; empty for none. */
+  /** The newest sheet issued of it, in words; empty for none. */
   readonly issued: string;
 }
 
@@ -56,17 +58,22 @@ export interface DraftTools {
 }
 
 /** Works a check out and puts it into the data of the paper: its calculation, and the page to the wall of a shelf. */
-export function draftOf({ form, number, paper, known }: DraftOrder, tools: DraftTools): Draft {
+export function draftOf(order: DraftOrder, tools: DraftTools): Draft {
+  const { form, paper, known } = order;
   const texts = textsOf(form);
   if (known !== null) rememberAnswer(documentOf(texts), known);
   const reading = sheetOf(texts, paper);
-  if (!reading.ok) return unfinished(form, number, paper, sheetErrors(reading.errors, ''), tools);
+  if (!reading.ok) return unfinished(order, sheetErrors(reading.errors, ''), tools);
   const { checked } = reading.sheet;
   if (known === null && takesItsTime(checked.document)) rememberAnswer(documentOf(texts), checked.result);
-  return finished(reading.sheet, number, tools);
+  return finished(reading.sheet, order, tools);
 }
 
-function finished({ checked, context }: AskedSheet, number: string, tools: DraftTools): Draft {
+function finished(
+  { checked, context }: AskedSheet,
+  { number, issued }: DraftOrder,
+  tools: DraftTools,
+): Draft {
   const { words } = tools.printable;
   const model = sheetModel(checked, tools.typesetter, context);
   const [governing] = model.governing;
@@ -82,7 +89,7 @@ function finished({ checked, context }: AskedSheet, number: string, tools: Draft
       kind,
       governs: words(governing?.title ?? ''),
       used: words(governing?.used ?? ''),
-      issued: '',
+      issued,
     },
     cautions: model.cautions.map(words),
     json: JSON.stringify({
@@ -112,16 +119,14 @@ function installerOf(
 
 /** A check that can't be worked out yet has a page that says what is missing. */
 function unfinished(
-  form: string,
-  number: string,
-  paper: Paper,
+  { form, number, issued, paper }: DraftOrder,
   { errors }: ReturnType<typeof sheetErrors>,
   { printable: { words } }: DraftTools,
 ): Draft {
   const texts = textsOf(form);
   const element = elementNamed(written(texts, 'element')) ?? usualElement;
   const title = words(written(texts, 'title').trim() || elementWords[element]);
-  const row = { number, title, word: 'Unfinished', kind: 'open', governs: '', used: '', issued: '' } as const;
+  const row = { number, title, word: 'Unfinished', kind: 'open', governs: '', used: '', issued } as const;
   return {
     standing: 'unfinished',
     row,

@@ -13,7 +13,10 @@ import type { DraftReply } from './draft-worker.ts';
 import { jobPaper, type JobPaper } from './job-paper.ts';
 
 /** What of a check is put on paper. */
-type PaperCheck = Pick<Check, 'form' | 'number'>;
+interface PaperCheck extends Pick<Check, 'form' | 'number'> {
+  /** The newest sheet issued of it, in words; empty for none. */
+  readonly issued: string;
+}
 
 /** What is to be made, and the checks as they were when it was asked for. */
 export interface JobPaperOrder extends JobPaper {
@@ -81,13 +84,13 @@ export function openJobPaperMaker(pdfs: PdfWorkers = createPdfWorkers()): JobPap
 async function draft(
   drafts: ThreadRoom<DraftOrder, DraftReply>,
   { job, paper }: JobPaperOrder,
-  { form, number: own }: PaperCheck,
+  { form, issued, number: own }: PaperCheck,
   signal: AbortSignal,
 ): Promise<Draft> {
   const number = `${job.number}-${own}`;
   const known = form.includes('counter-') ? (knownAnswer(documentOf(textsOf(form))) ?? null) : null;
   try {
-    const reply = await drafts.ask({ form, number, paper, known }, { signal });
+    const reply = await drafts.ask({ form, number, issued, paper, known }, { signal });
     if (reply.ok) return reply.draft;
     throw new WorkError('not-set', number, reply.message);
   } catch (error) {

@@ -1,17 +1,10 @@
 import type { RequestHandler, Response } from 'express';
 import { fileName } from '../sheets/file-name.ts';
-import { madeAt } from '../sheets/pdf/made-at.ts';
-import { paperInstaller } from '../sheets/pdf/paper-installer.ts';
-import { paperSheet } from '../sheets/pdf/paper-sheet.ts';
-import { createPrintable } from '../sheets/pdf/printable.ts';
+import type { PaperSetter } from '../sheets/pdf/set-sheet.ts';
 import { PdfError, type PdfFault } from '../sheets/pdf/task.ts';
-import type { PdfWorkers } from '../sheets/pdf/workers.ts';
 import type { AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
-import { createTypesetter, texAsItIs } from '../typeset/index.ts';
-import { installerModel } from '../view-models/installer.ts';
 import { pageFrame } from '../view-models/page.ts';
-import { sheetModel } from '../view-models/sheet.ts';
 import { askedSheet } from './asked-sheet.ts';
 import { untilGone } from './until-gone.ts';
 
@@ -38,49 +31,63 @@ export function sendInstallerPdf(templates: Templates, send: PdfSender): Request
   };
 }
 
-/** Makes what sends a file. It is set apart from here; the work ends where whoever asked has gone. */
-export function pdfSender(
-  templates: Templates,
-  pdfs: PdfWorkers,
-  report: (error: unknown) => void,
-): PdfSender {
-  const typesetter = createTypesetter(texAsItIs);
-  const printable = createPrintable();
-  const send = async (
-    template: 'sheet' | 'installer',
-    data: object,
-    { date, name }: { readonly date: string; readonly name: string },
+/** What setting a PDF for somebody works with. */
+export interface PdfDesk {
+  readonly templates: Templates;
+  readonly setter: PaperSetter;
+  /** Is told of a fault that is ours. */
+  readonly report: (error: unknown) => void;
+}
+
+/** Makes what sends a file. */
+export function pdfSender(desk: PdfDesk): PdfSender {
+  const send = (
     response: Response,
-  ): Promise<void> => {
-    try {
-      const task = { template, json: JSON.stringify(data), made_s: madeAt(date) };
-      const pdf = await pdfs.make(task, untilGone(response));
+    name: string,
+    make: (signal: AbortSignal) => ReturnType<PaperSetter['sheet']>,
+  ) =>
+    withPdfFor(desk, response, make, ({ title, pdf }) => {
       response
         .type('application/pdf')
-        .set('Content-Disposition', `inline; filename="${name}.pdf"`)
+        .set('Content-Disposition', `inline; filename="${name}-${fileName(title)}.pdf"`)
         .set('Cache-Control', 'no-cache')
-        .send(Buffer.from(pdf));
-    } catch (error) {
-      if (!(error instanceof PdfError)) throw error;
-      sendFault(templates, response, error, report);
-    }
-  };
+        .send(pdf);
+    });
   return {
-    sheet: async ({ checked, context }, response) => {
-      const model = sheetModel(checked, typesetter, context);
-      const about = { date: model.date, name: `calculation-sheet-${fileName(model.title)}` };
-      await send('sheet', paperSheet(model, printable), about, response);
-    },
+    sheet: (asked, response) =>
+      send(response, 'calculation-sheet', (signal) => desk.setter.sheet(asked, signal)),
     installer: async ({ checked, context }, response, below) => {
-      if (checked.element !== 'bracket-shelf') {
-        response.redirect(303, below);
-        return;
-      }
-      const model = installerModel(checked.document, checked.result, context);
-      const about = { date: model.date, name: `installers-sheet-${fileName(model.title)}` };
-      await send('installer', paperInstaller(model, printable), about, response);
+      if (checked.element === 'bracket-shelf')
+        await send(response, 'installers-sheet', (signal) =>
+          desk.setter.installer({ checked, context }, signal),
+        );
+      else response.redirect(303, below);
     },
   };
+}
+
+/**
+ * Does what takes a PDF for whoever waits for a response, and goes on with what was made; where there is no PDF, the response
+ * says why. The work ends where whoever asked has gone.
+ *
+ * @param heading what is said of it where there is none
+ */
+export async function withPdfFor<Made>(
+  desk: Pick<PdfDesk, 'templates' | 'report'>,
+  response: Response,
+  make: (signal: AbortSignal) => Promise<Made>,
+  goOn: (made: Made) => void | Promise<void>,
+  heading = 'There is no PDF of this sheet',
+): Promise<void> {
+  let made: Made;
+  try {
+    made = await make(untilGone(response));
+  } catch (error) {
+    if (!(error instanceof PdfError)) throw error;
+    sendFault(desk, response, error, heading);
+    return;
+  }
+  await goOn(made);
 }
 
 const again = 'The check itself is as it was. Try again in a moment, or print the sheet from its page.';
@@ -99,15 +106,15 @@ const waysOut: Readonly<Record<PdfFault, { readonly status: number; readonly mes
 };
 
 function sendFault(
-  templates: Templates,
+  { templates, report }: Pick<PdfDesk, 'templates' | 'report'>,
   response: Response,
   error: PdfError,
-  report: (error: unknown) => void,
+  heading: string,
 ): void {
   if (error.fault === 'cancelled' && response.destroyed) return;
   if (error.fault === 'not-set' || error.fault === 'ended') report(error);
   const { status, message } = waysOut[error.fault];
   if (status === 503) response.set('Retry-After', '10');
-  const words = { heading: 'There is no PDF of this sheet', message };
+  const words = { heading, message };
   response.status(status).send(templates.page('failure', { ...pageFrame('No PDF'), ...words }));
 }

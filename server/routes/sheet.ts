@@ -48,8 +48,11 @@ export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
   return router;
 }
 
-/** `GET /sheet-head.css`: prints the title and the mark in its address on every page. */
+const mostFootLines = 3;
+
+/** `GET /sheet-head.css`: prints the title, the mark and the foot in its address on every page. */
 export const sheetHead: RequestHandler = (request, response) => {
   const texts = textsOf(queryOfRequest(request));
-  response.type('text/css').send(runningHead(written(texts, 'title'), written(texts, 'mark')));
+  const foot = new URLSearchParams(queryOfRequest(request)).getAll('foot').slice(0, mostFootLines);
+  response.type('text/css').send(runningHead(written(texts, 'title'), written(texts, 'mark'), foot));
 };

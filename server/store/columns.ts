@@ -8,11 +8,12 @@ export interface Column {
   readonly kind: DatabaseKind;
   /** Text that sorts by code points on both databases, whatever the server's own order is. */
   readonly text: RawBuilder<unknown>;
+  readonly bytes: RawBuilder<unknown>;
 }
 
 const columns: Readonly<Record<DatabaseKind, Column>> = {
-  sqlite: { kind: 'sqlite', text: sql`text` },
-  postgres: { kind: 'postgres', text: sql`text collate "C"` },
+  sqlite: { kind: 'sqlite', text: sql`text`, bytes: sql`blob` },
+  postgres: { kind: 'postgres', text: sql`text collate "C"`, bytes: sql`bytea` },
 };
 
 /** The column types of a database. */

@@ -1,5 +1,6 @@
 import type { Generated } from 'kysely';
 import type { Outcome } from '../../shared/check-result.ts';
+import type { Paper } from '../sheets/paper.ts';
 
 /**
  * The tables, as the newest migration leaves them. Times are ISO 8601 in UTC; yes and no are 1 and 0; ids are chance text.
@@ -15,6 +16,7 @@ export interface Tables {
   readonly person: PersonTable;
   readonly session: SessionTable;
   readonly shareLink: ShareLinkTable;
+  readonly issuedSheet: IssuedSheetTable;
 }
 
 /** What the store knows about itself. */
@@ -161,4 +163,38 @@ interface ShareLinkTable {
   madeBy: string;
   endsAt: string;
   isRevoked: number;
+}
+
+/** A sheet as it was issued. A row never changes: what supersedes it is a row of a later revision of the same check. */
+interface IssuedSheetTable {
+  /** Stands in the frozen document too. */
+  id: string;
+  officeId: string;
+  jobId: string;
+  checkId: string;
+  /** Job and check: `14-3`. */
+  number: string;
+  checkNumber: number;
+  /** Counted from 1 in each check, and the letters it is printed as. */
+  revisionNumber: number;
+  revision: string;
+  title: string;
+  /** Day that is printed on it. */
+  date: string;
+  verdict: Outcome;
+  paper: Paper;
+  /** Version of the tool that worked it out. */
+  tool: string;
+  /** Digest of what the sheet says, whatever its id, revision and day: the same where nothing changed. */
+  contentDigest: string;
+  /** Digest of the frozen document. */
+  fingerprint: string;
+  /** The frozen document, canonical JSON. */
+  document: string;
+  /** The sheet's page as it was set, without the frame around it: HTML of our own templates. */
+  page: string;
+  pdf: Uint8Array;
+  pdfDigest: string;
+  madeAt: string;
+  madeBy: string;
 }

@@ -1,6 +1,7 @@
 import type { CheckState } from '../check/check-state.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { answerView, type AnswerView } from './answer.ts';
+import type { IssuedList } from './issued/issued-rows.ts';
 import { checkForm, type CheckForm } from './form/index.ts';
 import { pageFrame, type PageFrame } from './page.ts';
 
@@ -21,6 +22,8 @@ export interface CheckPlace {
   readonly hidden: readonly { readonly name: string; readonly value: string }[];
   /** The way back to the job: one, or none. */
   readonly trail: readonly TrailView[];
+  /** The way to an issued sheet, and those there are: one, or none where nothing can be issued. */
+  readonly issuing: readonly IssuingView[];
   /** What became of the last save: one, or none where nothing is saved. */
   readonly keeping: readonly KeepingView[];
 }
@@ -30,6 +33,12 @@ export interface TrailView {
   readonly job: string;
   readonly check: string;
   readonly historyAddress: string;
+}
+
+export interface IssuingView {
+  /** Where a sheet is issued; empty for who may only look. */
+  readonly issueAddress: string;
+  readonly lists: readonly IssuedList[];
 }
 
 /** A line that says whether the check is saved, and the version that the next save goes on from. */
@@ -49,7 +58,14 @@ export interface ConflictView {
   readonly over: string;
 }
 
-const ownAddress: CheckPlace = { action: '/check', isKept: false, hidden: [], trail: [], keeping: [] };
+const ownAddress: CheckPlace = {
+  action: '/check',
+  isKept: false,
+  hidden: [],
+  trail: [],
+  issuing: [],
+  keeping: [],
+};
 
 /** The page of a check: its form on one side, the answer on the other. */
 export function checkPage(

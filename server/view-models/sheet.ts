@@ -15,17 +15,18 @@ import {
   type SheetTable,
 } from './sheet-sections.ts';
 import { tableValue } from './sheet-prose.ts';
+import { headAddress, plainHead, sheetFields, type SheetField, type SheetHead } from './sheet-head.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 
 /** Everything the sheet shows, on a page or on paper. Pictures are SVG; formulas and symbols are as the typesetter set them. */
 export interface SheetModel {
   readonly title: string;
   readonly date: string;
-  readonly code: string;
-  readonly tool: string;
   readonly preparedBy: string;
-  readonly checkedBy: string;
-  readonly fingerprint: string;
+  /** What its head says: number and day, people, job, code, tool. */
+  readonly fields: readonly SheetField[];
+  /** What stands at the foot of every page of the file. */
+  readonly foot: readonly string[];
   readonly isLetter: boolean;
   readonly isA4: boolean;
   readonly backAddress: string;
@@ -73,14 +74,20 @@ const usualTitles: Readonly<Record<Checked['element'], string>> = {
   'counter-run': 'Counter run',
 };
 
+/** What a sheet is called where its check has no title. */
+export function titleOf({ document, element }: Checked): string {
+  return document.title ?? usualTitles[element];
+}
+
 /** Puts a check, its drawings and its calculation into the words of the sheet. */
 export function sheetModel(
   checked: Checked,
   typesetter: Typesetter,
   { paper, fingerprint, query }: SheetContext,
+  head: SheetHead = plainHead(fingerprint),
 ): SheetModel {
   const { document, result } = checked;
-  const title = document.title ?? usualTitles[checked.element];
+  const title = titleOf(checked);
   const checks = sheetChecks(result);
   const pictures = picturesOf(checked);
   const sections = sheetSections(
@@ -96,11 +103,9 @@ export function sheetModel(
   return {
     title,
     date: document.date ?? '',
-    code: result.edition.code,
-    tool: result.edition.tool,
     preparedBy: document.preparedBy ?? '',
-    checkedBy: document.checkedBy ?? '',
-    fingerprint,
+    fields: sheetFields(document, result.edition, head),
+    foot: head.foot,
     isLetter: paper === 'letter',
     isA4: paper === 'a4',
     backAddress: `/check?${query}`,
@@ -109,7 +114,7 @@ export function sheetModel(
     hasInstaller: checked.element === 'bracket-shelf',
     letterAddress: `/sheet?${query}&paper=letter`,
     a4Address: `/sheet?${query}&paper=a4`,
-    headAddress: `/sheet-head.css?${new URLSearchParams({ title, mark: fingerprint }).toString()}`,
+    headAddress: headAddress(title, fingerprint),
     verdict: outcomeWords(result.verdict),
     summary: summaryAfterWord(result),
     governing: checks.filter(({ governs }) => governs),

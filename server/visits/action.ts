@@ -80,7 +80,8 @@ function readAsked(visit: Visit, request: Request, response: Response): Asked {
     response,
     part: (name) => {
       const value: unknown = request.params[name];
-      return typeof value === 'string' ? value : '';
+      // No id has such a sign in it, and PostgreSQL takes no text that has.
+      return typeof value === 'string' && !value.includes('\0') ? value : '';
     },
     query: new URLSearchParams(at < 0 ? '' : request.originalUrl.slice(at + 1)),
     fields: new URLSearchParams(isFile ? '' : new TextDecoder().decode(bytes)),

@@ -78,6 +78,7 @@ async function jobRows(pdfs: PdfWorkers, jobs: number, checks: number): Promise<
         hasNotes: true,
         checks: Array.from({ length: checks }, (_, index) => ({
           number: index + 1,
+          issued: '',
           form: formOf(`Shelf ${turn} ${index}`),
         })),
       } as const;

@@ -27,11 +27,20 @@ export async function serve(
     ownLog,
     pdfs,
     databaseUrl = '',
-  }: { readonly ownLog?: Log; readonly pdfs?: PdfWorkers; readonly databaseUrl?: string } = {},
+    folder,
+    now,
+  }: {
+    readonly ownLog?: Log;
+    readonly pdfs?: PdfWorkers;
+    readonly databaseUrl?: string;
+    /** A data folder that outlives the application; one of its own otherwise. */
+    readonly folder?: string;
+    readonly now?: () => Date;
+  } = {},
 ): Promise<Served> {
   const faults: unknown[] = [];
-  const dataFolder = mkdtempSync(join(tmpdir(), 'served-'));
-  const store = await openStore({ dataFolder, databaseUrl });
+  const dataFolder = folder ?? mkdtempSync(join(tmpdir(), 'served-'));
+  const store = await openStore({ dataFolder, databaseUrl }, now);
   const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
   const app = await makeApp({ store, log, site, ...(pdfs === undefined ? {} : { pdfs }) });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
@@ -42,7 +51,7 @@ export async function serve(
     server.closeAllConnections();
     await new Promise((resolve) => server.close(resolve));
     await store.close();
-    rmSync(dataFolder, { recursive: true });
+    if (folder === undefined) rmSync(dataFolder, { recursive: true });
   };
   return { home: `http://127.0.0.1:${port}`, app, store, faults, close };
 }

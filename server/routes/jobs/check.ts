@@ -1,10 +1,17 @@
 import type { Desk } from '../../desk.ts';
 import { newId } from '../../store/ids.ts';
 import { readCheck } from '../../store/checks.ts';
+import { listIssuedOfCheck } from '../../store/issued.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { Action } from '../../visits/action.ts';
 import { checkPage } from '../../view-models/check-page.ts';
-import { checkAddress, keptPlace, savedView, trailTo } from '../../view-models/jobs/kept-check.ts';
+import {
+  checkAddress,
+  issuingView,
+  keptPlace,
+  savedView,
+  trailTo,
+} from '../../view-models/jobs/kept-check.ts';
 import { textsOf } from '../../form/index.ts';
 import { checkState } from '../../check/check-state.ts';
 import { sendNothing } from '../failures.ts';
@@ -25,7 +32,9 @@ export function showKeptCheck(desk: Desk): Action {
       const texts = textsOf(check.form).set('at', query.get('at') ?? '');
       const keeping = savedView(check, desk.store.now());
       const trail = [trailTo(job, check)];
-      const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail);
+      const sheets = await listIssuedOfCheck(desk.store, visit.actor, check.id);
+      const issuing = [issuingView(check, sheets, visit)];
+      const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail, issuing);
       response.send(desk.templates.page('check', checkPage(checkState(texts), desk.typesetter, place)));
     },
   };

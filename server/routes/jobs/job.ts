@@ -1,6 +1,7 @@
 import type { Desk } from '../../desk.ts';
 import { standAnew } from '../../jobs/stand-anew.ts';
 import { readChecks } from '../../store/checks.ts';
+import { listIssued } from '../../store/issued.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { Action } from '../../visits/action.ts';
 import { jobPage } from '../../view-models/jobs/job-page.ts';
@@ -24,7 +25,8 @@ export function showJob(desk: Desk): Action {
         await readChecks(desk.store, visit.actor, job.id),
       );
       const deleted = /^[0-9a-f]{24}$/.exec(query.get('gone') ?? '')?.[0] ?? '';
-      const model = jobPage(job, checks, visit, deleted, desk.store.now());
+      const issued = await listIssued(desk.store, visit.actor, job.id);
+      const model = jobPage(job, checks, issued, visit, deleted, desk.store.now());
       response.send(desk.templates.page('job', model));
     },
   };

@@ -3,7 +3,8 @@ import type { JobPaperMaker } from '../../papers/make-job-paper.ts';
 import type { Audience, Works } from '../../papers/works.ts';
 import { fileName } from '../../sheets/file-name.ts';
 import type { Actor } from '../../store/actor.ts';
-import { readChecks } from '../../store/checks.ts';
+import { readChecks, type Check } from '../../store/checks.ts';
+import { listIssued, type IssuedSheet } from '../../store/issued.ts';
 import type { Store } from '../../store/open-store.ts';
 import type { Templates } from '../../templates.ts';
 import { papersPage, type PapersPlace } from '../../view-models/jobs/papers-page.ts';
@@ -48,11 +49,12 @@ export async function beginPaper(
     sendFailure(templates, response, 422, { heading: 'That is too much for one PDF', message });
     return;
   }
+  const issued = await listIssued(store, actor, job.id);
   const now = store.now();
   const order = {
     job,
     paper,
-    checks,
+    checks: checks.map((check) => ({ ...check, issued: newestIssued(check, issued) })),
     made: dayAndTime(now.toISOString()),
     made_s: Math.floor(now.getTime() / 1000),
     hasNotes: !subject.isShared,
@@ -103,6 +105,13 @@ export function cancelPaper(
 ): void {
   works.cancel(audienceOf(subject), id);
   response.redirect(303, `${subject.address}/papers/${encodeURIComponent(id)}`);
+}
+
+/** The newest sheet issued of a check, and whether the check has been changed since. */
+function newestIssued({ id, changedAt }: Check, issued: readonly IssuedSheet[]): string {
+  const newest = issued.find(({ checkId, isSuperseded }) => checkId === id && !isSuperseded);
+  if (newest === undefined) return '';
+  return `${newest.revision}, ${newest.date}${changedAt > newest.madeAt ? '; changed since' : ''}`;
 }
 
 function audienceOf({ actor, job, linkId }: PaperSubject): Audience {

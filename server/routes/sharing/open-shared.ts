@@ -41,7 +41,7 @@ async function jobOf(store: Store, link: ShareLink): Promise<Omit<Shared, 'addre
 /** A part of an address by its name. */
 export function partOf(request: Request, name: string): string {
   const part: unknown = request.params[name];
-  return typeof part === 'string' ? part : '';
+  return typeof part === 'string' && !part.includes('\0') ? part : '';
 }
 
 const unknown = {

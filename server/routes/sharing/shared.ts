@@ -2,6 +2,7 @@ import { Router, type RequestHandler, type Response } from 'express';
 import { textsOf } from '../../form/index.ts';
 import { standAnew } from '../../jobs/stand-anew.ts';
 import { readCheck, readChecks } from '../../store/checks.ts';
+import { listIssued, readIssued, type IssuedSheet } from '../../store/issued.ts';
 import { createTypesetter } from '../../typeset/index.ts';
 import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
 import { installerModel } from '../../view-models/installer.ts';
@@ -11,8 +12,9 @@ import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { queryOfRequest } from '../page-body.ts';
+import { sendIssuedPage, sendIssuedPdf } from '../issued/sheet.ts';
 import type { PdfSender } from '../sheet-pdf.ts';
-import { openShared, partOf } from './open-shared.ts';
+import { openShared, partOf, type Shared } from './open-shared.ts';
 
 /** Sends a sheet whose own addresses all begin with one. */
 type Sender = (asked: AskedSheet, below: string, response: Response) => void | Promise<void>;
@@ -29,8 +31,24 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
     if (shared === undefined) return;
     const { job, actor, address } = shared;
     const checks = await standAnew(desk.store, actor, await readChecks(desk.store, actor, job.id));
-    response.send(desk.templates.page('shared-job', sharedJobPage(job, checks, address)));
+    const issued = await listIssued(desk.store, actor, job.id);
+    response.send(desk.templates.page('shared-job', sharedJobPage(job, checks, issued, address)));
   });
+  router.get(
+    '/shared/:key/issued/:sheet',
+    issuedSheet(desk, ({ actor, address }, sheet, response) =>
+      sendIssuedPage(desk, actor, sheet, response, [], {
+        backAddress: address,
+        backWords: 'Back to the job',
+        pdfAddress: `${address}/issued/${sheet.id}/sheet.pdf`,
+        documentAddress: '',
+      }),
+    ),
+  );
+  router.get(
+    '/shared/:key/issued/:sheet/sheet.pdf',
+    issuedSheet(desk, ({ actor }, sheet, response) => sendIssuedPdf(desk, actor, sheet, response)),
+  );
   const sheet = (send: Sender) => showSheet(desk, send);
   router.get(
     '/shared/:key/checks/:check',
@@ -74,6 +92,20 @@ export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
     sheet((asked, below, response) => sendPdf.installer(asked, response, `${below}/sheet.pdf`)),
   );
   return router;
+}
+
+/** An issued sheet of the job of the link. */
+function issuedSheet(
+  desk: FrontDesk,
+  send: (shared: Shared, sheet: IssuedSheet, response: Response) => Promise<void>,
+): RequestHandler {
+  return async (request, response) => {
+    const shared = await openShared(desk, request, response);
+    if (shared === undefined) return;
+    const sheet = await readIssued(desk.store, shared.actor, partOf(request, 'sheet'));
+    if (sheet?.jobId === shared.job.id) await send(shared, sheet, response);
+    else sendNothing(desk.templates, response);
+  };
 }
 
 function showSheet(desk: FrontDesk, send: Sender): RequestHandler {

@@ -1,7 +1,9 @@
 import { elementNamed, usualElement } from '../../form/index.ts';
 import type { Check } from '../../store/checks.ts';
+import type { IssuedSheet } from '../../store/issued.ts';
 import type { Job } from '../../store/jobs.ts';
 import { elementWords } from '../form/words.ts';
+import { issuedList, type IssuedList } from '../issued/issued-rows.ts';
 import { jobFacts, type Fact } from '../jobs/job-facts.ts';
 import { standingView, type StandingView } from '../jobs/standing-view.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
@@ -20,10 +22,17 @@ export interface SharedJobPage extends PageFrame {
     readonly hasSheet: boolean;
   })[];
   readonly hasRows: boolean;
+  /** Its issued sheets: one list, or none. */
+  readonly issued: readonly IssuedList[];
 }
 
 /** A job as it is shown to whoever has a link to it: nothing to change, and no notes. */
-export function sharedJobPage(job: Job, checks: readonly Check[], address: string): SharedJobPage {
+export function sharedJobPage(
+  job: Job,
+  checks: readonly Check[],
+  issued: readonly IssuedSheet[],
+  address: string,
+): SharedJobPage {
   return {
     ...pageFrame(job.name),
     beginAddress: `${address}/papers`,
@@ -39,5 +48,6 @@ export function sharedJobPage(job: Job, checks: readonly Check[], address: strin
       hasSheet: check.standing !== 'unfinished',
     })),
     hasRows: checks.length > 0,
+    issued: issuedList('Issued sheets', issued, ({ id }) => `${address}/issued/${id}`),
   };
 }

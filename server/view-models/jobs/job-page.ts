@@ -1,8 +1,10 @@
 import { elementNamed, usualElement } from '../../form/index.ts';
 import type { Check } from '../../store/checks.ts';
+import type { IssuedSheet } from '../../store/issued.ts';
 import type { Job } from '../../store/jobs.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { elementWords } from '../form/words.ts';
+import { issuedList, type IssuedList } from '../issued/issued-rows.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
 import { jobFacts, type Fact } from './job-facts.ts';
 import { checkAddress } from './kept-check.ts';
@@ -14,6 +16,8 @@ export interface CheckRow extends StandingView {
   readonly label: string;
   readonly title: string;
   readonly changed: string;
+  /** Whether it can be worked out, and so issued. */
+  readonly canIssue: boolean;
   readonly canGoUp: boolean;
   readonly canGoDown: boolean;
 }
@@ -33,6 +37,8 @@ export interface JobPageView extends PageFrame {
   readonly notes: string;
   readonly rows: readonly CheckRow[];
   readonly hasRows: boolean;
+  /** The job's issued sheets, those of deleted checks too; one list, or none. */
+  readonly issued: readonly IssuedList[];
   /** What a check can be begun of. */
   readonly elements: readonly { readonly value: string; readonly label: string }[];
   readonly isArchived: boolean;
@@ -45,6 +51,7 @@ export interface JobPageView extends PageFrame {
 export function jobPage(
   job: Job,
   checks: readonly Check[],
+  issued: readonly IssuedSheet[],
   visit: Visit,
   deletedCheck: string,
   now: Date,
@@ -68,10 +75,12 @@ export function jobPage(
       label: `${job.number}-${check.number}`,
       title: check.title || elementWords[elementNamed(check.element) ?? usualElement],
       changed: shortTime(check.changedAt, now),
+      canIssue: check.standing !== 'unfinished',
       canGoUp: index > 0,
       canGoDown: index < checks.length - 1,
     })),
     hasRows: checks.length > 0,
+    issued: issuedList('Issued sheets', issued),
     elements: Object.entries(elementWords).map(([value, label]) => ({ value, label })),
     isArchived: job.isArchived === 1,
     isDeleted: job.isDeleted === 1,

@@ -1,8 +1,11 @@
 import { differences } from '../../jobs/field-words.ts';
 import type { Check } from '../../store/checks.ts';
 import type { Job } from '../../store/jobs.ts';
+import type { IssuedSheet } from '../../store/issued.ts';
 import type { Saved } from '../../store/save-check.ts';
-import type { CheckPlace, KeepingView, TrailView } from '../check-page.ts';
+import { mayActAs, type Visit } from '../../visits/visit.ts';
+import { issuedList } from '../issued/issued-rows.ts';
+import type { CheckPlace, IssuingView, KeepingView, TrailView } from '../check-page.ts';
 import { shortTime } from './times.ts';
 
 /** Where a check of a job is. */
@@ -17,12 +20,13 @@ export function keptPlace(
   editor: string,
   keeping: KeepingView,
   trail: readonly TrailView[] = [],
+  issuing: readonly IssuingView[] = [],
 ): CheckPlace {
   const hidden = [
     { name: 'token', value: token },
     { name: 'save.editor', value: editor },
   ];
-  return { action: address, isKept: true, hidden, trail, keeping: [keeping] };
+  return { action: address, isKept: true, hidden, trail, issuing, keeping: [keeping] };
 }
 
 /** The way from a check back to its job. */
@@ -32,6 +36,14 @@ export function trailTo(job: Job, check: Check): TrailView {
     job: job.name,
     check: `Check ${job.number}-${check.number}`,
     historyAddress: `${checkAddress(check)}/history`,
+  };
+}
+
+/** The way from a check to an issued sheet, and the sheets that were issued of it. */
+export function issuingView(check: Check, sheets: readonly IssuedSheet[], visit: Visit): IssuingView {
+  return {
+    issueAddress: mayActAs(visit.role, 'member') ? `${checkAddress(check)}/issue` : '',
+    lists: issuedList('Issued sheets of this check', sheets),
   };
 }
 

@@ -13,7 +13,7 @@ export function shortTime(moment: string, now: Date): string {
 }
 
 /** A day by the clock of this machine: `2026-03-14`. */
-function dayOf(at: Date): string {
+export function dayOf(at: Date): string {
   return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 }
 

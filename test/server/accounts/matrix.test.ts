@@ -15,7 +15,11 @@ const rules: Readonly<Record<string, Least>> = {
   'GET /sheet-head.css': 'anybody',
   'GET /sign-in': 'anybody',
   'POST /sign-in': 'anybody',
+  'GET /fingerprint': 'anybody',
+  'POST /fingerprint': 'anybody',
   'GET /shared/:key': 'anybody',
+  'GET /shared/:key/issued/:sheet': 'anybody',
+  'GET /shared/:key/issued/:sheet/sheet.pdf': 'anybody',
   'GET /shared/:key/checks/:check': 'anybody',
   'GET /shared/:key/checks/:check/installer': 'anybody',
   'GET /shared/:key/checks/:check/sheet.pdf': 'anybody',
@@ -56,6 +60,9 @@ const rules: Readonly<Record<string, Least>> = {
   'POST /jobs/:job/papers/:work/cancel': 'reader',
   'GET /jobs/:job/checks/:check': 'reader',
   'GET /jobs/:job/checks/:check/history': 'reader',
+  'GET /issued/:sheet': 'reader',
+  'GET /issued/:sheet/sheet.pdf': 'reader',
+  'GET /issued/:sheet/document': 'reader',
   'GET /account': 'reader',
   'POST /account/password': 'reader',
   'POST /sign-out': 'reader',
@@ -70,6 +77,8 @@ const rules: Readonly<Record<string, Least>> = {
   'POST /jobs/:job/checks': 'member',
   'POST /jobs/:job/checks/:check': 'member',
   'POST /jobs/:job/checks/:check/restore': 'member',
+  'GET /jobs/:job/checks/:check/issue': 'member',
+  'POST /jobs/:job/checks/:check/issue': 'member',
   'POST /jobs/:job/archive': 'member',
   'POST /jobs/:job/unarchive': 'member',
   'POST /jobs/:job/copy': 'member',
@@ -94,7 +103,7 @@ const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
 const changesNothing =
-  /^POST \/(?:shared\/|api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|jobs\/new$)/;
+  /^POST \/(?:shared\/|api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|fingerprint$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;
@@ -119,8 +128,9 @@ beforeAll(async () => {
   const link = await store.db.selectFrom('shareLink').select('id').executeTakeFirstOrThrow();
   const work = await beginning(`/jobs/${jobId}/papers`, await someone.token(), someone.cookie);
   const sharedWork = await beginning(`/shared/${key}/papers`, '', '');
+  const sheet = (await someone.issue(check)).replace('/issued/', '');
   const id = check.replace(/^.*\//, '');
-  parts = { job: jobId, check: id, person: spare.id, key, link: link.id, work, sharedWork };
+  parts = { job: jobId, check: id, person: spare.id, key, link: link.id, sheet, work, sharedWork };
 });
 afterAll(() => served.close());
 

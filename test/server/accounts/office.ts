@@ -29,7 +29,7 @@ export async function cookieOf(store: Store, person: Person): Promise<string> {
 
 /** Everything offices keep, to see that nothing changed. */
 export async function everythingKept(store: Store): Promise<string> {
-  const tables = ['job', 'jobCheck', 'revision', 'person', 'shareLink'] as const;
+  const tables = ['job', 'jobCheck', 'revision', 'person', 'shareLink', 'issuedSheet'] as const;
   const rows = await Promise.all(
     tables.map((table) => store.db.selectFrom(table).selectAll().orderBy('madeAt').execute()),
   );

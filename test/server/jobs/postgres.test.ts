@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cookieOf, letIn, site } from '../accounts/office.ts';
 import { serve, type Served } from '../serve.ts';
@@ -46,5 +47,48 @@ describe.skipIf(!hasPostgres)('an office on PostgreSQL', () => {
     expect(await (await someone.send(check, form, htmx)).text()).toContain('Saved');
     expect(formOf(await someone.page(check)).get('board.length')).toBe('94 in');
     expect(await someone.page('/?search=mill')).toContain('One job');
+  });
+
+  it('issues sheets: two at once get A and B, and each is kept and found byte for byte', async () => {
+    const check = await someone.addDemo(await someone.beginJob({ name: 'Hall' }));
+    const form = formOf(await someone.page(`${check}/issue`));
+    const sent = await Promise.all(
+      ['One', 'Two'].map((preparedBy) =>
+        someone.send(`${check}/issue`, { ...Object.fromEntries(form), preparedBy }),
+      ),
+    );
+    const sheets = sent.map(({ headers }) => headers.get('location') ?? '');
+    const revisions: string[] = [];
+    for (const sheet of sheets) {
+      const text = await (await someone.get(`${sheet}/document`)).text();
+      revisions.push((JSON.parse(text) as { revision: string }).revision);
+      expect(await someone.page(sheet)).toContain(
+        createHash('sha256').update(text).digest('hex').slice(0, 4),
+      );
+      const pdf = new Uint8Array(await (await someone.get(`${sheet}/sheet.pdf`)).arrayBuffer());
+      for (const content of [text, pdf]) {
+        const body = new FormData();
+        body.set('file', new Blob([content]), 'file');
+        const found = await fetch(`${served.home}/fingerprint`, { method: 'POST', body });
+        expect(await found.text()).toContain('It was issued');
+      }
+    }
+    expect(revisions.toSorted()).toEqual(['A', 'B']);
+  });
+
+  it('is asked for an id that is none, whatever is in it, and finds nothing', async () => {
+    for (const path of [
+      '/issued/%00',
+      '/jobs/%00',
+      '/jobs/x%00y/checks/%00',
+      '/shared/%00',
+      '/issued/%F0%9F%98%80',
+    ]) {
+      expect((await someone.get(path)).status, path).toBe(404);
+    }
+    const body = new FormData();
+    body.set('file', new Blob(['{"kind": "issued-sheet", "id": "\\u0000"}']), 'file');
+    const found = await fetch(`${served.home}/fingerprint`, { method: 'POST', body });
+    expect([found.status, (await found.text()).includes('It is not known here')]).toEqual([200, true]);
   });
 });

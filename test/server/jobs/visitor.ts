@@ -18,6 +18,10 @@ export interface Visitor {
   readonly beginJob: (words?: Readonly<Record<string, string>>) => Promise<string>;
   /** Adds the demo check to a job. @returns its address */
   readonly addDemo: (job: string) => Promise<string>;
+  /** Sends the form that issues a sheet of a check, as its page fills it in but for some fields. */
+  readonly sendIssue: (check: string, changes?: Readonly<Record<string, string>>) => Promise<Response>;
+  /** Issues a sheet of a check. @returns its address */
+  readonly issue: (check: string, changes?: Readonly<Record<string, string>>) => Promise<string>;
 }
 
 export function visitor({ home }: Pick<Served, 'home'>, cookie = ''): Visitor {
@@ -44,13 +48,23 @@ export function visitor({ home }: Pick<Served, 'home'>, cookie = ''): Visitor {
   };
   const addDemo: Visitor['addDemo'] = async (job) =>
     (await send(`${job}/checks`, { from: 'demo' })).headers.get('location') ?? '';
+  const sendIssue: Visitor['sendIssue'] = async (check, changes = {}) => {
+    const form = formOf(await page(`${check}/issue`));
+    for (const [name, text] of Object.entries(changes)) form.set(name, text);
+    return send(`${check}/issue`, form);
+  };
+  const issue: Visitor['issue'] = async (check, changes) => {
+    const response = await sendIssue(check, changes);
+    if (response.status !== 303) throw new Error(`status ${response.status}`);
+    return response.headers.get('location') ?? '';
+  };
   const upload: Visitor['upload'] = async (path, name, content) => {
     const body = new FormData();
     body.set('token', await token());
     body.set(name, new Blob([content], { type: 'application/json' }), 'file.json');
     return fetch(home + path, { method: 'POST', body, headers: own, redirect: 'manual' });
   };
-  return { get, page, send, upload, token, cookie, beginJob, addDemo };
+  return { get, page, send, upload, token, cookie, beginJob, addDemo, sendIssue, issue };
 }
 
 /** The fields of a page's check form, as a browser would send them. */
