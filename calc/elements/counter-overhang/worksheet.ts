@@ -8,6 +8,7 @@ import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
 import type { Overhang } from './overhang.ts';
+import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
 
 /** The calculation a reviewer follows, from what was given to what comes of it. */
@@ -103,7 +104,7 @@ function actionsSection({ serving, person, code, system }: Overhang): Section {
 }
 
 function analysisSection(overhang: Overhang, analysed: Analysed, meshError: number | null): Section {
-  const { screws } = overhang;
+  const { screws, system } = overhang;
   return section('analysis', 'Analysis', {
     tables: analysed.isLost ? [] : [worstTable(overhang, analysed)],
     notes: [
@@ -113,6 +114,7 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         : [
             `The mesh is chosen from the sizes, closest along the rail. All over the top its moments may be off by ${significant(meshError * 100, 2)} % (Zienkiewicz and Zhu, in the energy norm); a mesh twice as fine moves the governing values by less than a fifteenth.`,
           ]),
+      `The force on a rail or panel for each length is averaged where it is largest over ${show(overhang.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody takes up: at a corner a plate presses on a point.`,
       screws === null
         ? 'The top lies loose on its base.'
         : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',

@@ -14,6 +14,9 @@ import {
   type PlateLoad,
   type PlateMesh,
   type FreePlate,
+  largestLineForce,
+  linePartsOf,
+  type LinePart,
   type LinePlace,
   type PreparedLoad,
   type Stander,
@@ -43,20 +46,12 @@ export interface State {
   readonly end_Npm: number;
 }
 
-/** A place on an end, and the length of it that the place stands for. */
-interface EndPlace {
-  readonly support: number;
-  readonly from_m: number;
-  readonly length_m: number;
-}
-
 /** Panels on their supports, ready for loads. */
 export interface Model {
   readonly mesh: PlateMesh;
   readonly plate: FreePlate;
   readonly held: HeldPlate;
-  /** The places of each end, by their numbers among the supports. */
-  readonly ends: readonly (readonly EndPlace[])[];
+  readonly ends: readonly (readonly LinePart[])[];
   readonly stander: Stander;
   readonly dead: PreparedLoad;
   readonly serving: PreparedLoad | null;
@@ -96,40 +91,13 @@ export function modelOf(run: Run, finer = 1): Model {
   });
   return {
     ...{ mesh, plate, held },
-    ends: [endPlaces(left, 0), endPlaces(right, left.length)],
+    ends: [left, right].map((end, which) =>
+      linePartsOf(end.map(({ length_m }, index) => ({ length_m, support: which * left.length + index }))),
+    ),
     stander: standerOf(held),
     dead: preparedLoad(plate, [even(run.dead_Npm2)]),
     serving: run.serving === null ? null : preparedLoad(plate, [even(run.serving.pressure_Npm2)]),
   };
-}
-
-function endPlaces(places: readonly LinePlace[], first: number): EndPlace[] {
-  let from_m = 0;
-  return places.map(({ length_m }, index) => {
-    const place = { support: first + index, from_m, length_m };
-    from_m += length_m;
-    return place;
-  });
-}
-
-/**
- * The largest mean force over a stretch of an end, for each length. At a corner a plate presses on a point, and the force
- * there for each length has no end as the mesh gets finer; what a stretch takes settles.
- */
-function mostOver(end: readonly EndPlace[], forces_N: Float64Array, width_m: number): number {
-  const last = end[end.length - 1];
-  if (last === undefined) return 0;
-  const whole_m = last.from_m + last.length_m;
-  const starts = end.flatMap(({ from_m, length_m }) => [from_m, from_m + length_m - width_m]);
-  return starts
-    .map((start) => Math.min(Math.max(start, 0), whole_m - width_m))
-    .map((start) =>
-      end.reduce((sum, { support, from_m, length_m }) => {
-        const covered = Math.min(start + width_m, from_m + length_m) - Math.max(start, from_m);
-        return sum + (forces_N[support] ?? 0) * Math.min(1, Math.max(0, covered / length_m));
-      }, 0),
-    )
-    .reduce((a, b) => Math.max(a, b / width_m), 0);
 }
 
 /** The places where somebody asks most of the panels: the middle of each free long edge, and of the whole. */
@@ -194,8 +162,10 @@ function stateOf(
       acrossSpan_N = Math.max(acrossSpan_N, Math.abs(averagedMoment(moments, 'y', [i, j], run.thickness_m)));
     });
   });
-  const width_m = run.person?.patch_m ?? Math.min(usual.patch_m, run.depth_m);
-  const end_Npm = Math.max(...model.ends.map((end) => mostOver(end, field.forces_N, width_m)));
+  const width_m = run.person?.patch_m ?? usual.patch_m;
+  const end_Npm = Math.max(
+    ...model.ends.map((end) => largestLineForce(end, field.forces_N, width_m).force_Npm),
+  );
   return {
     combination,
     spot,

@@ -7,6 +7,7 @@ export { nodeOf, type PlateMesh } from './mesh.ts';
 export { type PlateBeam, type PlateStiffness } from './stiffness.ts';
 export { freePlate, type FreePlate } from './free-plate.ts';
 export { lineSupports, type LinePlace, type SupportLine } from './line-supports.ts';
+export { largestLineForce, linePartsOf, type LinePart } from './line-force.ts';
 export { heldPlate, withSupports, type HeldPlate, type PlateSupport, type SharedGive } from './supports.ts';
 export { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
 export { fieldOfStanding, standerOf, type PreparedLoad, type Stander, type Standing } from './standing.ts';
