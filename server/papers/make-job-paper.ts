@@ -63,6 +63,7 @@ export function openJobPaperMaker(pdfs: PdfWorkers = createPdfWorkers()): JobPap
     patience_ms: 120_000,
     grace_ms: 500,
     mostOrders: 5000,
+    idle_ms: 30 * 60_000,
   } as const;
   const drafts = openThreadRoom<DraftOrder, DraftReply>(program, rules);
   const printable = createPrintable();

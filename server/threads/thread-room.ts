@@ -33,6 +33,10 @@ export interface RoomRules {
   readonly grace_ms: number;
   /** Each keeps a little of every order, so that it is replaced after so many. */
   readonly mostOrders: number;
+  /** Whether the one that replaces it is started at once, so that the next order does not wait for that. */
+  readonly staysReady?: boolean;
+  /** How long one may be idle before it is ended; not given: for ever. */
+  readonly idle_ms?: number;
 }
 
 interface Waiting<Order, Answer> {
@@ -57,6 +61,7 @@ export function openThreadRoom<Order extends object, Answer>(
   const queue: Waiting<Order, Answer>[] = [];
   const idle: Hand<Order, Answer>[] = [];
   const all = new Set<Hand<Order, Answer>>();
+  let isClosed = false;
 
   const start = (): Hand<Order, Answer> => {
     const hand = new Hand<Order, Answer>(rules.kind, program, () => {
@@ -66,6 +71,24 @@ export function openThreadRoom<Order extends object, Answer>(
     });
     all.add(hand);
     return hand;
+  };
+
+  const rest = (hand: Hand<Order, Answer>): void => {
+    idle.push(hand);
+    const { orders } = hand;
+    if (rules.idle_ms === undefined) return;
+    setTimeout(() => {
+      if (idle.includes(hand) && hand.orders === orders) void hand.end();
+    }, rules.idle_ms).unref();
+  };
+
+  const warm = (): void => {
+    if (all.size === 0) rest(start());
+  };
+
+  const replace = async (hand: Hand<Order, Answer>): Promise<void> => {
+    await hand.end();
+    if (rules.staysReady === true && !isClosed) warm();
   };
 
   const leave = (waiting: Waiting<Order, Answer>): void => {
@@ -93,8 +116,8 @@ export function openThreadRoom<Order extends object, Answer>(
     await hand.run(order, patience_ms).then(resolve, reject);
     signal.removeEventListener('abort', abandon);
     if (!hand.isSound) return;
-    if (hand.orders < rules.mostOrders) idle.push(hand);
-    else void hand.end();
+    if (hand.orders < rules.mostOrders) rest(hand);
+    else void replace(hand);
     serve();
   };
 
@@ -111,10 +134,9 @@ export function openThreadRoom<Order extends object, Answer>(
         serve();
       });
     },
-    warm() {
-      if (all.size === 0) idle.push(start());
-    },
+    warm,
     async close() {
+      isClosed = true;
       for (const { reject } of queue.splice(0)) reject(new ThreadError('ended', 'It was closed.'));
       await Promise.all([...all].map((hand) => hand.end()));
     },

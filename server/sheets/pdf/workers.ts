@@ -19,10 +19,18 @@ export interface PdfWorkers {
 
 const program = new URL('./worker.ts', import.meta.url);
 
-/** Jobs are set apart, so that no sheet waits for one; each by a setter of its own, which takes what it kept with it. */
+const minute_ms = 60_000;
+
+/** Jobs are set apart, so that no sheet waits for one; each by a setter of its own, which takes what it kept with it; the next one is ready then. */
 const usual: Readonly<Record<'sheets' | 'jobs', RoomRules>> = {
-  sheets: { kind: 'process', most: 2, mostWaiting: 20, patience_ms: 30_000, grace_ms: 1000, mostOrders: 200 },
-  jobs: { kind: 'process', most: 1, mostWaiting: 20, patience_ms: 300_000, grace_ms: 0, mostOrders: 1 },
+  sheets: {
+    ...{ kind: 'process', most: 2, mostWaiting: 20, patience_ms: 30_000, grace_ms: 1000, mostOrders: 200 },
+    idle_ms: 30 * minute_ms,
+  },
+  jobs: {
+    ...{ kind: 'process', most: 1, mostWaiting: 20, patience_ms: 300_000, grace_ms: 0, mostOrders: 1 },
+    ...{ staysReady: true, idle_ms: 10 * minute_ms },
+  },
 };
 
 /** Opens the rooms of the setters. */

@@ -1,9 +1,9 @@
-import { setImmediate } from 'node:timers/promises';
+import { setImmediate, setTimeout } from 'node:timers/promises';
 import { afterEach, describe, expect, it } from 'vitest';
 import { openThreadRoom, type RoomRules, type ThreadRoom } from '../../../server/threads/thread-room.ts';
 
 interface Order {
-  readonly order: 'answer' | 'who' | 'late' | 'end' | 'throw' | 'forever';
+  readonly order: 'answer' | 'who' | 'age' | 'late' | 'end' | 'throw' | 'forever';
 }
 type Room = ThreadRoom<Order, string>;
 
@@ -92,6 +92,21 @@ describe.each(['thread', 'process'] as const)('a room of one %s', (kind) => {
     room.warm();
     expect(await room.ask({ order: 'answer' })).toBe('1');
     expect(await room.ask({ order: 'answer' })).toBe('2');
+  });
+
+  it('that stays ready starts the next before it is asked', async () => {
+    const room = open({ mostOrders: 1, staysReady: true });
+    expect(await room.ask({ order: 'answer' })).toBe('1');
+    await setTimeout(1500);
+    expect(Number(await room.ask({ order: 'age' }))).toBeGreaterThan(750);
+  });
+
+  it('ends who has been idle for so long, and starts another when there is work', async () => {
+    const room = open({ idle_ms: 200 });
+    expect(await room.ask({ order: 'answer' })).toBe('1');
+    expect(await room.ask({ order: 'answer' })).toBe('2');
+    await setTimeout(700);
+    expect(await room.ask({ order: 'answer' })).toBe('1');
   });
 
   it('closed answers nothing any more of what waits', async () => {
