@@ -1,13 +1,14 @@
-import type { Combination } from '../../codes/design-code.ts';
 import type { Effect, EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
-import { topModel, type Bound } from './plate-model.ts';
+import { topModel, type Bound, type RingSide, type TopModel } from './plate-model.ts';
 import { searchCombination, type Found, type Worst } from './search.ts';
 import { serviceMovements, type ServiceMovements } from './service.ts';
 
 /** Everything the plate says of a top. */
 export interface Analysed {
-  /** One for each combination, across the grain on the stiffer side of the growth rings: for stress. */
+  /** The top on its base, with either side of the growth rings across the grain. */
+  readonly models: Readonly<Record<RingSide, TopModel>>;
+  /** One for each combination, the worse of both sides of the growth rings. */
   readonly found: readonly [Found, ...Found[]];
   /** Everything that can be there, on the softer side: for movement. */
   readonly soft: Found;
@@ -21,29 +22,41 @@ export interface Analysed {
 /** Works the top out as a plate, in every combination and on both bounds of its screws. */
 export function analyse(overhang: Overhang): Analysed {
   const { top, code, serving, person, screws } = overhang;
-  const stiff = topModel(overhang, top.wood.stiff);
-  const soft = topModel(overhang, top.wood.soft);
+  const stiff = topModel(overhang, 'stiff');
+  const soft =
+    top.wood.soft === top.wood.stiff ? { ...stiff, side: 'soft' as const } : topModel(overhang, 'soft');
   const durations = [serving, person].flatMap((load) => (load === null ? [] : [load.duration]));
-  const [first, ...rest] = code
-    .combinations(durations)
-    .map((each) => searchCombination(overhang, stiff, each, 'moments'));
+  const [first, ...rest] = code.combinations(durations).map((each) => {
+    const onStiff = searchCombination(overhang, stiff, each);
+    const onSoft = soft.plate === stiff.plate ? onStiff : searchCombination(overhang, soft, each);
+    return { onSoft, worse: worseOf(onStiff, onSoft) };
+  });
   if (first === undefined) throw new RangeError('a code of practice has at least one combination');
-  const found: Analysed['found'] = [first, ...rest];
-  const last: Combination = rest[rest.length - 1]?.combination ?? first.combination;
-  const moved = searchCombination(overhang, soft, last, 'movements');
-  const tips = new Set([...found, moved].flatMap((each) => [...each.tips]));
+  const { onSoft } = rest[rest.length - 1] ?? first;
+  const found: Analysed['found'] = [first.worse, ...rest.map(({ worse }) => worse)];
+  const tips = new Set(found.flatMap((each) => [...each.tips]));
   return {
+    models: { stiff, soft },
     found,
-    soft: moved,
+    soft: onSoft,
     service: serviceMovements(overhang, soft),
     tips,
     isLost: screws === null ? tips.has('screws-loose') : tips.has('screws-hold'),
   };
 }
 
+/** Wood that is stiffer across carries more across; a bar or the wood along carries more where it is softer. */
+function worseOf(one: Found, other: Found): Found {
+  const worst = new Map(one.worst);
+  other.worst.forEach((effect, name) => {
+    if (effect.value > (worst.get(name)?.value ?? -Infinity)) worst.set(name, effect);
+  });
+  return { ...one, worst, tips: new Set([...one.tips, ...other.tips]) };
+}
+
 /** The worst of an effect in everything that was worked out. */
-export function worstOf({ found, soft }: Analysed, name: EffectName): Worst | undefined {
-  return [...found, soft]
+export function worstOf({ found }: Analysed, name: EffectName): Worst | undefined {
+  return found
     .flatMap(({ worst }) => worst.get(name) ?? [])
     .reduce<Worst | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
 }

@@ -9,7 +9,7 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
-import { topModel, type TopModel } from './plate-model.ts';
+import type { TopModel } from './plate-model.ts';
 import { ownWeight, peopleLoad, servedLoads, settledField, together, type Worst } from './search.ts';
 
 /** What differs from place to place on a top, each as it is where its worst is found. */
@@ -23,14 +23,13 @@ export interface TopFields {
 /** Works out movement and stress at every crossing of the mesh, once for the worst of each; none of a top that tips. */
 export function fieldsOf(overhang: Overhang, analysed: Analysed): TopFields {
   if (analysed.isLost) return { movement: null, acrossGrain: null };
-  const { top } = overhang;
   const moved = freeEdges(overhang)
     .flatMap(({ name }) => analysed.soft.worst.get(`edge ${name}`) ?? [])
     .reduce<Worst | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
   const strained = worstOf(analysed, 'across');
   return {
-    movement: stateOf(overhang, topModel(overhang, top.wood.soft), moved, movements),
-    acrossGrain: stateOf(overhang, topModel(overhang, top.wood.stiff), strained, stresses),
+    movement: stateOf(overhang, analysed, moved, movements),
+    acrossGrain: stateOf(overhang, analysed, strained, stresses),
   };
 }
 
@@ -61,12 +60,14 @@ const stresses: Values = ({ top }, { plate }, field) => {
 
 function stateOf(
   overhang: Overhang,
-  model: TopModel,
+  { models }: Analysed,
   worst: Worst | undefined,
   valuesOf: Values,
 ): TopField | null {
-  const bound = model.bounds.find((each) => each.bound === worst?.bound);
-  if (worst === undefined || bound === undefined) return null;
+  if (worst === undefined) return null;
+  const model = models[worst.side];
+  const bound = model.bounds.find((each) => each.bound === worst.bound);
+  if (bound === undefined) return null;
   const loads = [ownWeight(overhang), ...servedLoads(overhang, worst.served)];
   const load = together(
     { field: fieldUnder(model.plate, loads), resultant: resultantOf(loads) },

@@ -11,7 +11,6 @@ import {
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
 import type { Overhang, Prop } from './overhang.ts';
-import type { GrainStiffness } from './top-wood.ts';
 import { usual } from './usual.ts';
 
 /** Screws that hold to their strength, and screws that are loose. */
@@ -23,8 +22,12 @@ export type Carrier =
   | { readonly kind: 'screw'; readonly index: number }
   | { readonly kind: 'prop'; readonly index: number };
 
+/** Which side of the growth rings is across the grain: the top is worked out on both, and the worse counts. */
+export type RingSide = 'stiff' | 'soft';
+
 /** The top on its base, ready for loads. */
 export interface TopModel {
+  readonly side: RingSide;
   readonly plate: FreePlate;
   readonly bounds: readonly {
     readonly bound: Bound;
@@ -44,11 +47,11 @@ interface Place extends PlateSupport {
 /**
  * Makes a plate of a top, with its bars, on its rails, panels, props and screws.
  *
- * @param grain stiffness by the grain of the staves
  * @param finer cells that one cell is cut into each way, to see what the mesh does
  */
-export function topModel(overhang: Overhang, grain: GrainStiffness, finer = 1): TopModel {
+export function topModel(overhang: Overhang, side: RingSide, finer = 1): TopModel {
   const { top, props, screws } = overhang;
+  const grain = top.wood[side];
   const mesh = meshOf(overhang, finer);
   const [Dx_Nm, Dy_Nm] = top.isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
   const bars = props.flatMap((prop): PlateBeam[] =>
@@ -67,14 +70,14 @@ export function topModel(overhang: Overhang, grain: GrainStiffness, finer = 1): 
     stander: standerOf(unscrewed),
     ...carriersOf(places.filter((_, index) => !isScrew(index))),
   };
-  if (screws === null) return { plate, bounds: [loose] };
+  if (screws === null) return { side, plate, bounds: [loose] };
   const all = {
     bound: 'screws-hold' as const,
     held,
     stander: standerOf(held),
     ...carriersOf(places),
   };
-  return { plate, bounds: [all, loose] };
+  return { side, plate, bounds: [all, loose] };
 }
 
 function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 'carriers' | 'lines'> {

@@ -18,10 +18,11 @@ import {
 } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { freeEdges, walksOf, type Standing, type Walk } from './people.ts';
-import type { Bound, TopModel } from './plate-model.ts';
+import type { Bound, RingSide, TopModel } from './plate-model.ts';
 
 /** The worst of one effect, and what stood on the top then. */
 export interface Worst extends Effect {
+  readonly side: RingSide;
   readonly bound: Bound;
   readonly people: Standing;
   /** Where what is served stood. */
@@ -44,9 +45,6 @@ interface Case {
   readonly people: Standing;
 }
 
-/** Which effects are worked out: those that need moments cost most. */
-export type Wanted = 'moments' | 'movements';
-
 /** Longest step between places where a person is tried first, and how often it is halved around the worst. */
 const firstStep_m = 0.16;
 const halvings = 2;
@@ -54,16 +52,9 @@ const halvings = 2;
 /**
  * The worst of every effect over everywhere people can be, in one combination: they are moved along every free edge in
  * steps, and then closer around the worst places.
- *
- * @param wanted moments for stress, or movements alone
  */
-export function searchCombination(
-  overhang: Overhang,
-  model: TopModel,
-  combination: Combination,
-  wanted: Wanted,
-): Found {
-  const bench = benchOf(overhang, model, wanted);
+export function searchCombination(overhang: Overhang, model: TopModel, combination: Combination): Found {
+  const bench = benchOf(overhang, model);
   const { serving, person } = overhang;
   const hasServing = serving !== null && combination.factor(serving.duration) > 0;
   const hasPeople = person !== null && combination.factor(person.duration) > 0;
@@ -157,7 +148,7 @@ interface Stand {
   readonly own: Float64Array | null;
 }
 
-function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
+function benchOf(overhang: Overhang, model: TopModel): Bench {
   const { plate, bounds } = model;
   const edges = freeEdges(overhang);
   const base = preparedLoads(overhang, model);
@@ -173,7 +164,7 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
     const worst = onBound.get(bound);
     effects.forEach((effect, name) => {
       if (effect.value > (worst?.get(name)?.value ?? -Infinity))
-        worst?.set(name, { ...effect, bound, ...each });
+        worst?.set(name, { ...effect, side: model.side, bound, ...each });
     });
   };
   return {
@@ -200,7 +191,7 @@ function benchOf(overhang: Overhang, model: TopModel, wanted: Wanted): Bench {
           stand.bound,
           each,
         );
-        if (wanted === 'moments') keep(momentEffects(overhang, model, field), stand.bound, each);
+        keep(momentEffects(overhang, model, field), stand.bound, each);
       }
     },
     worstPeople() {

@@ -22,7 +22,7 @@ export interface LongTerm extends Worst {
 }
 
 /** Works out the movements that stay for years. A bound on which the top tips under its own weight gives none. */
-export function serviceMovements(overhang: Overhang, { plate, bounds }: TopModel): ServiceMovements {
+export function serviceMovements(overhang: Overhang, { side, plate, bounds }: TopModel): ServiceMovements {
   const { serving, top } = overhang;
   const edges = freeEdges(overhang);
   const prepared = (loads: ReturnType<typeof servedLoads>): PreparedLoad => ({
@@ -43,7 +43,7 @@ export function serviceMovements(overhang: Overhang, { plate, bounds }: TopModel
       const stays = field(together(own, load, serving?.sustained ?? 0));
       const all = field(together(own, load));
       if (alone === null || stays === null || all === null) continue;
-      const where = { bound, served, people: [] };
+      const where = { side, bound, served, people: [] };
       edgeEffects(plate.mesh, edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });

@@ -22,7 +22,7 @@ export interface TopWood {
   readonly isPanel: boolean;
   /** Sheets that slide on each other; 1 for one piece. */
   readonly sheets: number;
-  /** The softer side of the growth rings: the top moves most. */
+  /** The softer side of the growth rings: the top moves most, and what runs along the grain or is of steel carries more. */
   readonly soft: GrainStiffness;
   /** The stiffer side: across the grain more is asked of the top. */
   readonly stiff: GrainStiffness;
@@ -144,7 +144,7 @@ function ratiosOf(name: string | undefined): Ratios {
       ...usual,
       provenance: [],
       assumptions: [
-        `No stiffness across the grain is printed for ${wood}: ${usual.tangential} of that along the grain is taken for movement and ${usual.radial} for stress, the ends of the range of common woods.`,
+        `No stiffness across the grain is printed for ${wood}: ${usual.tangential} and ${usual.radial} of that along the grain are taken, the ends of the range of common woods; the worse counts.`,
       ],
     };
   }
