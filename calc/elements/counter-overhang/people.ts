@@ -33,6 +33,8 @@ export function freeEdges({ top, base }: Overhang): FreeEdge[] {
 export interface Walk {
   readonly from_m: number;
   readonly to_m: number;
+  /** Places where somebody comes to what carries the top, or has just stepped off it. */
+  readonly stops_m: readonly number[];
   at(place_m: number): Standing;
 }
 
@@ -41,25 +43,32 @@ export interface Walk {
  * two people side by side where two stools fit.
  */
 export function walksOf(overhang: Overhang): Walk[] {
-  const { top, base, person } = overhang;
+  const { top, base, props, person } = overhang;
   if (person === null) return [];
   const { length_m, depth_m } = top;
   const half = person.patch_m / 2;
   const inside = (place: number, whole: number): number => Math.min(Math.max(place, half), whole - half);
   if (person.at_m !== null) {
     const x_m = inside(person.at_m, length_m);
-    return [{ from_m: x_m, to_m: x_m, at: () => [{ x_m, y_m: depth_m - half }] }];
+    return [{ from_m: x_m, to_m: x_m, stops_m: [], at: () => [{ x_m, y_m: depth_m - half }] }];
   }
   const names = freeEdges(overhang).map(({ name }) => name);
   const hasStools = names.includes('stool');
   const alongX = (y_m: number, spots: readonly number[]): Walk => ({
     from_m: half + Math.max(0, ...spots.map((spot) => -spot)),
     to_m: length_m - half - Math.max(0, ...spots),
+    stops_m: [...props.map(({ at }) => at), ...base.panels_m, base.from_m, base.to_m].flatMap((at) =>
+      spots.map((spot) => at - spot),
+    ),
     at: (place) => spots.map((spot) => ({ x_m: place + spot, y_m })),
   });
   const alongY = (x_m: number, isFree: boolean): Walk => ({
     from_m: isFree ? half : inside(base.front_m, depth_m),
     to_m: depth_m - half,
+    stops_m: [
+      ...[base.front_m, base.front_m + person.patch_m, base.back_m, base.back_m - person.patch_m],
+      ...props.map(({ to }) => to),
+    ],
     at: (place) => [{ x_m, y_m: place }],
   });
   const isEnd = (name: 'left' | 'right'): boolean => names.includes(name);

@@ -65,7 +65,7 @@ export function searchCombination(overhang: Overhang, model: TopModel, combinati
   if (hasPeople) {
     const walks = walksOf(overhang);
     for (const walk of walks) {
-      for (const place of placesOf(walk, overhang)) bench.tryAll({ served: first, people: walk.at(place) });
+      for (const place of placesOf(walk)) bench.tryAll({ served: first, people: walk.at(place) });
     }
     refine(bench, walks, first);
     for (const people of bench.worstPeople()) {
@@ -75,11 +75,11 @@ export function searchCombination(overhang: Overhang, model: TopModel, combinati
   return { combination, hasPeople, worst: withoutBrink(bench), tips: bench.tips };
 }
 
-/** Both ends, even steps between, and the places over props, panels and ends of the base. */
-function placesOf({ from_m, to_m }: Walk, { props, base }: Overhang): number[] {
+/** Both ends, even steps between, and the stops. */
+function placesOf({ from_m, to_m, stops_m }: Walk): number[] {
   const steps = Math.max(1, Math.ceil((to_m - from_m) / firstStep_m));
   const even = Array.from({ length: steps + 1 }, (_, k) => from_m + ((to_m - from_m) * k) / steps);
-  const stops = [...props.map(({ at }) => at), ...base.panels_m].filter((at) => at > from_m && at < to_m);
+  const stops = stops_m.filter((at) => at > from_m && at < to_m);
   const all = [...even, ...stops].sort((a, b) => a - b);
   return all.filter((place, index) => index === 0 || place - (all[index - 1] ?? -1) > firstStep_m / 20);
 }
