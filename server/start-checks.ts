@@ -69,6 +69,7 @@ const startOverhang: CounterOverhangInput = {
     height: '34-1/2 in',
     heldToFloor: true,
     anchorPull: '400 lbf',
+    anchorPullFront: '400 lbf',
   },
   screws: {
     fastener: 'wood-screw-10',

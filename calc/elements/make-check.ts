@@ -63,5 +63,6 @@ const severity: Readonly<Record<Outcome, number>> = { holds: 0, 'cannot-say': 1,
 /** Whether one check is worse than another. */
 export function isWorse(a: Check, b: Check): boolean {
   if (a.outcome !== b.outcome) return severity[a.outcome] > severity[b.outcome];
+  if (a.ratio === null && b.ratio === null) return (a.demand?.value ?? 0) > (b.demand?.value ?? 0);
   return (a.ratio ?? Infinity) > (b.ratio ?? Infinity);
 }

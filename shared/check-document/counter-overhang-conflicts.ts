@@ -7,6 +7,8 @@ import { inch } from '../quantity/index.ts';
 const least_m = 0.002;
 /** Less than this is an edge, not an overhang. */
 const leastOverhang_m = inch;
+/** What a screw is taken to go through where nothing is said. */
+export const usualThrough_m = 0.75 * inch;
 
 /**
  * What does not fit together between the fields of a counter overhang.
@@ -93,6 +95,12 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
       'The outer foot is on the stool side: it takes a place in front of the back of the base.',
       '/base/back',
     );
+  if (foot !== undefined && front !== undefined && foot > front + tolerance_m)
+    report(
+      '/base/foot',
+      `The outer foot of the base is under it: it takes a place no farther than its face, ${inches(front)} from the back edge. What stands farther out is a leg.`,
+      '/base/front',
+    );
   if (foot !== undefined && weightAt !== undefined && foot <= weightAt)
     report(
       '/base/foot',
@@ -144,8 +152,7 @@ function screwConflicts({ top, base, screws }: SoundCounterOverhang, report: Rep
     );
   if (
     top?.thickness !== undefined &&
-    screws.through !== undefined &&
-    screws.length >= through + top.thickness
+    screws.length >= (screws.through ?? Math.min(usualThrough_m, screws.length / 2)) + top.thickness
   )
     report(
       '/screws/length',
@@ -166,6 +173,18 @@ function propConflicts({ top, base, props }: SoundCounterOverhang, report: Repor
         `${path}/at`,
         `It is beyond the edge of the top, which is ${inches(length)} long.`,
         '/top/length',
+      );
+    if (
+      (prop.kind === 'bracket' || prop.kind === 'corbel') &&
+      at !== undefined &&
+      base?.from !== undefined &&
+      base.to !== undefined &&
+      (at < base.from - tolerance_m || at > base.to + tolerance_m)
+    )
+      report(
+        `${path}/at`,
+        `There is no base there to hold it, which runs from ${inches(base.from)} to ${inches(base.to)}. A leg can stand there.`,
+        '/base',
       );
     if (to !== undefined && depth !== undefined && to > depth + tolerance_m)
       report(`${path}/to`, `It is beyond the edge of the top, which is ${inches(depth)} deep.`, '/top/depth');

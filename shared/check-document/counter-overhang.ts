@@ -80,6 +80,11 @@ const base = z.strictObject({
     { from: 0, to: 100_000 },
     'Allowable pull of the floor fasteners along the back of the base, all together',
   ).optional(),
+  anchorPullFront: quantityField(
+    'force',
+    { from: 0, to: 100_000 },
+    'Allowable pull of the floor fasteners along the outer foot on the stool side, all together',
+  ).optional(),
   push: quantityField('force', { from: 0, to: 2_000 }, 'A sideways push at the top of the base').optional(),
 });
 

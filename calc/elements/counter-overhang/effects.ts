@@ -84,6 +84,7 @@ function curvatureOf(
 
 /** Largest movement along each free edge, down; `before` is taken off. */
 export function edgeEffects(
+  { base }: Pick<Overhang, 'base'>,
   mesh: PlateMesh,
   edges: readonly FreeEdge[],
   field: Float64Array,
@@ -95,10 +96,13 @@ export function edgeEffects(
     const isAlongX = name === 'stool' || name === 'back';
     const lines = isAlongX ? mesh.x_m : mesh.y_m;
     let worst: Effect = { value: 0, x_m: 0, y_m: 0 };
-    lines.forEach((_, k) => {
+    lines.forEach((line, k) => {
+      // Corners of the stool edge and the back belong to those: they stand out farther.
+      if (!isAlongX && (line < base.back_m - 1e-6 || line > base.front_m + 1e-6)) return;
       const [i, j] = isAlongX ? [k, name === 'stool' ? lastY : 0] : [name === 'right' ? lastX : 0, k];
       const dof = 4 * nodeOf(mesh, i, j);
-      const value = Math.abs((field[dof] ?? 0) - (before[dof] ?? 0));
+      const moved = (field[dof] ?? 0) - (before[dof] ?? 0);
+      const value = isAlongX ? Math.abs(moved) : Math.max(0, moved);
       if (value > worst.value) worst = { value, x_m: mesh.x_m[i] ?? 0, y_m: mesh.y_m[j] ?? 0 };
     });
     effects.set(`edge ${name}`, worst);

@@ -39,6 +39,20 @@ export const bracketCouple = formula({
   source: { document: 'common practice, no source', edition: '', clause: 'rating of a bracket' },
 });
 
+/** Past the last panel a rail is judged as an arm that carries all its load at its end. */
+export const railEndMoment = formula({
+  symbol: 'M_rail',
+  caption: 'moment in the front rail past the last panel',
+  expression: 'R_r * L_r',
+  symbols: { R_r: 'N', L_r: 'm' },
+  unit: 'N.m',
+  source: {
+    document: 'AISC Manual',
+    edition: '15th',
+    clause: 'Table 3-23, cantilever, load at the free end',
+  },
+});
+
 /** Load at which a front rail between panels is judged: all that the rail carries there, in the middle. */
 export const railMoment = formula({
   symbol: 'M_rail',

@@ -39,6 +39,14 @@ export function holdDownCheck(overhang: Overhang, tipped: boolean): Judged {
   return { check, steps: [...screwSteps, worst.over.step, worst.keep.step] };
 }
 
+/** Whether the weight of the top alone does not hold it under everything that can stand on it: then its screws count. */
+export function reliesOnScrews(overhang: Overhang): boolean {
+  if (overhang.screws === null) return false;
+  return tippingLines(hullOf(carryingPoints(overhang)))
+    .map(([from, to]) => about(overhang, from, to))
+    .some(({ over, weightAlone_Nm }) => over.value > weightAlone_Nm);
+}
+
 type Line = ReturnType<typeof about>;
 
 function noteOf({ screws, system }: Overhang, { over, weightAlone_Nm }: Line): string {

@@ -18,7 +18,7 @@ import { propCheck } from './checks/props.ts';
 import { railCheck, railSpans } from './checks/rail.ts';
 import { strengthChecks } from './checks/strength.ts';
 import { fieldsOf, meshErrorOf, type TopFields } from './fields.ts';
-import { holdDownCheck } from './hold.ts';
+import { holdDownCheck, reliesOnScrews } from './hold.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import { readOverhang } from './read-overhang.ts';
@@ -81,9 +81,9 @@ const overhangCautions = [
   'Nobody stands or jumps on a counter overhang. A cut-out for a sink or a hob, a joint in the length, and a worn or split glue line weaken the top and are not counted.',
 ];
 
-function warningsOf(overhang: Overhang, { tips, isLost }: Analysed): string[] {
-  return tips.has('screws-loose') && !isLost && overhang.screws !== null
-    ? ['The top relies on its screws: with them loose it would tip off its base.']
+function warningsOf(overhang: Overhang, { isLost }: Analysed): string[] {
+  return !isLost && reliesOnScrews(overhang)
+    ? ['The top relies on its screws: with them loose it could tip off its base.']
     : [];
 }
 

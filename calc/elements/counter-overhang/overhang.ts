@@ -40,6 +40,8 @@ export interface Base {
   readonly height_m: number;
   readonly isHeld: boolean;
   readonly anchorPull_N: number | null;
+  /** The same along the outer foot on the stool side. */
+  readonly anchorPullFront_N: number;
   readonly push_N: number;
 }
 

@@ -10,6 +10,7 @@ import {
   type PlateSupport,
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
+import { reliesOnScrews } from './hold.ts';
 import type { Overhang, Prop } from './overhang.ts';
 import { usual } from './usual.ts';
 
@@ -77,7 +78,8 @@ export function topModel(overhang: Overhang, side: RingSide, finer = 1): TopMode
     stander: standerOf(held),
     ...carriersOf(places),
   };
-  return { side, plate, bounds: [all, loose] };
+  // A top that its own weight does not hold is held by its screws or not at all: loose ones are no way for it to stand.
+  return { side, plate, bounds: reliesOnScrews(overhang) ? [all] : [all, loose] };
 }
 
 function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 'carriers' | 'lines'> {

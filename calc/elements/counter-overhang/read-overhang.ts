@@ -85,6 +85,7 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
         ...wood.wood.assumptions,
       ],
       warnings: [
+        ...loadWarnings(document, loads, system),
         ...(loads.person === null ? ['No person at the edge is counted: none was given.'] : []),
         ...(loads.serving === null
           ? ['Nothing is counted as served on the top: no load over its area was given.']
@@ -97,6 +98,44 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
       ],
     },
   };
+}
+
+/** What somebody who reads the verdict alone would not think of. */
+function loadWarnings(
+  { top, base, props, loads: given }: CounterOverhangDocument,
+  { person }: Loads,
+  system: UnitSystem,
+): string[] {
+  const stools = Math.floor(top.length / stoolSpacing_m + 1e-9);
+  const isImpact = given?.some(({ kind, duration }) => kind === 'person' && duration === 'impact') === true;
+  return [
+    ...(person !== null && person.at_m === null && stools > 2
+      ? [
+          `Two people are counted at once, though ${stools} stools fit: more of them leaning or sitting on the edge at once ask more of the top, its screws and its base.`,
+        ]
+      : []),
+    ...(person !== null && person.at_m !== null
+      ? [
+          `One person is counted, who stays ${show(person.at_m, 'm', system)} along the stool edge: nobody is counted anywhere else.`,
+        ]
+      : []),
+    ...(isImpact
+      ? ['The person counts as an impact: the amount must be the force of the impact, not their weight.']
+      : []),
+    ...(props?.some(({ kind }) => kind !== 'flat-bar') === true
+      ? [
+          'How the top bears on its brackets, corbels or legs is not checked: give each a plate broad enough not to mark the wood.',
+        ]
+      : []),
+    ...(base.anchorPull !== undefined && base.heldToFloor !== true
+      ? [
+          'The pull of the fasteners into the floor does not count: the base is not said to be held to the floor.',
+        ]
+      : []),
+    ...(base.panels?.length === 0
+      ? ['No upright panels are given: what carries the rails is not known.']
+      : []),
+  ];
 }
 
 function said(isGiven: boolean, words: string): string[] {
@@ -126,6 +165,7 @@ function readBase(
       height_m,
       isHeld: base.heldToFloor ?? false,
       anchorPull_N: base.anchorPull ?? null,
+      anchorPullFront_N: base.anchorPullFront ?? 0,
       push_N,
     },
     assumptions: [
@@ -275,7 +315,7 @@ function propAssumptions({ props = [] }: CounterOverhangDocument): string[] {
   return [
     ...(kinds.has('flat-bar')
       ? [
-          'A flat bar is let in or screwed tight under the top, bends as the top does, and does not act as one section with it.',
+          'A flat bar is screwed tight under the top and not let into it, which would weaken the wood over it; it bends as the top does, and does not act as one section with it.',
         ]
       : []),
     ...(props.some((prop) => prop.kind === 'flat-bar' && prop.metal === undefined)

@@ -184,7 +184,7 @@ function benchOf(overhang: Overhang, model: TopModel): Bench {
           tips.add(stand.bound);
           continue;
         }
-        keep(edgeEffects(plate.mesh, edges, field, stand.own), stand.bound, each);
+        keep(edgeEffects(overhang, plate.mesh, edges, field, stand.own), stand.bound, each);
         keep(new Map([['lift', liftEffect(plate.mesh, overhang, field)]]), stand.bound, each);
         keep(
           forceEffects(overhang, condensed.held.supports, condensed, standing.forces_N),

@@ -44,14 +44,14 @@ export function serviceMovements(overhang: Overhang, { side, plate, bounds }: To
       const all = field(together(own, load));
       if (alone === null || stays === null || all === null) continue;
       const where = { side, bound, served, people: [] };
-      edgeEffects(plate.mesh, edges, all, alone).forEach((effect, name) => {
+      edgeEffects(overhang, plate.mesh, edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });
       });
       const K = top.wood.material.creep.factor;
       const total = all.map((value, k) => value + (K - 1) * (stays[k] ?? 0));
-      const ofStays = edgeEffects(plate.mesh, edges, stays, none);
-      edgeEffects(plate.mesh, edges, total, none).forEach((effect, name) => {
+      const ofStays = edgeEffects(overhang, plate.mesh, edges, stays, none);
+      edgeEffects(overhang, plate.mesh, edges, total, none).forEach((effect, name) => {
         if (effect.value < (longTerm.get(name)?.value ?? 0)) return;
         const stays_m = ofStays.get(name)?.value ?? 0;
         longTerm.set(name, { ...effect, ...where, stays_m, comes_m: effect.value - K * stays_m });

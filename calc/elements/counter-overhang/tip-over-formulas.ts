@@ -30,9 +30,9 @@ export const restoringMoment = formula({
 /** The same with fasteners into the floor. */
 export const anchoredMoment = formula({
   symbol: 'C_hold',
-  caption: 'what holds it down, fasteners into the floor included',
-  expression: 'C_rest + T_a * e_a',
-  symbols: { C_rest: 'N.m', T_a: 'N', e_a: 'm' },
+  caption: 'what holds it down, fasteners along the back and along the foot included',
+  expression: 'C_rest + T_a * e_a + T_b * e_b',
+  symbols: { C_rest: 'N.m', T_a: 'N', e_a: 'm', T_b: 'N', e_b: 'm' },
   unit: 'N.m',
   source: mechanics('moments about the foot'),
 });

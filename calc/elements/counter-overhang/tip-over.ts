@@ -32,6 +32,10 @@ interface Case {
   readonly rest: { readonly value: number; readonly step: Step };
   /** From the pivot to the far side of the base. */
   readonly lever_m: number;
+  /** From the pivot to the middle of the fasteners along the back of the base; 0 where they do not hold that side. */
+  readonly backLever_m: number;
+  /** The same along its outer foot on the stool side. */
+  readonly footLever_m: number;
 }
 
 const clause = 'ASCE 7 2.4.1 by analogy';
@@ -78,6 +82,10 @@ interface Side {
   readonly baseLever_m: number;
   /** From the line to the far side of the base. */
   readonly far_m: number;
+  /** From the line to the middle of the back of the base; less than nothing outside the line. */
+  readonly back_m: number;
+  /** The same of its outer foot on the stool side. */
+  readonly foot_m: number;
 }
 
 function sidesOf({ top, base, props }: Overhang): Side[] {
@@ -99,6 +107,8 @@ function sidesOf({ top, base, props }: Overhang): Side[] {
       ...topParts(top, lever),
       baseLever_m: -lever(weightAt),
       far_m: Math.max(...corners.map((corner) => -lever(corner))),
+      back_m: -lever([(base.from_m + base.to_m) / 2, base.back_m]),
+      foot_m: -lever([(base.from_m + base.to_m) / 2, base.foot_m]),
     };
   });
 }
@@ -142,6 +152,8 @@ function peopleCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
+    backLever_m: Math.max(0, side.back_m),
+    footLever_m: Math.max(0, side.foot_m),
   };
 }
 
@@ -164,12 +176,14 @@ function pushCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
+    backLever_m: Math.max(0, side.back_m),
+    footLever_m: Math.max(0, side.foot_m),
   };
 }
 
 function judge(overhang: Overhang, each: Case): Answer {
   const { base, system } = overhang;
-  const { over, rest, lever_m } = each;
+  const { over, rest, lever_m, backLever_m, footLever_m } = each;
   const needs = over.value > rest.value;
   const lever = Math.max(lever_m, 1e-3);
   const pull = needs ? work(floorPull, { C_over: over.value, C_rest: rest.value, e_a: lever }, system) : null;
@@ -190,15 +204,22 @@ function judge(overhang: Overhang, each: Case): Answer {
     },
     ...{ over, rest, pull_N: pull?.value ?? 0 },
   });
+  const hold = `hold the base to the floor with at least ${shown} along the side away from it`;
   if (base.isHeld && base.anchorPull_N !== null) {
-    const held = work(anchoredMoment, { C_rest: rest.value, T_a: base.anchorPull_N, e_a: lever }, system);
-    const note = needs
-      ? `The fasteners into the floor take ${shown} along the far side of the base.`
-      : 'It stands by its own weight; the fasteners into the floor hold it the more.';
-    return answer(held.value, note, [held.step]);
+    const held = work(
+      anchoredMoment,
+      {
+        C_rest: rest.value,
+        T_a: base.anchorPull_N,
+        e_a: backLever_m,
+        T_b: base.anchorPullFront_N,
+        e_b: footLever_m,
+      },
+      system,
+    );
+    return answer(Math.max(held.value, 0), anchoredNote(needs, held.value > rest.value, hold), [held.step]);
   }
   if (!needs) return answer(rest.value, 'It stands by its own weight.');
-  const hold = `hold the base to the floor with at least ${shown} along the side away from it`;
   if (base.isHeld)
     return answer(
       null,
@@ -207,4 +228,11 @@ function judge(overhang: Overhang, each: Case): Answer {
   if (base.weight_N === null)
     return answer(null, `The weight of the base is not given. With none at all, ${hold}.`);
   return answer(Math.max(rest.value, 0), `By its weight alone it tips: ${hold}.`);
+}
+
+function anchoredNote(needs: boolean, helps: boolean, hold: string): string {
+  if (!needs) return 'It stands by its own weight; fasteners into the floor come on top.';
+  return helps
+    ? 'It needs its fasteners into the floor, all pulling at once.'
+    : `The fasteners into the floor do not hold it on this side: ${hold}.`;
 }

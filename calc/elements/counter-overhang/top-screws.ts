@@ -1,3 +1,4 @@
+import { wetFasteners } from '../../standards/nds-2018/11.3-connections.ts';
 import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import type { Step } from '../../../shared/check-result.ts';
 import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
@@ -22,8 +23,6 @@ import { woodGravity } from '../bracket-shelf/board-screws.ts';
 const usualFastener = 'wood-screw-8';
 /** Framing whose wood is not known. */
 const usualGravity = 0.36;
-/** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
-const wetWithdrawal = 0.7;
 /** 25 N/mm³ × diameter × thread: stiffness of a screw in withdrawal, as approvals of screws give it. From memory. */
 const slipModulus_Npm3 = 25e9;
 
@@ -66,7 +65,12 @@ export function readTopScrews(
   const moisture = conditions?.moisture ?? 'dry';
   const factors = {
     C_D: Math.min(durationFactor[duration], 1.6),
-    C_M: moisture === 'wet' ? wetWithdrawal : 1,
+    C_M:
+      moisture === 'wet'
+        ? fastener.kind === 'common-nail'
+          ? wetFasteners.nailWithdrawal
+          : wetFasteners.screwWithdrawal
+        : 1,
     C_t: temperatureFactor[moisture][conditions?.temperature ?? 'ordinary'],
   };
   const D = fastener.diameter_m;

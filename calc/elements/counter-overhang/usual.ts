@@ -1,8 +1,9 @@
+import { usualThrough_m } from '../../../shared/check-document/counter-overhang-conflicts.ts';
 import { foot, inch, poundForce } from '../../../shared/quantity/index.ts';
 
 /** What a counter is taken to be where nothing is said; every one is printed as an assumption. Common practice, no source. */
 export const usual = {
-  railThickness_m: 0.75 * inch,
+  railThickness_m: usualThrough_m,
   height_m: 34.5 * inch,
   push_N: 100 * poundForce,
   serving_Npm2: (10 * poundForce) / foot ** 2,

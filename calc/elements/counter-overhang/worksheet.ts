@@ -7,6 +7,7 @@ import type { EffectName } from './effects.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
+import { reliesOnScrews } from './hold.ts';
 import type { Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
@@ -117,12 +118,11 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
       `The force on a rail or panel for each length is averaged where it is largest over ${show(overhang.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody takes up: at a corner a plate presses on a point.`,
       screws === null
         ? 'The top lies loose on its base.'
-        : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+        : reliesOnScrews(overhang)
+          ? 'Worked out with the screws holding, each up to its allowable pull: by its weight alone the top could tip, so loose screws are no way for it to stand.'
+          : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
       ...(analysed.isLost
         ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
-        : []),
-      ...(analysed.tips.has('screws-loose') && !analysed.isLost
-        ? ['With its screws loose the top would tip: only the screws that hold count there.']
         : []),
     ],
   });

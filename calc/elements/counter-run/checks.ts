@@ -172,7 +172,7 @@ export function railCheck({ rails, system }: Run): Judged[] {
 }
 
 /** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
-export function bowCheck(run: Run): Judged[] {
+export function bowChecks(run: Run, { live }: Service): Judged[] {
   const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
   const measured = document.bow?.measured;
   if (measured === undefined || limits.even.kind !== 'fraction') return [];
@@ -188,9 +188,17 @@ export function bowCheck(run: Run): Judged[] {
       ...{ demand: moved.value, capacity: allowed.value, where: 'a strip between the sides' },
       clause: finish?.clause ?? 'IBC Table 1604.3',
       combination: 'weight + what stands there, with the stiffness the bow tells of',
-      note: `The bow tells of ${Math.round(share * 100)} % of the stiffness these panels have when sound, if the bare panels made it at once: whatever else lay on them, and the years, made them seem softer, never stiffer. ${moved.value > allowed.value ? 'Too soft for what is to lie on it: replace the substrate.' : 'Stiff enough as it is, if it is sound and dry: it need not be replaced for its bow.'}`,
+      note: `The bow tells of ${Math.round(share * 100)} % of the stiffness these panels have when sound, if the bare panels made it at once: whatever else lay on them, and the years, made them seem softer, never stiffer. ${moved.value > allowed.value ? 'Too soft for what is to lie on it: replace the substrate.' : 'A bow tells of stiffness alone: whether the panels are sound and strong is to be looked at.'}`,
     },
     system,
   );
-  return [{ check, steps: [EI.step, moved.step, allowed.step] }];
+  const judged = { check, steps: [EI.step, moved.step, allowed.step] };
+  if (live === null) return [judged];
+  const onBow = limited(run, limits.live, {
+    ...{ id: 'bow-live', title: 'The present counter under somebody standing, by its bow' },
+    ...{ clause: finish?.clause ?? 'IBC Table 1604.3', where: live.where },
+    combination: 'what somebody adds, with the stiffness the bow tells of',
+    demand: live.added_m / Math.min(1, share),
+  });
+  return onBow === null ? [judged] : [judged, onBow];
 }

@@ -13,7 +13,14 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { bowCheck, movementChecks, railCheck, strengthChecks, tooSoftCheck, type Service } from './checks.ts';
+import {
+  bowChecks,
+  movementChecks,
+  railCheck,
+  strengthChecks,
+  tooSoftCheck,
+  type Service,
+} from './checks.ts';
 import { readRun, type Run } from './run.ts';
 import { modelOf, mostOf, settled, statesOf, TooSoft, type Model, type State } from './solve.ts';
 import { worksheetOf } from './worksheet.ts';
@@ -40,7 +47,7 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
           ...strengthChecks(run, solved.states),
           ...movementChecks(run, solved.service),
           ...railCheck(run),
-          ...bowCheck(run),
+          ...bowChecks(run, solved.service),
         ];
   const fields = fieldsOf(run, model, solved?.states ?? []);
   const checks = judged.map(({ check }) => check);

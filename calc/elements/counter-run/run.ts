@@ -107,6 +107,11 @@ export function readRun(
         longTerm: document.limits?.longTerm ?? limit('L/240'),
       },
       warnings: [
+        ...(person?.duration === 'impact'
+          ? [
+              'Somebody standing counts as an impact: the amount must be the force of the impact, not their weight.',
+            ]
+          : []),
         ...(person === undefined ? ['Nobody standing on the counter is counted: none was given.'] : []),
         ...(area === undefined
           ? ['Nothing that stands on the counter is counted: no load on its area was given.']

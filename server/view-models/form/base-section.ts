@@ -82,12 +82,18 @@ function standing(form: FormView): Part[] {
         reshapes: true,
       }),
     ),
-    ...(isHeld || form.anyWritten('base.anchorPull')
+    ...(isHeld || form.anyWritten('base.anchorPull') || form.anyWritten('base.anchorPullFront')
       ? [
           fieldPart(
             form.text('base.anchorPull', {
               label: 'Allowable pull of the floor fasteners',
               hint: 'Along the back of the base, all together.',
+            }),
+          ),
+          fieldPart(
+            form.text('base.anchorPullFront', {
+              label: 'And along the stool side',
+              hint: 'All together. Left empty: none there.',
             }),
           ),
         ]

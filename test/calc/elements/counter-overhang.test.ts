@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { check, DocumentError } from '../../../calc/index.ts';
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
+import { startChecks } from '../../../server/start-checks.ts';
 
 const inch = 0.0254;
 const poundForce = 4.4482216152605;
 
+const start: CounterOverhangInput = startChecks['counter-overhang'];
 const bare: CounterOverhangInput = {
   schema: 1,
   element: 'counter-overhang',
@@ -125,6 +127,65 @@ describe('a counter overhang by hand', () => {
     ).toBeCloseTo(1, 3);
   });
 
+  it('is not held over its back by fasteners along its back', () => {
+    // By hand, lbf and in: the pivot is the line of the fasteners, so that the weight behind and above it is all there is.
+    const top = (48 * 72 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const document: CounterOverhangInput = {
+      ...bare,
+      top: { ...bare.top, depth: '48 in' },
+      base: {
+        ...{ from: '0 in', to: '72 in', back: '12 in', front: '36 in', foot: '36 in', height: '34 in' },
+        ...{ weight: '60 lbf', weightAt: '24 in', heldToFloor: true, anchorPull: '600 lbf' },
+      },
+      loads: [{ kind: 'person', amount: '250 lbf', patch: '4 in' }],
+    };
+    const rest = 0.6 * (60 * 12 + top * 0.75 * 18);
+    const over = 500 * 10 + top * 0.25 * 6;
+    const found = check(document).checks.find(({ id }) => id === 'tip-over');
+    expect(found?.where).toContain('back side');
+    expect(found?.ratio).toBeCloseTo(over / rest, 2);
+    expect(found?.note).toContain('do not hold it on this side');
+  });
+
+  it('refuses a foot in front of its face, a bracket where there is no base, a screw that comes out of the top', () => {
+    const pathsOf = (document: CounterOverhangInput): string[] => {
+      try {
+        check(document);
+      } catch (error) {
+        if (error instanceof DocumentError) return error.errors.map(({ path }) => path);
+        throw error;
+      }
+      return [];
+    };
+    expect(pathsOf({ ...bare, base: { ...bare.base, foot: '30 in' } })).toEqual(['/base/foot']);
+    const short = { ...bare.base, from: '16 in', to: '56 in' };
+    const bracket = { kind: 'bracket' as const, at: '4 in', to: '34 in', allowable: '300 lbf' };
+    expect(pathsOf({ ...bare, base: short, props: [bracket] })).toEqual(['/props/0/at']);
+    const screws = { length: '4 in', at: [['20 in', '2 in'] as [string, string]] };
+    expect(pathsOf({ ...bare, screws })).toEqual(['/screws/length']);
+  });
+
+  it('moves no more for being drawn in by a reveal of half an inch', () => {
+    const live = (from: string, to: string): number => {
+      const document: CounterOverhangInput = {
+        ...start,
+        base: { ...start.base, from, to, panels: [from, to] },
+        screws: {
+          ...start.screws,
+          at: [
+            ['3 in', '2 in'],
+            ['36 in', '2 in'],
+            ['69 in', '2 in'],
+          ],
+          length: '1-3/4 in',
+        },
+        limits: { live: 'L/60' },
+      };
+      return check(document).checks.find(({ id }) => id === 'deflection-live')?.ratio ?? NaN;
+    };
+    expect(live('1/2 in', '71-1/2 in') / live('0 in', '72 in')).toBeLessThan(1.2);
+  });
+
   it('tips about the side where its fasteners into the floor help least, though another is asked more of without them', () => {
     // By hand, lbf and in: a top of 112 x 37 x 1-1/2, its base 72 x 24, two people at the right end or at the stool side.
     const top = (112 * 37 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
@@ -137,13 +198,19 @@ describe('a counter overhang by hand', () => {
       rest: 0.6 * (300 * 16 + ((top * 24) / 37) * 12),
     };
     expect(right.over / right.rest).toBeGreaterThan(stool.over / stool.rest);
-    expect(right.over / (right.rest + 80 * 72)).toBeLessThan(1);
+    expect(right.over / (right.rest + 200 * 36)).toBeLessThan(1);
     const document: CounterOverhangInput = {
       ...bare,
       top: { ...bare.top, length: '112 in', depth: '37 in' },
       base: {
         ...{ from: '0 in', to: '72 in', back: '0 in', front: '24 in', foot: '24 in', height: '34 in' },
-        ...{ weight: '300 lbf', weightAt: '8 in', heldToFloor: true, anchorPull: '80 lbf' },
+        ...{
+          weight: '300 lbf',
+          weightAt: '8 in',
+          heldToFloor: true,
+          anchorPull: '80 lbf',
+          anchorPullFront: '120 lbf',
+        },
       },
       loads: [{ kind: 'person', amount: '250 lbf', patch: '4 in' }],
     };

@@ -122,7 +122,7 @@ describe('panels under tile or stone', () => {
       'replace the substrate',
     );
     expect(outcome({ ...start, bow: { measured: '0.005 in' } }, 'bow')?.note).toContain(
-      'need not be replaced',
+      'tells of stiffness alone',
     );
   });
 

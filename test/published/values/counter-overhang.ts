@@ -85,7 +85,12 @@ const tips: readonly PublishedValue[] = [
   published(tip.restoringMoment, { D_b: 700, e_b: 0.3, D_r: 250, e_r: 0.4 }, 186, {
     ...byHand('0.6 × (210 + 100) N·m'),
   }),
-  published(tip.anchoredMoment, { C_rest: 186, T_a: 500, e_a: 0.6 }, 486, byHand('186 + 300 N·m')),
+  published(
+    tip.anchoredMoment,
+    { C_rest: 186, T_a: 500, e_a: 0.6, T_b: 100, e_b: 0.2 },
+    506,
+    byHand('186 + 300 + 20 N·m'),
+  ),
   published(tip.pushMoment, { H: 400, h: 0.9, D_f: 30, e_f: 0.15 }, 364.5, byHand('360 + 4.5 N·m')),
   published(tip.floorPull, { C_over: 258.5, C_rest: 186, e_a: 0.5 }, 145, byHand('72.5 / 0.5 N')),
   published(hold.topHolding, { D_r: 250, e_r: 0.4, Sigma_s: 100 }, 160, byHand('0.6 × 100 + 100 N·m')),
@@ -93,6 +98,11 @@ const tips: readonly PublishedValue[] = [
     ...byHand('200e9 × 0.05 × 1e-6 / 12 × 0.02'),
   }),
   published(hold.bracketCouple, { P_r: 1000, l_b: 0.25 }, 125, byHand('1000 × 0.125')),
+  published(hold.railEndMoment, { R_r: 1000, L_r: 0.4 }, 400, {
+    ...exact,
+    source: 'AISC Manual, 15th ed., Table 3-23, cantilever, load at the free end: Pl = 1000 × 0.4',
+    memory: true,
+  }),
   published(hold.railMoment, { R_r: 800, L_r: 0.9 }, 180, {
     ...exact,
     source: 'AISC Manual, 15th ed., Table 3-23, simple beam, load in the middle: Pl/4 = 800 × 0.9 / 4',

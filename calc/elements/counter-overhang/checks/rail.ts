@@ -5,7 +5,7 @@ import { sectionModulus } from '../../../mechanics/section-formulas.ts';
 import type { Judged } from '../../judged.ts';
 import { makeCheck } from '../../make-check.ts';
 import { worstOf, type Analysed } from '../analysed.ts';
-import { railMoment } from '../hold-formulas.ts';
+import { railEndMoment, railMoment } from '../hold-formulas.ts';
 import type { Overhang } from '../overhang.ts';
 import { stateWords } from '../where.ts';
 
@@ -14,6 +14,8 @@ export interface RailSpan {
   readonly from_m: number;
   readonly to_m: number;
   readonly load_N: number;
+  /** Past the first or the last panel. */
+  readonly isEnd: boolean;
 }
 
 /** What each stretch of the front rail carries at most. */
@@ -23,12 +25,16 @@ export function railSpans({ base }: Overhang, analysed: Analysed): RailSpan[] {
     from_m: panels_m[k - 1] ?? from_m,
     to_m: panels_m[k] ?? to_m,
     load_N: worstOf(analysed, `span ${k}`)?.value ?? 0,
+    isEnd: k === 0 || k === panels_m.length,
   })).filter((span) => span.to_m - span.from_m > 1e-3);
 }
 
+const momentOf = ({ load_N, from_m, to_m, isEnd }: RailSpan): number =>
+  load_N * (to_m - from_m) * (isEnd ? 1 : 1 / 4);
+
 /**
  * The rail under the stool side as a beam between panels, where its height is given: everything a stretch carries is
- * taken to stand in its middle. Past the last panel it is taken as held by nothing but the corner.
+ * taken to stand in its middle; past the last panel, at its free end.
  */
 export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const { document, base, code, system } = overhang;
@@ -37,9 +43,7 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const spans = railSpans(overhang, analysed);
   const worstIndex = spans.reduce((best, span, index) => {
     const other = spans[best] ?? span;
-    return span.load_N * (span.to_m - span.from_m) > other.load_N * (other.to_m - other.from_m)
-      ? index
-      : best;
+    return momentOf(span) > momentOf(other) ? index : best;
   }, 0);
   const span = spans[worstIndex];
   const reading = code.material({
@@ -63,7 +67,7 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     clause: 'NDS 3.3.1',
     combination: last.name,
   } as const;
-  if (span === undefined || !reading.ok || analysed.isLost) {
+  if (span === undefined || base.panels_m.length === 0 || !reading.ok || analysed.isLost) {
     const note = 'What the rail carries, or what it is made of, cannot be worked out.';
     return [
       {
@@ -75,7 +79,7 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const L_r = span.to_m - span.from_m;
   const resistance = reading.material.resistance('bending', last.duration);
   const S = work(sectionModulus, { b: base.railThickness_m, t: rail.height }, system);
-  const moment = work(railMoment, { R_r: span.load_N, L_r }, system);
+  const moment = work(span.isEnd ? railEndMoment : railMoment, { R_r: span.load_N, L_r }, system);
   const stress = work(bendingStress, { M: moment.value, S: S.value }, system);
   const effect = worstOf(
     analysed,

@@ -107,7 +107,7 @@ describe('lettering of counters of every kind', () => {
   const small: CounterOverhangInput = {
     ...start,
     top: { ...start.top, length: '20 in', depth: '30 in' },
-    base: { ...start.base, to: '20 in', front: '22 in', panels: ['0 in', '20 in'] },
+    base: { ...start.base, to: '20 in', front: '22 in', foot: '22 in', panels: ['0 in', '20 in'] },
     screws: undefined,
   };
 
