@@ -10,7 +10,7 @@ import {
   type PlateSupport,
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
-import { reliesOnScrews } from './hold.ts';
+import { reliesOnScrews } from './top-tipping.ts';
 import type { Overhang, Prop } from './overhang.ts';
 import { usual } from './usual.ts';
 

@@ -7,7 +7,7 @@ import type { EffectName } from './effects.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
-import { reliesOnScrews } from './hold.ts';
+import { reliesOnScrews } from './top-tipping.ts';
 import type { Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';

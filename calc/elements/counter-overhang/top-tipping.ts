@@ -1,0 +1,92 @@
+import { work, type Worked } from '../../formula/step.ts';
+import { hullOf, type Point } from '../../mechanics/hull.ts';
+import { topHolding } from './hold-formulas.ts';
+import type { Overhang } from './overhang.ts';
+import { overturningMoment } from './tip-over-formulas.ts';
+import { leverAbout, peopleOutside, topParts } from './tipping-line.ts';
+
+/** What tips a top over a line and what keeps it. */
+export interface TippingMoments {
+  readonly over: Worked;
+  readonly keep: Worked;
+  /** What keeps it without its screws. */
+  readonly weightAlone_Nm: number;
+  /** A corner on the line, and how far the line is turned from the length of the top, degrees. */
+  readonly corner: Point;
+  readonly slant: number;
+}
+
+/** The moments about every line that the top could tip over. */
+export function tippingMoments(overhang: Overhang): TippingMoments[] {
+  return tippingLines(hullOf(carryingPoints(overhang))).map(([from, to]) => about(overhang, from, to));
+}
+
+/** Whether the weight of the top alone does not hold it under everything that can stand on it: then its screws count. */
+export function reliesOnScrews(overhang: Overhang): boolean {
+  if (overhang.screws === null) return false;
+  return tippingMoments(overhang).some(({ over, weightAlone_Nm }) => over.value > weightAlone_Nm);
+}
+
+/**
+ * Every line about which the top could tip: along each side of what carries it, and, since screws pull at single
+ * places, about each corner at slants between its two sides.
+ */
+function tippingLines(corners: readonly Point[]): (readonly [Point, Point])[] {
+  return corners.flatMap((corner, index) => {
+    const before = corners[(index + corners.length - 1) % corners.length] ?? corner;
+    const next = corners[(index + 1) % corners.length] ?? corner;
+    const from = Math.atan2(corner[1] - before[1], corner[0] - before[0]);
+    const to = Math.atan2(next[1] - corner[1], next[0] - corner[0]);
+    const turn = (to - from + 2 * Math.PI) % (2 * Math.PI);
+    return Array.from({ length: slants }, (_, k): readonly [Point, Point] => {
+      const angle = from + (turn * (k + 1)) / slants;
+      return [corner, [corner[0] + Math.cos(angle), corner[1] + Math.sin(angle)]];
+    });
+  });
+}
+
+/** Slants tried between two sides, the second of them included. */
+const slants = 24;
+
+/** The base from rail to rail, and the ends of the props. A bar bends with the top and carries nothing to the floor. */
+function carryingPoints({ base, props }: Overhang): Point[] {
+  const { from_m, to_m, back_m, front_m } = base;
+  return [
+    [from_m, back_m],
+    [to_m, back_m],
+    [to_m, front_m],
+    [from_m, front_m],
+    ...props.flatMap((prop): Point[] => (prop.kind === 'flat-bar' ? [] : [[prop.at, prop.to]])),
+  ];
+}
+
+/** Moments about the line through two corners, which go round with the inside on their left. */
+function about(overhang: Overhang, from: Point, to: Point): TippingMoments {
+  const { top, serving, person, screws, system } = overhang;
+  const lever = leverAbout(from, to);
+  const { outside, inside } = topParts(top, lever);
+  const people = peopleOutside(overhang, lever);
+  const pulls = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -lever([x_m, y_m])));
+  const over = work(
+    overturningMoment,
+    {
+      D_f: outside.weight_N,
+      e_f: outside.lever_m,
+      S_f: (serving?.pressure_Npm2 ?? 0) * outside.area_m2,
+      e_S: outside.lever_m,
+      P: people.count * (person?.load_N ?? 0),
+      e_P: people.lever_m,
+    },
+    system,
+  );
+  const Sigma_s = (screws?.pull_N ?? 0) * pulls.reduce((a, b) => a + b, 0);
+  const keep = work(topHolding, { D_r: inside.weight_N, e_r: inside.lever_m, Sigma_s }, system);
+  const slant = Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
+  return {
+    over,
+    keep,
+    weightAlone_Nm: keep.value - Sigma_s,
+    corner: from,
+    slant,
+  };
+}
