@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { check, DocumentError } from '../../../calc/index.ts';
+import { check } from '../../../calc/index.ts';
+import { errorPaths } from './error-paths.ts';
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
 
@@ -31,15 +32,6 @@ const bare: CounterOverhangInput = {
 };
 const outcome = (document: CounterOverhangInput, id: string) =>
   check(document).checks.find((each) => each.id === id);
-const pathsOf = (document: unknown): string[] => {
-  try {
-    check(document);
-  } catch (error) {
-    if (error instanceof DocumentError) return error.errors.map(({ path }) => path);
-    throw error;
-  }
-  return [];
-};
 
 describe('other builds of the top', () => {
   const { appearance: _, ...wood } = bare.top;
@@ -103,14 +95,14 @@ describe('other builds of the top', () => {
   });
 
   it('tells what only a panel has, and what a panel has not', () => {
-    expect(pathsOf({ ...bare, top: { ...bare.top, sheets: 2, bond: 'none' } })).toEqual([
+    expect(errorPaths({ ...bare, top: { ...bare.top, sheets: 2, bond: 'none' } })).toEqual([
       '/top/sheets',
       '/top/bond',
     ]);
-    expect(pathsOf(panel({ appearance: 'knotty' }))).toEqual(['/top/appearance']);
-    expect(pathsOf(panel({ sheets: 1.5 }))).toEqual(['/top/sheets']);
-    expect(pathsOf(panel({ material: 'sugar-mapel' }))).toEqual(['/top/material']);
-    expect(pathsOf(panel({ material: 'birch-plywood', sheets: 1 }))).toEqual(['/top/thickness']);
+    expect(errorPaths(panel({ appearance: 'knotty' }))).toEqual(['/top/appearance']);
+    expect(errorPaths(panel({ sheets: 1.5 }))).toEqual(['/top/sheets']);
+    expect(errorPaths(panel({ material: 'sugar-mapel' }))).toEqual(['/top/material']);
+    expect(errorPaths(panel({ material: 'birch-plywood', sheets: 1 }))).toEqual(['/top/thickness']);
   });
 });
 
@@ -148,21 +140,12 @@ describe('a counter overhang by hand', () => {
   });
 
   it('refuses a foot in front of its face, a bracket where there is no base, a screw that comes out of the top', () => {
-    const pathsOf = (document: CounterOverhangInput): string[] => {
-      try {
-        check(document);
-      } catch (error) {
-        if (error instanceof DocumentError) return error.errors.map(({ path }) => path);
-        throw error;
-      }
-      return [];
-    };
-    expect(pathsOf({ ...bare, base: { ...bare.base, foot: '30 in' } })).toEqual(['/base/foot']);
+    expect(errorPaths({ ...bare, base: { ...bare.base, foot: '30 in' } })).toEqual(['/base/foot']);
     const short = { ...bare.base, from: '16 in', to: '56 in' };
     const bracket = { kind: 'bracket' as const, at: '4 in', to: '34 in', allowable: '300 lbf' };
-    expect(pathsOf({ ...bare, base: short, props: [bracket] })).toEqual(['/props/0/at']);
+    expect(errorPaths({ ...bare, base: short, props: [bracket] })).toEqual(['/props/0/at']);
     const screws = { length: '4 in', at: [['20 in', '2 in'] as [string, string]] };
-    expect(pathsOf({ ...bare, screws })).toEqual(['/screws/length']);
+    expect(errorPaths({ ...bare, screws })).toEqual(['/screws/length']);
   });
 
   it('moves no more for being drawn in by a reveal of half an inch', () => {
@@ -307,6 +290,6 @@ describe('bad input', () => {
     ['no base', { ...bare, base: undefined }, '/base'],
     ['an unknown wood', { ...bare, top: { ...top, material: 'marzipan' } }, '/top/material'],
   ])('%s', (_what, document, path) => {
-    expect(pathsOf(document)).toContain(path);
+    expect(errorPaths(document)).toContain(path);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { check, DocumentError } from '../../../calc/index.ts';
+import { check } from '../../../calc/index.ts';
+import { errorPaths } from './error-paths.ts';
 import { findPanel } from '../../../calc/catalogue/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
 import { readDocument, type CounterRunInput } from '../../../shared/check-document/index.ts';
@@ -12,15 +13,6 @@ const psi = 6894.757293168;
 const start: CounterRunInput = startChecks['counter-run'];
 const outcome = (document: CounterRunInput, id: string) =>
   check(document).checks.find((each) => each.id === id);
-const pathsOf = (document: unknown): string[] => {
-  try {
-    check(document);
-  } catch (error) {
-    if (error instanceof DocumentError) return error.errors.map(({ path }) => path);
-    throw error;
-  }
-  return [];
-};
 /** MDF 3/4 in over 24 in, 6 in deep, on its ends alone: next to a strip. */
 const strip: CounterRunInput = {
   schema: 1,
@@ -187,17 +179,17 @@ describe('panels under tile or stone', () => {
   });
 
   it('tell what is wrong, and where', () => {
-    expect(pathsOf({ ...strip, substrate: { material: 'mdff', thickness: '3/4 in' } })).toEqual([
+    expect(errorPaths({ ...strip, substrate: { material: 'mdff', thickness: '3/4 in' } })).toEqual([
       '/substrate/material',
     ]);
-    expect(pathsOf({ ...strip, substrate: { material: 'birch-plywood', thickness: '2 in' } })).toEqual([
+    expect(errorPaths({ ...strip, substrate: { material: 'birch-plywood', thickness: '2 in' } })).toEqual([
       '/substrate/thickness',
     ]);
-    expect(pathsOf({ ...strip, opening: '1 in' })).toEqual(['/opening']);
-    expect(pathsOf({ ...strip, substrate: { ...strip.substrate, sheets: 1.5 } })).toEqual([
+    expect(errorPaths({ ...strip, opening: '1 in' })).toEqual(['/opening']);
+    expect(errorPaths({ ...strip, substrate: { ...strip.substrate, sheets: 1.5 } })).toEqual([
       '/substrate/sheets',
     ]);
-    expect(pathsOf({ ...strip, bow: {} })).toEqual(['/bow/measured']);
-    expect(pathsOf({ ...strip, loads: [strip.loads?.[0], strip.loads?.[0]] })).toEqual(['/loads/1']);
+    expect(errorPaths({ ...strip, bow: {} })).toEqual(['/bow/measured']);
+    expect(errorPaths({ ...strip, loads: [strip.loads?.[0], strip.loads?.[0]] })).toEqual(['/loads/1']);
   });
 });
