@@ -1,8 +1,10 @@
 import type { Effect, EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { topModel, type Bound, type RingSide, type TopModel } from './plate-model.ts';
-import { searchCombination, type Found, type Worst } from './search.ts';
+import { searchCombination, type Found, type TopMeshes } from './search.ts';
 import { serviceMovements, type ServiceMovements } from './service.ts';
+import { fineMesh, scoutMesh } from './top-mesh.ts';
+import type { Worst } from './trial.ts';
 
 /** Everything the plate says of a top. */
 export interface Analysed {
@@ -22,13 +24,13 @@ export interface Analysed {
 /** Works the top out as a plate, in every combination and on both bounds of its screws. */
 export function analyse(overhang: Overhang): Analysed {
   const { top, code, serving, person, screws } = overhang;
-  const stiff = topModel(overhang, 'stiff');
-  const soft =
-    top.wood.soft === top.wood.stiff ? { ...stiff, side: 'soft' as const } : topModel(overhang, 'soft');
+  const stiff = topMeshes(overhang, 'stiff');
+  const isEven = top.wood.soft === top.wood.stiff;
+  const soft = isEven ? stiff : topMeshes(overhang, 'soft');
   const durations = [serving, person].flatMap((load) => (load === null ? [] : [load.duration]));
   const [first, ...rest] = code.combinations(durations).map((each) => {
     const onStiff = searchCombination(overhang, stiff, each);
-    const onSoft = soft.plate === stiff.plate ? onStiff : searchCombination(overhang, soft, each);
+    const onSoft = isEven ? onStiff : searchCombination(overhang, soft, each);
     return { onSoft, worse: worseOf(onStiff, onSoft) };
   });
   if (first === undefined) throw new RangeError('a code of practice has at least one combination');
@@ -36,12 +38,20 @@ export function analyse(overhang: Overhang): Analysed {
   const found: Analysed['found'] = [first.worse, ...rest.map(({ worse }) => worse)];
   const tips = new Set(found.flatMap((each) => [...each.tips]));
   return {
-    models: { stiff, soft },
+    models: { stiff: stiff.fine, soft: soft.fine },
     found,
     soft: onSoft,
-    service: serviceMovements(overhang, soft),
+    service: serviceMovements(overhang, soft.fine),
     tips,
     isLost: screws === null ? tips.has('screws-loose') : tips.has('screws-hold'),
+  };
+}
+
+/** @param finer how much finer than usual both meshes are, to see what they do */
+export function topMeshes(overhang: Overhang, side: RingSide, finer = 1): TopMeshes {
+  return {
+    scout: topModel(overhang, side, scoutMesh(overhang, finer)),
+    fine: topModel(overhang, side, fineMesh(overhang, finer)),
   };
 }
 

@@ -24,36 +24,62 @@ export type EffectName =
   | `bar ${number}`
   | `prop ${number}`
   | `prop couple ${number}`
-  | `span ${number}`;
+  | `span ${number}`
+  | `rail on line ${number}`
+  | `${'along' | 'across'} near prop ${number}`;
 
-/** Moments along and across the grain for each width, a peak averaged over one thickness; and curvature of the bars. */
+/**
+ * Moments along and across the grain for each width, a peak averaged over one thickness, all over the top and near each
+ * prop that presses on a point; and curvature of the bars.
+ */
 export function momentEffects(
-  { top, props }: Overhang,
+  { top, props, person }: Overhang,
   { plate }: TopModel,
   field: Float64Array,
 ): Map<EffectName, Effect> {
   const moments = momentsOf(plate, field);
   const effects = new Map<EffectName, Effect>();
-  effects.set(top.isAlong ? 'along' : 'across', peakOf(moments, 'x', top.thickness_m));
-  effects.set(top.isAlong ? 'across' : 'along', peakOf(moments, 'y', top.thickness_m));
+  const around_m = person?.patch_m ?? usual.patch_m;
+  for (const way of ['x', 'y'] as const) {
+    const name = (way === 'x') === top.isAlong ? 'along' : 'across';
+    effects.set(name, peakOf(moments, way, top.thickness_m));
+    props.forEach(({ kind, at, to }, index) => {
+      if (kind === 'flat-bar') return;
+      const near = { x_m: at, y_m: to, around_m };
+      effects.set(`${name} near prop ${index}`, peakOf(moments, way, top.thickness_m, near));
+    });
+  }
   props.forEach((prop, index) => {
     if (prop.kind === 'flat-bar') effects.set(`bar ${index}`, curvatureOf(moments, plate.stiffness, prop));
   });
   return effects;
 }
 
-function peakOf(moments: PlateMoments, way: 'x' | 'y', width_m: number): Effect {
+/** A square of a top, by its middle and half its side. */
+interface Around {
+  readonly x_m: number;
+  readonly y_m: number;
+  readonly around_m: number;
+}
+
+function peakOf(moments: PlateMoments, way: 'x' | 'y', width_m: number, near?: Around): Effect {
   const { mesh } = moments;
   const values = way === 'x' ? moments.x_Nmpm : moments.y_Nmpm;
-  const most = values.reduce((a, b) => Math.max(a, Math.abs(b)), 0);
+  const isIn = (lines: readonly number[], k: number, middle_m: number | undefined): boolean =>
+    near === undefined || Math.abs((lines[k] ?? 0) - (middle_m ?? 0)) <= near.around_m;
+  const columns = [...mesh.x_m.keys()].filter((i) => isIn(mesh.x_m, i, near?.x_m));
+  const rows = [...mesh.y_m.keys()].filter((j) => isIn(mesh.y_m, j, near?.y_m));
+  const raw = (i: number, j: number): number => Math.abs(values[nodeOf(mesh, i, j)] ?? 0);
+  let most = 0;
+  for (const i of columns) for (const j of rows) most = Math.max(most, raw(i, j));
   let peak: Effect = { value: 0, x_m: 0, y_m: 0 };
-  mesh.x_m.forEach((x_m, i) => {
-    mesh.y_m.forEach((y_m, j) => {
-      if (Math.abs(values[nodeOf(mesh, i, j)] ?? 0) < worthAveraging * most) return;
+  for (const i of columns) {
+    for (const j of rows) {
+      if (raw(i, j) < worthAveraging * most) continue;
       const value = Math.abs(averagedMoment(moments, way, [i, j], width_m));
-      if (value > peak.value) peak = { value, x_m, y_m };
-    });
-  });
+      if (value > peak.value) peak = { value, x_m: mesh.x_m[i] ?? 0, y_m: mesh.y_m[j] ?? 0 };
+    }
+  }
   return peak;
 }
 
@@ -151,23 +177,38 @@ export function forceEffects(
     else if (carrier.kind === 'prop') {
       raise(`prop ${carrier.index}`, force, support, true);
       raise(`prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support, true);
-    } else if (carrier.kind === 'front' && !isOverPanel(base.panels_m, support.x_m))
-      raise(`span ${spanAt(base.panels_m, support.x_m)}`, force, support, true);
+    } else if (carrier.kind === 'front') {
+      for (const { span, share } of spansAt(base, support.x_m, carrier.length_m))
+        raise(`span ${span}`, share * force, support, true);
+    }
   });
-  for (const line of lines) {
+  lines.forEach((line, index) => {
     const { force_Npm, support } = largestLineForce(line, forces_N, person?.patch_m ?? usual.patch_m);
     const place = supports[support];
-    if (place !== undefined) raise('rail', force_Npm, place);
-  }
+    if (place === undefined) return;
+    raise('rail', force_Npm, place);
+    raise(`rail on line ${index}`, force_Npm, place);
+  });
   return effects;
 }
 
-/** A panel takes what stands over it; the rail does not. */
-function isOverPanel(panels_m: readonly number[], x_m: number): boolean {
-  return panels_m.some((panel) => Math.abs(panel - x_m) < 0.005);
-}
-
-/** Which stretch of the front rail between panels a place is on; 0 is left of the first panel. */
-function spanAt(panels_m: readonly number[], x_m: number): number {
-  return panels_m.filter((panel) => panel <= x_m + 1e-6).length;
+/**
+ * Which stretches of the front rail between panels carry the force of a place, and which share of it; 0 is left of the
+ * first panel. A panel takes what stands over its own thickness, and the rail beside it the rest.
+ *
+ * @param length_m how much of the rail the place stands for
+ */
+function spansAt(
+  { panels_m, from_m, to_m }: Overhang['base'],
+  x_m: number,
+  length_m: number,
+): { readonly span: number; readonly share: number }[] {
+  const panel = panels_m.findIndex((at) => Math.abs(at - x_m) < 0.005);
+  if (panel < 0) return [{ span: panels_m.filter((at) => at <= x_m + 1e-6).length, share: 1 }];
+  const sides = [x_m - from_m, to_m - x_m].map((room) => room > 0.005);
+  const count = sides.filter(Boolean).length;
+  const over = Math.min(1, (usual.railThickness_m * count) / 2 / length_m);
+  return sides.flatMap((isThere, side) =>
+    isThere ? [{ span: panel + side, share: (1 - over) / count }] : [],
+  );
 }

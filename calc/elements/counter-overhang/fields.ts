@@ -1,16 +1,15 @@
 import type { TopField } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
-import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
 import { estimatedError } from '../../mechanics/plate/moment-error.ts';
 import { nodeOf } from '../../mechanics/plate/mesh.ts';
 import { averagedMoment, momentsOf } from '../../mechanics/plate/moments.ts';
-import { resultantOf } from '../../mechanics/plate/plate-load.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
-import { ownWeight, peopleLoad, servedLoads, settledField, together, type Worst } from './search.ts';
+import { evenLoads, peopleLoads, together } from './top-loads.ts';
+import { settledField, type Worst } from './trial.ts';
 
 /** What differs from place to place on a top, each as it is where its worst is found. */
 export interface TopFields {
@@ -68,11 +67,8 @@ function stateOf(
   const model = models[worst.side];
   const bound = model.bounds.find((each) => each.bound === worst.bound);
   if (bound === undefined) return null;
-  const loads = [ownWeight(overhang), ...servedLoads(overhang, worst.served)];
-  const load = together(
-    { field: fieldUnder(model.plate, loads), resultant: resultantOf(loads) },
-    peopleLoad(overhang, model, worst.people),
-  );
+  const [people = null] = peopleLoads(overhang, model, [worst.people]);
+  const load = together(evenLoads(overhang, model)(worst.served), people);
   const field = settledField(overhang, bound.held, load, bound.stander.stand(load));
   if (field === null) return null;
   const { mesh } = model.plate;

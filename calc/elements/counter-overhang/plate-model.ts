@@ -1,5 +1,5 @@
 import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
-import { gradedLines, type PlateMesh } from '../../mechanics/plate/mesh.ts';
+import type { PlateMesh } from '../../mechanics/plate/mesh.ts';
 import { linePartsOf, type LinePart } from '../../mechanics/plate/line-force.ts';
 import { standerOf, type Stander } from '../../mechanics/plate/standing.ts';
 import type { PlateBeam } from '../../mechanics/plate/stiffness.ts';
@@ -11,8 +11,8 @@ import {
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
 import { reliesOnScrews } from './top-tipping.ts';
-import type { Overhang, Prop } from './overhang.ts';
-import { usual } from './usual.ts';
+import type { Overhang } from './overhang.ts';
+import { closest_m, propStops } from './top-mesh.ts';
 
 /** Screws that hold to their strength, and screws that are loose. */
 export type Bound = 'screws-hold' | 'screws-loose';
@@ -48,12 +48,11 @@ interface Place extends PlateSupport {
 /**
  * Makes a plate of a top, with its bars, on its rails, panels, props and screws.
  *
- * @param finer cells that one cell is cut into each way, to see what the mesh does
+ * @param mesh with lines through all of them
  */
-export function topModel(overhang: Overhang, side: RingSide, finer = 1): TopModel {
+export function topModel(overhang: Overhang, side: RingSide, mesh: PlateMesh): TopModel {
   const { top, props, screws } = overhang;
   const grain = top.wood[side];
-  const mesh = meshOf(overhang, finer);
   const [Dx_Nm, Dy_Nm] = top.isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
   const bars = props.flatMap((prop): PlateBeam[] =>
     prop.kind === 'flat-bar'
@@ -93,50 +92,6 @@ function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 
   });
   return { carriers: places.map(({ carrier }) => carrier), lines: [...lines.values()].map(linePartsOf) };
 }
-
-/** Lines through everything that carries the top, closest along the rail on the stool side. */
-function meshOf({ top, base, props }: Overhang, finer: number): PlateMesh {
-  const { length_m, depth_m, thickness_m } = top;
-  const largest_m = Math.max(length_m, depth_m) / 16 / finer;
-  const points = props.filter(({ kind }) => kind !== 'flat-bar');
-  const sideOverhangs = [base.from_m, base.to_m].filter((at) => at > 0.02 && at < length_m - 0.02);
-  const fine_m = Math.max(thickness_m, depth_m / 40) / finer;
-  return {
-    x_m: gradedLines(
-      length_m,
-      [base.from_m, base.to_m, ...base.panels_m, ...props.map(({ at }) => at)],
-      {
-        largest_m,
-        near: [
-          ...[...sideOverhangs, ...points.map(({ at }) => at)].map((at_m) => ({ at_m, size_m: fine_m })),
-          ...[base.from_m, base.to_m].map((at_m) => ({ at_m, size_m: cornerCell_m / finer })),
-        ],
-      },
-      closest_m,
-    ),
-    y_m: gradedLines(
-      depth_m,
-      [base.back_m, base.front_m, ...props.flatMap((prop) => propStops(prop, base.front_m))],
-      {
-        largest_m,
-        near: [base.front_m, ...points.map(({ to }) => to)].map((at_m) => ({ at_m, size_m: fine_m })),
-      },
-      closest_m,
-    ),
-  };
-}
-
-/** Where a prop begins or presses, from the back edge. */
-function propStops(prop: Prop, front_m: number): number[] {
-  if (prop.kind === 'flat-bar') return [prop.from, prop.to];
-  return prop.kind === 'leg' ? [prop.to] : [(front_m + prop.to) / 2, prop.to];
-}
-
-/** At a corner of the base a cell is half as wide as what the force on the rail is averaged over. */
-const cornerCell_m = usual.patch_m / 2;
-
-/** Lines nearer to each other are one. */
-const closest_m = 0.004;
 
 /** Rails along back and face, and the panels between them, at every line of the mesh that crosses them. */
 function linePlaces({ top, base }: Overhang, mesh: PlateMesh): Place[] {

@@ -1,11 +1,10 @@
-import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
-import { resultantOf } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import { edgeEffects, type EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
-import { ownWeight, servedLoads, settledField, together, type Served, type Worst } from './search.ts';
+import { ownWeight, preparedLoads, servedLoads, together, type Served } from './top-loads.ts';
+import { settledField, type Worst } from './trial.ts';
 
 /** Movement of the edges without anybody there. */
 export interface ServiceMovements {
@@ -22,20 +21,17 @@ export interface LongTerm extends Worst {
 }
 
 /** Works out the movements that stay for years. A bound on which the top tips under its own weight gives none. */
-export function serviceMovements(overhang: Overhang, { side, plate, bounds }: TopModel): ServiceMovements {
+export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMovements {
+  const { side, plate, bounds } = model;
   const { serving, top } = overhang;
   const edges = freeEdges(overhang);
-  const prepared = (loads: ReturnType<typeof servedLoads>): PreparedLoad => ({
-    field: fieldUnder(plate, loads),
-    resultant: resultantOf(loads),
-  });
-  const own = prepared([ownWeight(overhang)]);
+  const own = preparedLoads(model, [ownWeight(overhang)]);
   const arrangements: readonly Served[] = serving === null ? ['nowhere'] : ['overhangs', 'everywhere'];
   const underServing = new Map<EffectName, Worst>();
   const longTerm = new Map<EffectName, LongTerm>();
   const none = own.field.map(() => 0);
   for (const served of arrangements) {
-    const load = serving === null ? null : prepared(servedLoads(overhang, served));
+    const load = serving === null ? null : preparedLoads(model, servedLoads(overhang, served));
     for (const { bound, held, stander } of bounds) {
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));

@@ -1,7 +1,8 @@
 import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { Standing } from './people.ts';
 import type { Bound } from './plate-model.ts';
-import type { Served, Worst } from './search.ts';
+import type { Served } from './top-loads.ts';
+import type { Worst } from './trial.ts';
 
 /** A place on the top in words. */
 export function placeWords(

@@ -109,11 +109,11 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
   return section('analysis', 'Analysis', {
     tables: analysed.isLost ? [] : [worstTable(overhang, analysed)],
     notes: [
-      'People are moved along every edge that stands out, corners included, and then closer around the worst places. Rails, panels and props push and never pull.',
+      'People are moved along every edge that stands out, corners included, and then closer around the worst places, on a coarse mesh; the worst of them are worked out on a fine one. Rails, panels and props push and never pull.',
       ...(meshError === null
         ? []
         : [
-            `The mesh is chosen from the sizes, closest along the rail. All over the top its moments may be off by ${significant(meshError * 100, 2)} % (Zienkiewicz and Zhu, in the energy norm); a mesh twice as fine moves the governing values by less than a fifteenth.`,
+            `The mesh is chosen from the sizes, closest at the props and along the rail. All over the top its moments may be off by ${significant(meshError * 100, 2)} % (Zienkiewicz and Zhu, in the energy norm); a mesh twice as fine raises no governing value by more than a fifteenth.`,
           ]),
       `The force on a rail or panel for each length is averaged where it is largest over ${show(overhang.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody takes up: at a corner a plate presses on a point.`,
       screws === null

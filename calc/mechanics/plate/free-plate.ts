@@ -52,6 +52,17 @@ export function fieldUnder({ mesh, factor }: FreePlate, loads: readonly PlateLoa
   return solveBand(factor, loadVector(mesh, loads));
 }
 
+/** Movements under each of several loads, solved together. */
+export function fieldsUnder(
+  { mesh, factor }: FreePlate,
+  each: readonly (readonly PlateLoad[])[],
+): Float64Array[] {
+  return solveBandForAll(
+    factor,
+    each.map((loads) => loadVector(mesh, loads)),
+  );
+}
+
 /** Movements under one newton at each of some places. */
 export function fieldsUnderUnits({ mesh, factor }: FreePlate, places: readonly PlaceShape[]): Float64Array[] {
   const vectors = places.map(({ dofs, values }) => {

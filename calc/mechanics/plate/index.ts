@@ -12,12 +12,5 @@ export { heldPlate, withSupports, type HeldPlate, type PlateSupport, type Shared
 export { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
 export { fieldOfStanding, standerOf, type PreparedLoad, type Stander, type Standing } from './standing.ts';
 export { addedLoads, preparedLoad, solvePlate, tippingWords, type SolvedPlate } from './solve-plate.ts';
-export {
-  averagedMoment,
-  averagedMomentAt,
-  momentAt,
-  momentsOf,
-  type MomentWay,
-  type PlateMoments,
-} from './moments.ts';
+export { averagedMoment, momentAt, momentsOf, type MomentWay, type PlateMoments } from './moments.ts';
 export { estimatedError } from './moment-error.ts';

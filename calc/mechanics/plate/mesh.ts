@@ -52,7 +52,7 @@ export interface Fineness {
   /** Largest cell anywhere. */
   readonly largest_m: number;
   /** Largest cell at each of these places; away from them cells grow by at most `growth` of the distance. */
-  readonly near: readonly { readonly at_m: number; readonly size_m: number }[];
+  readonly near: readonly { readonly at_m: number; readonly size_m: number; readonly growth?: number }[];
   readonly growth?: number;
 }
 
@@ -77,7 +77,7 @@ export function gradedLines(
   const size = (at: number): number =>
     Math.min(
       fineness.largest_m,
-      ...fineness.near.map(({ at_m, size_m }) => size_m + growth * Math.abs(at - at_m)),
+      ...fineness.near.map(({ at_m, size_m, growth: own = growth }) => size_m + own * Math.abs(at - at_m)),
     );
   return stops.flatMap((from, index) => {
     const to = stops[index + 1];

@@ -32,12 +32,16 @@ export function momentsOf(plate: FreePlate, field: Float64Array): PlateMoments {
     new Float64Array(count),
   ];
   const cells = new Uint8Array(count);
+  const [ofX, ofY, ofTwist] = [new Float64Array(4), new Float64Array(4), new Float64Array(4)];
   momentsInCells(plate, field, (i, j, atGauss) => {
+    continueToCorners(atGauss, 0, ofX);
+    continueToCorners(atGauss, 4, ofY);
+    continueToCorners(atGauss, 8, ofTwist);
     for (let corner = 0; corner < 4; corner++) {
       const node = nodeOf(mesh, i + (corner >> 1), j + (corner & 1));
-      x_Nmpm[node] = (x_Nmpm[node] ?? 0) + continued(atGauss, 0, corner);
-      y_Nmpm[node] = (y_Nmpm[node] ?? 0) + continued(atGauss, 4, corner);
-      xy_Nmpm[node] = (xy_Nmpm[node] ?? 0) + continued(atGauss, 8, corner);
+      x_Nmpm[node] = (x_Nmpm[node] ?? 0) + (ofX[corner] ?? 0);
+      y_Nmpm[node] = (y_Nmpm[node] ?? 0) + (ofY[corner] ?? 0);
+      xy_Nmpm[node] = (xy_Nmpm[node] ?? 0) + (ofTwist[corner] ?? 0);
       cells[node] = (cells[node] ?? 0) + 1;
     }
   });
@@ -53,14 +57,17 @@ export function momentsInCells(
   field: Float64Array,
   visit: (i: number, j: number, atGauss: Float64Array) => void,
 ): void {
-  const { x_m, y_m } = mesh;
   const { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm } = stiffness;
-  const [shapesX, shapesY] = [shapesOf(x_m), shapesOf(y_m)];
+  const { shapesX, shapesY, dofs } = cellsOf(mesh);
   const atGauss = new Float64Array(12);
   const summed = new Float64Array(3 * alongX);
-  shapesX.forEach((sx, i) => {
-    shapesY.forEach((sy, j) => {
-      sumAlongX(field, cellDofs(mesh, i, j), sx, summed);
+  let cell = 0;
+  for (let i = 0; i < shapesX.length; i++) {
+    const sx = shapesX[i];
+    for (let j = 0; j < shapesY.length; j++, cell += 16) {
+      const sy = shapesY[j];
+      if (sx === undefined || sy === undefined) continue;
+      sumAlongX(field, dofs, cell, sx, summed);
       for (let g = 0; g < 4; g++) {
         const [s, t] = [4 * (g >> 1), 4 * (g & 1)];
         let [xx, yy, xy] = [0, 0, 0];
@@ -74,28 +81,59 @@ export function momentsInCells(
         atGauss[8 + g] = -2 * Dxy_Nm * xy;
       }
       visit(i, j, atGauss);
-    });
-  });
+    }
+  }
 }
 
 /** Gauss's two places along x times the four functions along y that are left. */
 const alongX = 8;
 
 /** Sums the unknowns of a cell over its functions along x: plain, sloped and bent, at both of Gauss's places. */
-function sumAlongX(field: Float64Array, dofs: Int32Array, sx: SideShapes, summed: Float64Array): void {
-  for (let k = 0; k < alongX; k++) {
-    const s = k & 4;
-    let [plain, sloped, bent] = [0, 0, 0];
-    for (let a = 0; a < 4; a++) {
-      const value = field[dofs[4 * a + (k & 3)] ?? 0] ?? 0;
-      plain += value * (sx.plain[s + a] ?? 0);
-      sloped += value * (sx.sloped[s + a] ?? 0);
-      bent += value * (sx.bent[s + a] ?? 0);
+function sumAlongX(
+  field: Float64Array,
+  dofs: Int32Array,
+  cell: number,
+  { plain, sloped, bent }: SideShapes,
+  summed: Float64Array,
+): void {
+  for (let b = 0; b < 4; b++) {
+    const p = field[dofs[cell + b] ?? 0] ?? 0;
+    const q = field[dofs[cell + 4 + b] ?? 0] ?? 0;
+    const r = field[dofs[cell + 8 + b] ?? 0] ?? 0;
+    const v = field[dofs[cell + 12 + b] ?? 0] ?? 0;
+    for (let s = 0; s < alongX; s += 4) {
+      summed[s + b] = fourTerms(plain, s, p, q, r, v);
+      summed[alongX + s + b] = fourTerms(sloped, s, p, q, r, v);
+      summed[2 * alongX + s + b] = fourTerms(bent, s, p, q, r, v);
     }
-    summed[k] = plain;
-    summed[alongX + k] = sloped;
-    summed[2 * alongX + k] = bent;
   }
+}
+
+function fourTerms(shape: Float64Array, s: number, p: number, q: number, r: number, v: number): number {
+  return p * (shape[s] ?? 0) + q * (shape[s + 1] ?? 0) + r * (shape[s + 2] ?? 0) + v * (shape[s + 3] ?? 0);
+}
+
+/** What the cells of a mesh need for every field, worked out once. */
+interface Cells {
+  readonly shapesX: readonly SideShapes[];
+  readonly shapesY: readonly SideShapes[];
+  /** Sixteen unknowns of each cell, x by x. */
+  readonly dofs: Int32Array;
+}
+
+const known = new WeakMap<PlateMesh, Cells>();
+
+function cellsOf(mesh: PlateMesh): Cells {
+  const held = known.get(mesh);
+  if (held !== undefined) return held;
+  const [shapesX, shapesY] = [shapesOf(mesh.x_m), shapesOf(mesh.y_m)];
+  const dofs = new Int32Array(16 * shapesX.length * shapesY.length);
+  shapesX.forEach((_, i) => {
+    shapesY.forEach((__, j) => dofs.set(cellDofs(mesh, i, j), 16 * (i * shapesY.length + j)));
+  });
+  const made = { shapesX, shapesY, dofs };
+  known.set(mesh, made);
+  return made;
 }
 
 interface SideShapes {
@@ -115,13 +153,16 @@ function shapesOf(lines: readonly number[]): SideShapes[] {
   });
 }
 
-function continued(atGauss: Float64Array, from: number, corner: number): number {
-  let sum = 0;
-  for (let g = 0; g < 4; g++) {
-    const share = (g >> 1 === corner >> 1 ? near : far) * ((g & 1) === (corner & 1) ? near : far);
-    sum += share * (atGauss[from + g] ?? 0);
-  }
-  return sum;
+/** Continues values at Gauss's four places straight to the four corners. */
+function continueToCorners(atGauss: Float64Array, from: number, corners: Float64Array): void {
+  const [a, b] = [atGauss[from] ?? 0, atGauss[from + 1] ?? 0];
+  const [c, d] = [atGauss[from + 2] ?? 0, atGauss[from + 3] ?? 0];
+  const [ab, ba] = [near * a + far * b, far * a + near * b];
+  const [cd, dc] = [near * c + far * d, far * c + near * d];
+  corners[0] = near * ab + far * cd;
+  corners[1] = near * ba + far * dc;
+  corners[2] = far * ab + near * cd;
+  corners[3] = far * ba + near * dc;
 }
 
 /** A moment at any place, straight between the nodes, N·m/m. */
@@ -138,43 +179,39 @@ export function momentAt(moments: PlateMoments, way: MomentWay, x_m: number, y_m
 }
 
 /**
- * A moment averaged across its own strips over a window: the one along x along y, and the other way round. A peak at
- * the end of a line of supports is no higher than what a piece as wide as the plate is thick takes; there the average
+ * A moment at a node averaged across its own strips over a window: the one along x along y, and the other way round. A peak
+ * at the end of a line of supports is no higher than what a piece as wide as the plate is thick takes; there the average
  * settles as the mesh gets finer, which the peak does not.
  *
  * @param way which moment
  * @param width_m the window; where it would reach past the plate it is moved back inside
  */
-export function averagedMomentAt(
-  moments: PlateMoments,
-  way: 'x' | 'y',
-  x_m: number,
-  y_m: number,
-  width_m: number,
-): number {
-  const { mesh } = moments;
-  const [lines, middle] = way === 'x' ? [mesh.y_m, y_m] : [mesh.x_m, x_m];
-  const at = (place: number): number =>
-    way === 'x' ? momentAt(moments, way, x_m, place) : momentAt(moments, way, place, y_m);
-  const end = lines[lines.length - 1] ?? 0;
-  const width = Math.min(width_m, end);
-  const from = Math.min(Math.max(0, middle - width / 2), end - width);
-  const cuts = [from, ...lines.filter((line) => line > from && line < from + width), from + width];
-  return cuts.slice(1).reduce((sum, to, k) => {
-    const start = cuts[k] ?? from;
-    return sum + ((to - start) * (at(start) + at(to))) / 2 / width;
-  }, 0);
-}
-
-/** The same at a node, by its lines. */
 export function averagedMoment(
   moments: PlateMoments,
   way: 'x' | 'y',
   [i, j]: readonly [number, number],
   width_m: number,
 ): number {
-  const { x_m, y_m } = moments.mesh;
-  return averagedMomentAt(moments, way, x_m[i] ?? NaN, y_m[j] ?? NaN, width_m);
+  const { mesh } = moments;
+  const values = valuesOf(moments, way);
+  const [lines, here] = way === 'x' ? [mesh.y_m, j] : [mesh.x_m, i];
+  const first = way === 'x' ? nodeOf(mesh, i, 0) : nodeOf(mesh, 0, j);
+  const step = (way === 'x' ? nodeOf(mesh, i, 1) : nodeOf(mesh, 1, j)) - first;
+  const end = lines[lines.length - 1] ?? 0;
+  const width = Math.min(width_m, end);
+  const from = Math.min(Math.max(0, (lines[here] ?? 0) - width / 2), end - width);
+  const to = from + width;
+  let k = here;
+  while (k > 0 && (lines[k] ?? 0) > from) k--;
+  let sum = 0;
+  for (; k + 1 < lines.length && (lines[k] ?? Infinity) < to; k++) {
+    const [start, stop] = [lines[k] ?? 0, lines[k + 1] ?? 0];
+    const [low, high] = [values[first + k * step] ?? 0, values[first + (k + 1) * step] ?? 0];
+    const [a, b] = [Math.max(start, from), Math.min(stop, to)];
+    // Straight between the nodes: the mean of a stretch is the value in its middle.
+    sum += (b - a) * (low + ((high - low) * ((a + b) / 2 - start)) / (stop - start));
+  }
+  return sum / width;
 }
 
 function valuesOf({ x_Nmpm, y_Nmpm, xy_Nmpm }: PlateMoments, way: MomentWay): Float64Array {

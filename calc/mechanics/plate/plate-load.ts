@@ -63,26 +63,43 @@ function addPoint(vector: Float64Array, mesh: PlateMesh, x_m: number, y_m: numbe
   }
 }
 
-/** Gauss's two places of an interval integrate cubics exactly. */
-const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;
-
+/** A patch is the product of its stretches along x and y, and so is what it does to every cubic. */
 function addPatch(vector: Float64Array, mesh: PlateMesh, load: Extract<PlateLoad, { kind: 'patch' }>): void {
   const { fromX_m, toX_m, fromY_m, toY_m, load_N } = load;
-  const area = (toX_m - fromX_m) * (toY_m - fromY_m);
-  for (const [x0, x1] of stretches(mesh.x_m, fromX_m, toX_m)) {
-    for (const [y0, y1] of stretches(mesh.y_m, fromY_m, toY_m)) {
-      const share = (load_N * (x1 - x0) * (y1 - y0)) / area / 4;
-      for (const s of gauss) {
-        for (const t of gauss) addPoint(vector, mesh, x0 + s * (x1 - x0), y0 + t * (y1 - y0), share);
+  const share = load_N / ((toX_m - fromX_m) * (toY_m - fromY_m));
+  const [alongX, alongY] = [stretches(mesh.x_m, fromX_m, toX_m), stretches(mesh.y_m, fromY_m, toY_m)];
+  for (const { cell: i, sums: x } of alongX) {
+    for (const { cell: j, sums: y } of alongY) {
+      const dofs = cellDofs(mesh, i, j);
+      for (let k = 0; k < 16; k++) {
+        const dof = dofs[k] ?? 0;
+        vector[dof] = (vector[dof] ?? 0) + share * (x[k >> 2] ?? 0) * (y[k & 3] ?? 0);
       }
     }
   }
 }
 
-/** The parts of a stretch that lie in one cell each. */
-function stretches(lines: readonly number[], from: number, to: number): (readonly [number, number])[] {
-  const cuts = [from, ...lines.filter((line) => line > from && line < to), to];
-  return cuts.slice(1).map((end, index) => [cuts[index] ?? from, end]);
+/** Gauss's two places of an interval integrate cubics exactly. */
+const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;
+
+/** The four cubics of a side summed over the part of a stretch that lies on it. */
+interface Stretch {
+  readonly cell: number;
+  readonly sums: readonly number[];
+}
+
+function stretches(lines: readonly number[], from: number, to: number): Stretch[] {
+  const found: Stretch[] = [];
+  for (let cell = 0; cell + 1 < lines.length; cell++) {
+    const [start, end] = [lines[cell] ?? 0, lines[cell + 1] ?? 0];
+    const [first, last] = [Math.max(from, start), Math.min(to, end)];
+    if (last <= first) continue;
+    const h = end - start;
+    const [near, far] = gauss.map((g) => hermite((first + g * (last - first) - start) / h, h, 0));
+    if (near === undefined || far === undefined) continue;
+    found.push({ cell, sums: near.map((value, k) => ((last - first) / 2) * (value + (far[k] ?? 0))) });
+  }
+  return found;
 }
 
 export function resultantOf(loads: readonly PlateLoad[]): Resultant {

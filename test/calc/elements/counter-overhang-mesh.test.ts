@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { ndsAsd } from '../../../calc/codes/nds-asd/index.ts';
-import { topModel } from '../../../calc/elements/counter-overhang/plate-model.ts';
+import { topMeshes } from '../../../calc/elements/counter-overhang/analysed.ts';
 import { readOverhang } from '../../../calc/elements/counter-overhang/read-overhang.ts';
 import { searchCombination } from '../../../calc/elements/counter-overhang/search.ts';
 import { startChecks } from '../../../server/start-checks.ts';
@@ -28,7 +28,7 @@ describe('either side of the growth rings', () => {
     if (!read.ok || combination === undefined) throw new Error('not read');
     const { overhang } = read;
     const [stiff = NaN, soft = NaN] = (['stiff', 'soft'] as const).map(
-      (side) => searchCombination(overhang, topModel(overhang, side), combination).worst.get('bar 0')?.value,
+      (side) => searchCombination(overhang, topMeshes(overhang, side), combination).worst.get('bar 0')?.value,
     );
     expect(soft).toBeGreaterThan(stiff);
     const bar = check(bars).checks.find(({ id }) => id === 'prop');
@@ -38,11 +38,26 @@ describe('either side of the growth rings', () => {
 });
 
 describe('a mesh twice as fine', () => {
-  it.each([
+  const legs = (to: string, ...at: number[]): CounterOverhangInput['props'] =>
+    at.map((each) => ({ kind: 'leg', at: `${each} in`, to, allowable: '900 lbf' }));
+  const short = [18, 54].map((at) => ({
+    kind: 'bracket' as const,
+    at: `${at} in`,
+    to: '30 in',
+    allowable: '900 lbf',
+  }));
+  it.each<readonly [string, CounterOverhangInput]>([
     ['no props', start],
     ['brackets', propped],
+    ['short brackets', { ...start, props: short }],
     ['flat bars', bars],
-  ])('moves the governing values by less than a fifteenth: %s', (_, document) => {
+    ['legs in from the edge', { ...start, props: legs('32 in', 10, 62) }],
+    ['three legs', { ...start, props: legs('34 in', 2, 36, 70) }],
+    [
+      'legs under a thick top',
+      { ...start, top: { ...start.top, thickness: '2.5 in' }, props: legs('34 in', 2, 70) },
+    ],
+  ])('raises no governing value by more than a fifteenth: %s', (_, document) => {
     const reading = readDocument(document);
     if (!reading.ok || reading.document.element !== 'counter-overhang') throw new Error('not a counter');
     const read = readOverhang(reading.document);
@@ -50,12 +65,19 @@ describe('a mesh twice as fine', () => {
     const { overhang } = read;
     const combination = overhang.code.combinations(['ten-years', 'seven-days']).at(-1);
     if (combination === undefined) throw new Error('no combination');
-    const [coarse, fine] = [1, 2].map((finer) =>
-      searchCombination(overhang, topModel(overhang, 'stiff', finer), combination),
-    );
-    for (const effect of ['along', 'across', 'edge stool', 'rail'] as const) {
-      const [before, after] = [coarse, fine].map((found) => found?.worst.get(effect)?.value ?? NaN);
-      expect(Math.abs((before ?? NaN) / (after ?? NaN) - 1), effect).toBeLessThan(1 / 15);
+    for (const side of ['stiff', 'soft'] as const) {
+      const [usual, fine] = [1, 2].map((finer) =>
+        searchCombination(overhang, topMeshes(overhang, side, finer), combination),
+      );
+      for (const effect of ['along', 'across', 'edge stool', 'rail', 'span 1', 'prop 0'] as const) {
+        const [before, after] = [usual, fine].map((found) => found?.worst.get(effect)?.value);
+        if (before === undefined || after === undefined) {
+          expect([effect, before, after]).toEqual(['prop 0', undefined, undefined]);
+          continue;
+        }
+        expect(after / before, `${side} ${effect}`).toBeLessThan(1 + 1 / 15);
+        expect(after / before, `${side} ${effect}`).toBeGreaterThan(1 - 1 / 8);
+      }
     }
   });
 });

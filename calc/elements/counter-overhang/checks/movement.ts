@@ -9,7 +9,7 @@ import type { Analysed } from '../analysed.ts';
 import type { EffectName } from '../effects.ts';
 import type { Overhang } from '../overhang.ts';
 import { freeEdges, type FreeEdge } from '../people.ts';
-import type { Worst } from '../search.ts';
+import type { Worst } from '../trial.ts';
 import { placeWords, stateWords } from '../where.ts';
 
 interface Kind {

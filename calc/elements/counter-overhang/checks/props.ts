@@ -7,7 +7,7 @@ import { noEffect, worstOf, type Analysed } from '../analysed.ts';
 import { barMetal, type FlatBar } from '../bar.ts';
 import { barMoment, bracketCouple } from '../hold-formulas.ts';
 import type { Overhang, Prop } from '../overhang.ts';
-import type { Worst } from '../search.ts';
+import type { Worst } from '../trial.ts';
 import { stateWords } from '../where.ts';
 
 type Rated = Exclude<Prop, FlatBar>;

@@ -10,7 +10,8 @@ import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Analysed } from '../analysed.ts';
 import type { EffectName } from '../effects.ts';
 import { onOneSheet, type Overhang } from '../overhang.ts';
-import type { Found, Worst } from '../search.ts';
+import type { Found } from '../search.ts';
+import type { Worst } from '../trial.ts';
 import { placeWords, stateWords } from '../where.ts';
 
 /** Above half of what is derived for tension across the grain nothing can be vouched for. */

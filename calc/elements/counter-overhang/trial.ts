@@ -1,0 +1,123 @@
+import {
+  fieldOfStanding,
+  type PreparedLoad,
+  type Standing as PlateStanding,
+} from '../../mechanics/plate/standing.ts';
+import type { HeldPlate } from '../../mechanics/plate/supports.ts';
+import {
+  edgeEffects,
+  forceEffects,
+  liftEffect,
+  momentEffects,
+  type Effect,
+  type EffectName,
+} from './effects.ts';
+import type { Overhang } from './overhang.ts';
+import { freeEdges, type Standing } from './people.ts';
+import type { Bound, RingSide, TopModel } from './plate-model.ts';
+import { evenLoads, peopleLoads, together, type Served } from './top-loads.ts';
+
+/** Who and what is on the top. */
+export interface Case {
+  readonly served: Served;
+  readonly people: Standing;
+}
+
+/** The worst of one effect, and what stood on the top then. */
+export interface Worst extends Effect, Case {
+  readonly side: RingSide;
+  readonly bound: Bound;
+}
+
+/** A top on which one case after another is tried, and the worst of every effect kept. */
+export interface Trial {
+  readonly onBound: ReadonlyMap<Bound, ReadonlyMap<EffectName, Worst>>;
+  /** The first case under which the top tips on a bound. */
+  readonly tips: ReadonlyMap<Bound, Case>;
+  /** Tries cases on one bound, or on all; those that are like each other best follow one another. */
+  tryCases(cases: readonly Case[], bound?: Bound): void;
+}
+
+export function trialOf(overhang: Overhang, model: TopModel): Trial {
+  const { plate, bounds } = model;
+  const edges = freeEdges(overhang);
+  const even = evenLoads(overhang, model);
+  const own = even('nowhere');
+  const ownFields = new Map(
+    bounds.map(({ bound, held, stander }) => [bound, settledField(overhang, held, own, stander.stand(own))]),
+  );
+  const onBound = new Map(bounds.map(({ bound }) => [bound, new Map<EffectName, Worst>()]));
+  const tips = new Map<Bound, Case>();
+  const tried = new Set<string>();
+  const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
+    const worst = onBound.get(bound);
+    effects.forEach((effect, name) => {
+      if (effect.value > (worst?.get(name)?.value ?? -Infinity))
+        worst?.set(name, { ...effect, side: model.side, bound, ...each });
+    });
+  };
+  const loadsOf = (cases: readonly Case[]): ((each: Case) => PreparedLoad) => {
+    const arrangements = [...new Map(cases.map(({ people }) => [placesOf(people), people]))];
+    const loads = peopleLoads(
+      overhang,
+      model,
+      arrangements.map(([, people]) => people),
+    );
+    const byPlaces = new Map(arrangements.map(([places], index) => [places, loads[index] ?? null]));
+    return ({ served, people }) => together(even(served), byPlaces.get(placesOf(people)) ?? null);
+  };
+  return {
+    onBound,
+    tips,
+    tryCases(cases, only) {
+      const fresh = bounds.flatMap((held) => {
+        const { bound } = held;
+        if (only !== undefined && only !== bound) return [];
+        return cases.flatMap((each) => {
+          const key = `${bound} ${keyOf(each)}`;
+          if (tried.has(key)) return [];
+          tried.add(key);
+          return [{ held, each }];
+        });
+      });
+      const loads = loadsOf(fresh.map(({ each }) => each));
+      for (const { held, each } of fresh) {
+        const load = loads(each);
+        const { bound, stander } = held;
+        const standing = stander.stand(load);
+        const field = settledField(overhang, held.held, load, standing);
+        const before = ownFields.get(bound) ?? null;
+        if (field === null || before === null || !standing.stands) {
+          if (!tips.has(bound)) tips.set(bound, each);
+          continue;
+        }
+        keep(edgeEffects(overhang, plate.mesh, edges, field, before), bound, each);
+        keep(new Map([['lift', liftEffect(plate.mesh, overhang, field)]]), bound, each);
+        keep(forceEffects(overhang, held.held.supports, held, standing.forces_N), bound, each);
+        keep(momentEffects(overhang, model, field), bound, each);
+      }
+    },
+  };
+}
+
+/** Movements of a top that stands; null where it tips, or moves so far that it is as good as tipped. */
+export function settledField(
+  { top }: Overhang,
+  held: HeldPlate,
+  load: PreparedLoad,
+  standing: PlateStanding,
+): Float64Array | null {
+  if (!standing.stands) return null;
+  const field = fieldOfStanding(held, load, standing);
+  const far = top.depth_m / 4;
+  for (let dof = 0; dof < field.length; dof += 4) if (!(Math.abs(field[dof] ?? NaN) < far)) return null;
+  return field;
+}
+
+function keyOf({ served, people }: Case): string {
+  return `${served} ${placesOf(people)}`;
+}
+
+function placesOf(people: Standing): string {
+  return people.map(({ x_m, y_m }) => `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`).join(' ');
+}
