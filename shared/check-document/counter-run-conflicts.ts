@@ -4,7 +4,7 @@ import type { SoundCounterRun } from './sound.ts';
 
 /** What does not fit together between the fields of a counter run. */
 export function counterRunConflicts(
-  { substrate, opening, loads }: SoundCounterRun,
+  { substrate, opening, loads, rails, rail }: SoundCounterRun,
   faults: readonly FieldError[],
 ): FieldError[] {
   const { errors, report } = reporter(faults);
@@ -16,6 +16,8 @@ export function counterRunConflicts(
       `It is much for an opening of ${inches(opening)}: are the two the wrong way round?`,
       '/opening',
     );
+  if (rail !== undefined && (rails ?? 'none') === 'none')
+    report('/rail', 'There are no rails: say under which long edges they are.', '/rails');
   for (const kind of ['area', 'person'] as const) {
     const places = (loads ?? []).flatMap((load, index) => (load?.kind === kind ? [index] : []));
     for (const index of places.slice(1))

@@ -25,6 +25,19 @@ const load = z.discriminatedUnion('kind', [areaLoad, personLoad], {
   error: kindAdvice('kind', ['area', 'person']),
 });
 
+const rail = z
+  .strictObject({
+    thickness: quantityField('length', { from: 0.01, to: 0.15 }, 'Thickness of each rail'),
+    height: quantityField('length', { from: 0.015, to: 0.6 }, 'Height of each rail'),
+    material: textField(80, 'The wood of the rails').optional(),
+    seat: quantityField(
+      'length',
+      { from: 0.003, to: 0.3 },
+      'How much of each end of a rail rests on something, as on a cleat or in a notch',
+    ).optional(),
+  })
+  .meta({ description: 'The rails under the long edges, all alike: each a beam between the cabinet sides' });
+
 /** Panels that carry tile or stone over an opening or between cabinet sides. x runs along the span, y from the back edge. */
 export const counterRunSchema = z.strictObject({
   ...headSchema,
@@ -33,6 +46,7 @@ export const counterRunSchema = z.strictObject({
   opening: quantityField('length', { from: 0.15, to: 3 }, 'Clear span between cabinet sides'),
   depth: quantityField('length', { from: 0.15, to: 1.5 }, 'Depth of the counter, back to front'),
   rails: choiceField(['none', 'front', 'back', 'both'], 'Rails under its long edges').optional(),
+  rail: rail.optional(),
   finish: finishSchema.optional(),
   loads: listField(load, { from: 0, to: 4 }, 'loads: what stands on the counter, and a person').optional(),
   bow: z

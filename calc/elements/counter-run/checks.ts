@@ -10,7 +10,7 @@ import type { Judged } from '../judged.ts';
 import { makeCheck, worstCheck } from '../make-check.ts';
 import { impliedStiffness, stripMovement } from './bow-formulas.ts';
 import { stripStiffness, type Run } from './run.ts';
-import type { State } from './solve.ts';
+import type { Moving, State } from './solve.ts';
 
 /** What panels do in service, elastic. */
 export interface Service {
@@ -39,7 +39,12 @@ export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
       property: 'tension-across',
       pick: isAlong ? 'acrossSpan_N' : 'alongSpan_N',
     },
-    { id: 'shear', title: 'Shear at the cabinet sides', property: 'shear', pick: 'end_Npm' },
+    {
+      id: 'shear',
+      title: run.rails.length === 0 ? 'Shear at the cabinet sides' : 'Shear where they lie',
+      property: 'shear',
+      pick: 'end_Npm',
+    },
   ] as const;
   return kinds.map(({ id, title, property, pick }) => {
     const judged = states.map((state): Judged => {
@@ -84,35 +89,46 @@ function judge(
   };
 }
 
-/** How far the panels move: under everything even, with somebody on them, and over the years. */
-export function movementChecks(run: Run, service: Service): Judged[] {
-  const { limits, system, finish, panel } = run;
-  const K_cr = panel.material.creep.factor;
+/** What moves, and what its limits go by. */
+interface Movable {
+  readonly of: Moving;
+  readonly span_m: number;
+}
+
+const movementWords: Readonly<Record<Moving, { readonly id: string; readonly title: string }>> = {
+  all: { id: 'deflection', title: 'Movement' },
+  'beyond-rails': { id: 'between-rails', title: 'Movement between the rails' },
+};
+
+/** How far something moves: under everything even, with somebody on it, and over the years. */
+export function movementChecks(run: Run, service: Service, { of, span_m }: Movable): Judged[] {
+  const { limits, system, finish, creep: K_cr } = run;
+  const words = movementWords[of];
   const later = work(
     longTermMovement,
     { K_cr, Delta_LT: service.stays_m, Delta_ST: Math.max(0, service.even_m - service.stays_m) },
     system,
   );
   const clause = finish?.clause ?? 'IBC Table 1604.3';
-  const even = limited(run, limits.even, {
-    ...{ id: 'deflection-even', title: 'Movement under everything even', clause },
+  const even = limited(run, span_m, limits.even, {
+    ...{ id: `${words.id}-even`, title: `${words.title} under everything even`, clause },
     ...{ combination: 'weight + what stands there', where: 'where it is most', demand: service.even_m },
   });
   const live =
     service.live === null
       ? null
-      : limited(run, limits.live, {
+      : limited(run, span_m, limits.live, {
           ...{
-            id: 'deflection-live',
-            title: 'Movement under somebody standing',
+            id: `${words.id}-live`,
+            title: `${words.title} under somebody standing`,
             clause,
           },
           ...{ combination: 'what somebody adds', where: service.live.where, demand: service.live.added_m },
         });
-  const years = limited(run, limits.longTerm, {
+  const years = limited(run, span_m, limits.longTerm, {
     ...{
-      id: 'deflection-long-term',
-      title: 'Movement over the years',
+      id: `${words.id}-long-term`,
+      title: `${words.title} over the years`,
       clause: 'NDS 3.5.2; IBC Table 1604.3',
     },
     ...{ combination: 'everything even, with creep', where: 'where it is most', demand: later.value },
@@ -131,11 +147,11 @@ interface Movement {
   readonly demand: number;
 }
 
-function limited({ system, limitSpan_m }: Run, limit: Limit, parts: Movement): Judged | null {
+function limited({ system }: Run, span_m: number, limit: Limit, parts: Movement): Judged | null {
   if (limit.kind === 'none') return null;
   if (limit.kind === 'amount')
     return { check: makeCheck({ ...parts, unit: 'm', capacity: limit.amount_m }, system), steps: [] };
-  const allowed = work(spanFraction, { L_s: limitSpan_m, n_L: limit.divisor }, system);
+  const allowed = work(spanFraction, { L_s: span_m, n_L: limit.divisor }, system);
   return {
     check: makeCheck({ ...parts, unit: 'm', capacity: allowed.value }, system),
     steps: [allowed.step],
@@ -151,20 +167,6 @@ export function tooSoftCheck({ system, span_m, depth_m, dead_Npm2, serving, pers
       ...{ demand: even_N + (person?.load_N ?? 0), capacity: 0 },
       ...{ clause: 'elementary mechanics', where: 'all over', combination: 'all together' },
       note: 'The panels are so soft over this span that they slip off their sides before anything stops them: nothing more can be worked out.',
-    },
-    system,
-  );
-  return [{ check, steps: [] }];
-}
-
-/** Rails are taken as rigid, and nobody has worked them out. */
-export function railCheck({ rails, system }: Run): Judged[] {
-  if (rails.length === 0) return [];
-  const check = makeCheck(
-    {
-      ...{ id: 'rails', title: 'The rails under the long edges', unit: 'm', demand: null, capacity: null },
-      ...{ clause: 'not worked out', where: rails.join(' and '), combination: '' },
-      note: 'The panels are worked out on rails that do not give; what the rails themselves bear and how far they bend is not known here. Without rails the panels alone are checked.',
     },
     system,
   );
@@ -194,7 +196,7 @@ export function bowChecks(run: Run, { live }: Service): Judged[] {
   );
   const judged = { check, steps: [EI.step, moved.step, allowed.step] };
   if (live === null) return [judged];
-  const onBow = limited(run, limits.live, {
+  const onBow = limited(run, span_m, limits.live, {
     ...{ id: 'bow-live', title: 'The present counter under somebody standing, by its bow' },
     ...{ clause: finish?.clause ?? 'IBC Table 1604.3', where: live.where },
     combination: 'what somebody adds, with the stiffness the bow tells of',

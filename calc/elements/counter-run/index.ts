@@ -11,18 +11,13 @@ import {
 } from '../../mechanics/plate/index.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
+import type { Judged } from '../judged.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import {
-  bowChecks,
-  movementChecks,
-  railCheck,
-  strengthChecks,
-  tooSoftCheck,
-  type Service,
-} from './checks.ts';
+import { bowChecks, movementChecks, strengthChecks, tooSoftCheck, type Service } from './checks.ts';
+import { railChecks } from './rail-checks.ts';
 import { readRun, type Run } from './run.ts';
-import { modelOf, mostOf, settled, statesOf, TooSoft, type Model, type State } from './solve.ts';
+import { modelOf, mostOf, settled, statesOf, TooSoft, type Model, type Moving, type State } from './solve.ts';
 import { worksheetOf } from './worksheet.ts';
 
 /**
@@ -38,15 +33,15 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
   const durations = [run.serving, run.person].flatMap((load) => (load === null ? [] : [load.duration]));
   const solved = unlessTooSoft(() => {
     const all = run.code.combinations(durations).flatMap((each) => statesOf(run, model, each));
-    return { states: all, service: serviceOf(run, model, all) };
+    return { states: all, service: serviceOf(run, model, all, 'all') };
   });
   const judged =
     solved === null
       ? tooSoftCheck(run)
       : [
           ...strengthChecks(run, solved.states),
-          ...movementChecks(run, solved.service),
-          ...railCheck(run),
+          ...movementsOf(run, model, solved),
+          ...railChecks(run, solved.states),
           ...bowChecks(run, solved.service),
         ];
   const fields = fieldsOf(run, model, solved?.states ?? []);
@@ -59,23 +54,50 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
     summary: verdictWords(verdict, governing, checks),
     governing: governing.id,
     checks,
-    analysis: { ...movementsOf(run, solved), fields },
+    analysis: { ...amountsOf(run, solved), fields },
     fixings: [],
     remedies: [],
     assumptions: [...new Set(run.assumptions)],
     warnings: run.warnings,
     cautions,
     worksheet: {
-      sections: worksheetOf(run, solved?.service ?? null, judged, fields.movement?.meshError ?? null),
+      sections: worksheetOf(
+        run,
+        solved?.states ?? [],
+        solved?.service ?? null,
+        judged,
+        fields.movement?.meshError ?? null,
+      ),
     },
-    provenance: { values: [...run.panel.provenance, ...(run.finish?.provenance ?? [])] },
+    provenance: {
+      values: [
+        ...run.panel.provenance,
+        ...(run.finish?.provenance ?? []),
+        ...(run.rail?.material.provenance ?? []),
+      ],
+    },
     edition: { code: run.code.edition, tool: `Shelf and overhang check ${version}` },
   });
 }
 
-function movementsOf(
-  { panel, system }: Run,
-  solved: { readonly states: readonly State[]; readonly service: Service } | null,
+interface Solved {
+  readonly states: readonly State[];
+  /** Of everything: panels with the rails they lie on. */
+  readonly service: Service;
+}
+
+/** Everything is held to the span; between two rails the panels are held to the way from one to the other as well. */
+function movementsOf(run: Run, model: Model, { states, service }: Solved): Judged[] {
+  const { span_m, depth_m, rails } = run;
+  const all = movementChecks(run, service, { of: 'all', span_m });
+  if (rails.length < 2) return all;
+  const between = serviceOf(run, model, states, 'beyond-rails');
+  return [...all, ...movementChecks(run, between, { of: 'beyond-rails', span_m: depth_m })];
+}
+
+function amountsOf(
+  { creep, system }: Run,
+  solved: Solved | null,
 ): Omit<CounterRunResult['analysis'], 'fields'> {
   if (solved === null) return { even: null, withPerson: null, longTerm: null };
   const { even_m, stays_m } = solved.service;
@@ -83,7 +105,7 @@ function movementsOf(
   return {
     even: q(even_m),
     withPerson: q(Math.max(...solved.states.map(({ movement_m }) => movement_m))),
-    longTerm: q(panel.material.creep.factor * stays_m + Math.max(0, even_m - stays_m)),
+    longTerm: q(creep * stays_m + Math.max(0, even_m - stays_m)),
   };
 }
 
@@ -96,7 +118,7 @@ function unlessTooSoft<T>(work: () => T): T | null {
   }
 }
 
-function serviceOf(run: Run, model: Model, states: readonly State[]): Service {
+function serviceOf(run: Run, model: Model, states: readonly State[], of: Moving): Service {
   const even = model.serving === null ? model.dead : addedLoads(model.dead, model.serving);
   const stays =
     model.serving === null ? model.dead : addedLoads(model.dead, model.serving, run.serving?.sustained ?? 0);
@@ -106,23 +128,15 @@ function serviceOf(run: Run, model: Model, states: readonly State[]): Service {
       const alone = states.find(
         ({ combination, spot }) => combination === state.combination && spot === null,
       );
-      const added_m = addedBy(model, state.field, alone?.field);
+      const added_m = mostOf(model, of, state.field, alone?.field);
       return { added_m, where: `somebody standing ${state.spot?.words ?? ''}` };
     })
     .reduce<Service['live']>((a, b) => (a === null || b.added_m > a.added_m ? b : a), null);
   return {
-    even_m: mostOf(model, settled(model, even).field),
+    even_m: mostOf(model, of, settled(model, even).field),
     live,
-    stays_m: mostOf(model, settled(model, stays).field),
+    stays_m: mostOf(model, of, settled(model, stays).field),
   };
-}
-
-/** The most that one field moves further down than another, anywhere. */
-function addedBy({ mesh }: Model, field: Float64Array, before: Float64Array | undefined): number {
-  let most = 0;
-  for (let node = 0; node < mesh.x_m.length * mesh.y_m.length; node++)
-    most = Math.max(most, (field[4 * node] ?? 0) - (before?.[4 * node] ?? 0));
-  return most;
 }
 
 function fieldsOf(run: Run, model: Model, states: readonly State[]): CounterRunResult['analysis']['fields'] {

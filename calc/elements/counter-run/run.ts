@@ -13,6 +13,7 @@ import { readFinish, type Finish } from '../counter-overhang/finish.ts';
 import { readTopPanel } from '../counter-overhang/top-panel.ts';
 import type { TopWood } from '../counter-overhang/top-wood.ts';
 import { usual } from '../counter-overhang/usual.ts';
+import { readRail, type RailBeam } from './rails.ts';
 
 /** Somebody who stands on the counter. */
 const person_N = 300 * poundForce;
@@ -23,14 +24,16 @@ export interface Run {
   readonly system: UnitSystem;
   readonly code: DesignCode;
   readonly span_m: number;
-  /** What limits go by: the shorter way where both long edges are carried. */
-  readonly limitSpan_m: number;
   readonly depth_m: number;
   readonly thickness_m: number;
   readonly panel: TopWood;
   /** Whether the face grain runs along the span. */
   readonly isAlong: boolean;
   readonly rails: readonly ('front' | 'back')[];
+  /** What the rails are; null where there are none, or their size is not given: then they are taken not to bend. */
+  readonly rail: RailBeam | null;
+  /** The greatest creep of what is there: final movement over first. */
+  readonly creep: number;
   readonly finish: Finish | null;
   /** Weight of panels and finish for each area. */
   readonly dead_Npm2: number;
@@ -64,6 +67,9 @@ export function readRun(
   const reading = readTopPanel({ top, conditions, path: '/substrate' }, code, system);
   if (!reading.ok) return reading;
   const { wood: panel } = reading;
+  const railReading = readRail(document, code, system);
+  if (!railReading.ok) return railReading;
+  const { rail } = railReading;
   const finish = readFinish(document.finish, system, 'the span');
   const given = document.loads ?? [
     { kind: 'area' as const, amount: usual.serving_Npm2 },
@@ -78,11 +84,12 @@ export function readRun(
     run: {
       ...{ document, system, code, panel, finish },
       span_m: opening,
-      limitSpan_m: rails === 'both' ? Math.min(opening, depth) : opening,
       depth_m: depth,
       thickness_m: substrate.thickness,
       isAlong: (substrate.grain ?? 'along') === 'along',
       rails: (['front', 'back'] as const).filter((each) => rails === each || rails === 'both'),
+      rail,
+      creep: Math.max(panel.material.creep.factor, rail?.material.creep.factor ?? 0),
       dead_Npm2:
         panel.material.density_kgm3 * substrate.thickness * standardGravity + (finish?.weight_Npm2 ?? 0),
       serving:
@@ -143,6 +150,12 @@ export function readRun(
           'No tile or stone is counted: movement is held against L/360 (IBC Table 1604.3, floors).',
         ),
         ...panel.assumptions,
+        ...(rail === null
+          ? []
+          : [
+              'The panels lie loose on their rails, which bend as simple beams between the cabinet sides.',
+              ...rail.material.assumptions,
+            ]),
       ],
     },
   };

@@ -23,6 +23,7 @@ import {
   type HeldPlate,
 } from '../../mechanics/plate/index.ts';
 import { usual } from '../counter-overhang/usual.ts';
+import { railForces, railGive, type RailForces } from './rails.ts';
 import type { Run } from './run.ts';
 
 /** Where somebody stands; the middle of the square under the feet. */
@@ -42,8 +43,20 @@ export interface State {
   /** Largest moments for each width along the span and across it, averaged over one thickness. */
   readonly alongSpan_N: number;
   readonly acrossSpan_N: number;
-  /** Largest force on an end for each length, averaged over the width that somebody stands on. */
+  /**
+   * Largest force on a side, or on a rail that nobody stands over, for each length, averaged over the width that somebody
+   * stands on.
+   */
   readonly end_Npm: number;
+  /** What each rail carries. */
+  readonly rails: readonly RailForces[];
+}
+
+/** A rail as a line of supports. */
+interface RailLine {
+  readonly edge: 'front' | 'back';
+  readonly places: readonly { readonly support: number; readonly x_m: number }[];
+  readonly parts: readonly LinePart[];
 }
 
 /** Panels on their supports, ready for loads. */
@@ -52,6 +65,7 @@ export interface Model {
   readonly plate: FreePlate;
   readonly held: HeldPlate;
   readonly ends: readonly (readonly LinePart[])[];
+  readonly rails: readonly RailLine[];
   readonly stander: Stander;
   readonly dead: PreparedLoad;
   readonly serving: PreparedLoad | null;
@@ -74,23 +88,37 @@ export function modelOf(run: Run, finer = 1): Model {
   const endAt = (at_m: number): LinePlace[] =>
     lineSupports(mesh, { along: 'y', at_m, from_m: 0, to_m: depth_m, stiffness_Npm2 });
   const [left, right] = [endAt(0), endAt(span_m)];
-  const rails = run.rails.flatMap((rail) =>
-    lineSupports(mesh, {
-      along: 'x',
-      at_m: rail === 'back' ? 0 : depth_m,
-      from_m: 0,
-      to_m: span_m,
-      stiffness_Npm2,
-    }),
+  const supports = [...left, ...right];
+  const rails = run.rails.map((edge): RailLine => {
+    const at_m = edge === 'back' ? 0 : depth_m;
+    const line = lineSupports(mesh, { along: 'x', at_m, from_m: 0, to_m: span_m, stiffness_Npm2 });
+    const inner = line.filter(({ x_m }) => x_m > 1e-9 && x_m < span_m - 1e-9);
+    const places = inner.map(({ x_m }, index) => ({ x_m, support: supports.length + index }));
+    supports.push(...inner);
+    const parts = inner.map(({ length_m }, index) => ({ length_m, support: places[index]?.support ?? -1 }));
+    return { edge, places, parts: linePartsOf(parts) };
+  });
+  const { rail } = run;
+  const shared = rails.flatMap(({ places }) =>
+    rail === null
+      ? []
+      : [
+          {
+            supports: places.map(({ support }) => support),
+            give_mpN: railGive(
+              rail,
+              places.map(({ x_m }) => x_m),
+            ),
+          },
+        ],
   );
-  const inner = rails.filter(({ x_m }) => x_m > 1e-9 && x_m < span_m - 1e-9);
-  const held = heldPlate(plate, [...left, ...right, ...inner]);
+  const held = heldPlate(plate, supports, shared);
   const even = (pressure: number): PlateLoad => ({
     ...{ kind: 'patch', fromX_m: 0, toX_m: span_m, fromY_m: 0, toY_m: depth_m },
     load_N: pressure * span_m * depth_m,
   });
   return {
-    ...{ mesh, plate, held },
+    ...{ mesh, plate, held, rails },
     ends: [left, right].map((end, which) =>
       linePartsOf(end.map(({ length_m }, index) => ({ length_m, support: which * left.length + index }))),
     ),
@@ -100,18 +128,22 @@ export function modelOf(run: Run, finer = 1): Model {
   };
 }
 
-/** The places where somebody asks most of the panels: the middle of each free long edge, and of the whole. */
+/** The places where somebody asks most of the panels and their rails: the middle of each long edge, and of the whole. */
 function spotsOf({ span_m, depth_m, thickness_m, person, rails }: Run): Spot[] {
   if (person === null) return [];
+  const besideEdge = Math.min(person.patch_m / 2 + thickness_m, depth_m / 2);
   const half = person.patch_m / 2;
   const middle = span_m / 2;
   /** What stands nearer to a support than the panel is thick adds no shear (NDS 3.4.3.1). */
   const beside = Math.min(half + thickness_m, middle);
   return [
-    ...(rails.includes('front')
-      ? []
-      : [{ words: 'in the middle of the front edge', x_m: middle, y_m: depth_m - half }]),
-    ...(rails.includes('back') ? [] : [{ words: 'in the middle of the back edge', x_m: middle, y_m: half }]),
+    { words: 'in the middle of the front edge', x_m: middle, y_m: depth_m - half },
+    { words: 'in the middle of the back edge', x_m: middle, y_m: half },
+    ...rails.map((edge) => ({
+      words: `beside the ${edge} rail`,
+      x_m: middle,
+      y_m: edge === 'back' ? besideEdge : depth_m - besideEdge,
+    })),
     { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
     {
       words: 'on the front edge beside a cabinet side',
@@ -163,18 +195,39 @@ function stateOf(
     });
   });
   const width_m = run.person?.patch_m ?? usual.patch_m;
-  const end_Npm = Math.max(
-    ...model.ends.map((end) => largestLineForce(end, field.forces_N, width_m).force_Npm),
-  );
+  const lines = [
+    ...model.ends,
+    ...model.rails.flatMap(({ edge, parts }) => (isOver(run, spot, edge) ? [] : [parts])),
+  ];
+  const end_Npm = Math.max(...lines.map((line) => largestLineForce(line, field.forces_N, width_m).force_Npm));
   return {
     combination,
     spot,
     field: field.field,
-    movement_m: mostOf(model, field.field),
+    movement_m: mostOf(model, 'all', field.field),
     alongSpan_N,
     acrossSpan_N,
     end_Npm,
+    rails: railsOf(run, model, field.forces_N),
   };
+}
+
+/** Whether somebody stands over a rail, or nearer to it than the panels are thick: that adds no shear (NDS 3.4.3.1). */
+function isOver({ depth_m, thickness_m, person }: Run, spot: Spot | null, edge: 'front' | 'back'): boolean {
+  if (spot === null || person === null) return false;
+  const away_m = edge === 'back' ? spot.y_m : depth_m - spot.y_m;
+  return away_m < person.patch_m / 2 + thickness_m - 1e-9;
+}
+
+function railsOf({ rail }: Run, { rails }: Model, forces_N: Float64Array): RailForces[] {
+  if (rail === null) return [];
+  return rails.map(({ edge, places }) =>
+    railForces(
+      rail,
+      edge,
+      places.map(({ support, x_m }) => ({ x_m, force_N: forces_N[support] ?? 0 })),
+    ),
+  );
 }
 
 /** Panels so soft that they would slip off their sides. */
@@ -190,11 +243,24 @@ export function settled(
   return { field: fieldOfStanding(model.held, load, standing), forces_N: standing.forces_N };
 }
 
-/** The largest movement down. */
-export function mostOf({ mesh }: Model, field: Float64Array): number {
+/** Movement of everything, or of the panels beyond the rails on both sides of them. */
+export type Moving = 'all' | 'beyond-rails';
+
+/** The largest movement down, of one field or from one to another. */
+export function mostOf({ mesh }: Model, of: Moving, field: Float64Array, before?: Float64Array): number {
+  const last = mesh.y_m.length - 1;
+  const depth_m = mesh.y_m[last] ?? 1;
+  const movedAt = (i: number, j: number): number => {
+    const dof = 4 * nodeOf(mesh, i, j);
+    return (field[dof] ?? 0) - (before?.[dof] ?? 0);
+  };
   let most = 0;
   mesh.x_m.forEach((_, i) => {
-    mesh.y_m.forEach((__, j) => (most = Math.max(most, field[4 * nodeOf(mesh, i, j)] ?? 0)));
+    const [back, front] = of === 'all' ? [0, 0] : [movedAt(i, 0), movedAt(i, last)];
+    mesh.y_m.forEach((y_m, j) => {
+      const ofRails = back + ((front - back) * y_m) / depth_m;
+      most = Math.max(most, movedAt(i, j) - ofRails);
+    });
   });
   return most;
 }

@@ -7,10 +7,12 @@ import { stripMovement } from './bow-formulas.ts';
 import type { Service } from './checks.ts';
 import { usual } from '../counter-overhang/usual.ts';
 import { stripStiffness, type Run } from './run.ts';
+import type { State } from './solve.ts';
 
 /** The calculation a reviewer follows, from what was given to what comes of it. */
 export function worksheetOf(
   run: Run,
+  states: readonly State[],
   service: Service | null,
   judged: readonly Judged[],
   meshError: number | null,
@@ -38,6 +40,7 @@ export function worksheetOf(
           ? [`The lines above are of one sheet; there are ${panel.sheets} of them, not glued.`]
           : [],
     }),
+    ...railSections(run, states),
     section('actions', 'Actions', {
       tables: [
         {
@@ -50,9 +53,10 @@ export function worksheetOf(
     }),
     section('analysis', 'Analysis', {
       notes: [
-        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, in the middle of each free long edge, and beside a cabinet side; the worst counts.',
+        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, in the middle of each long edge, and beside what carries the panels; the worst counts.',
+        'Somebody who stands over a cabinet side or a rail, or nearer to it than the panels are thick, adds no shear there (NDS 3.4.3.1).',
         'The plate leaves out what shear adds to the movement: little in panels as thin for their span as these.',
-        `Shear at a cabinet side is from the force on it, averaged where it is largest over ${show(run.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody stands on: at a corner a plate presses on a point.`,
+        `Shear where the panels lie is from the force there, averaged where it is largest over ${show(run.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody stands on: at a corner a plate presses on a point.`,
         ...(meshError === null
           ? []
           : [
@@ -63,6 +67,46 @@ export function worksheetOf(
     ...(service === null ? [] : [handCheck(run, service)]),
     ...checkSections(judged),
     section('summary', 'Summary', {}),
+  ];
+}
+
+/** The wood of the rails, and the most that each carries. */
+function railSections({ rail, rails, system }: Run, states: readonly State[]): Section[] {
+  if (rail === null) return [];
+  const { material } = rail;
+  const most = (edge: string, pick: 'moment_Nm' | 'end_N'): number =>
+    Math.max(
+      0,
+      ...states
+        .flatMap((state) => state.rails.filter((each) => each.edge === edge))
+        .map((each) => each[pick]),
+    );
+  return [
+    section('material', 'The rails', {
+      statements: [
+        ...material.statements,
+        {
+          label: 'Creep: final over first movement of what stays',
+          value: String(material.creep.factor),
+          source: material.creep.source,
+        },
+      ],
+      steps: material.steps,
+      tables: [
+        {
+          title: 'The most that each rail carries, its own weight included',
+          head: ['Rail', 'Moment', 'Force at an end'],
+          rows: rails.map((edge) => [
+            edge,
+            showInCalculation(most(edge, 'moment_Nm'), 'N.m', system),
+            showInCalculation(most(edge, 'end_N'), 'N', system),
+          ]),
+        },
+      ],
+      notes: [
+        `Each rail is a simple beam of ${show(rail.span_m, 'm', system)}, with shear; what the panels press on it with, mesh line by mesh line, gives its moments by statics. The larger creep of panels and rails is taken for both.`,
+      ],
+    }),
   ];
 }
 
@@ -119,6 +163,7 @@ function given(run: Run): Statement[] {
       run.rails.length === 0 ? 'none' : run.rails.join(' and '),
       document.rails !== undefined,
     ),
+    ...railGiven(document, m),
     ...(finish?.statements ?? []),
     either('Weight of panels and finish for each area', show(dead_Npm2, 'N/m2', system), false),
     ...(serving === null
@@ -135,5 +180,18 @@ function given(run: Run): Statement[] {
       : [either('Somebody standing', show(person.load_N, 'N', system), document.loads !== undefined)]),
     ...(document.bow === undefined ? [] : [either('Bow measured', m(document.bow.measured), true)]),
     either('Code of practice', run.code.edition, true),
+  ];
+}
+
+function railGiven({ rail }: Run['document'], m: (metres: number) => string): Statement[] {
+  if (rail === undefined) return [];
+  const rests =
+    rail.seat === undefined ? 'how its ends are held not given' : `${m(rail.seat)} of each end rests`;
+  return [
+    {
+      label: 'Each rail',
+      value: `${m(rail.thickness)} thick, ${m(rail.height)} high; ${rests}`,
+      source: 'given',
+    },
   ];
 }

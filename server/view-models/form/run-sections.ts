@@ -1,7 +1,7 @@
 import { finishParts } from './finish-parts.ts';
 import type { FormView } from './form-view.ts';
 import { counterLoadParts, loadsPart } from './load-parts.ts';
-import { fieldPart, type Section } from './model.ts';
+import { fieldPart, type Part, type Section } from './model.ts';
 import { bondWords, railWords, runGrainWords } from './words.ts';
 
 /** The panels under tile or stone. */
@@ -54,11 +54,12 @@ export function openingSection(form: FormView): Section {
       fieldPart(
         form.choice('rails', {
           label: 'Rails under the long edges',
-          hint: 'What rails bear is not worked out: with them the answer is “cannot say”.',
           unsaid: 'Not said: none',
           options: railWords,
+          reshapes: true,
         }),
       ),
+      ...railParts(form),
       fieldPart(
         form.text('bow.measured', {
           label: 'Bow there now',
@@ -67,6 +68,28 @@ export function openingSection(form: FormView): Section {
       ),
     ],
   };
+}
+
+/** What the rails are; asked only where there are some. */
+function railParts(form: FormView): Part[] {
+  const hasRails = !['', 'none'].includes(form.written('rails'));
+  if (!hasRails && !form.anyWritten('rail')) return [];
+  return [
+    fieldPart(form.text('rail.thickness', { label: 'Thickness of each rail' })),
+    fieldPart(
+      form.text('rail.height', {
+        label: 'Height of each rail',
+        hint: 'Thickness and height left empty: the answer is “cannot say”.',
+      }),
+    ),
+    fieldPart(form.text('rail.material', { label: 'Wood of the rails', list: 'list:boards' })),
+    fieldPart(
+      form.text('rail.seat', {
+        label: 'Seat of each end',
+        hint: 'How much of it rests on a cleat or in a notch. Left empty: what holds it is not checked.',
+      }),
+    ),
+  ];
 }
 
 /** What stands on them, and who. */

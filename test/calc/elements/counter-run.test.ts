@@ -93,11 +93,24 @@ describe('panels under tile or stone', () => {
     expect(live({ ...start, rails: 'both' })).toBeLessThan(live(start));
   });
 
-  it('can not be vouched for on rails that nobody has worked out; both rails make the shorter way the span', () => {
+  it('can not be vouched for on rails of a size that is not given, nor on rails whose seats are not', () => {
     const wide: CounterRunInput = { ...start, opening: '96 in', rails: 'both' };
     expect(outcome(wide, 'rails')?.outcome).toBe('cannot-say');
     expect(check(wide).verdict).not.toBe('holds');
-    expect((outcome(wide, 'deflection-even')?.capacity?.value ?? NaN) / inch).toBeCloseTo(25 / 720, 9);
+    const sized: CounterRunInput = {
+      ...start,
+      rails: 'both',
+      rail: { thickness: '3/4 in', height: '3-1/2 in' },
+    };
+    expect(outcome(sized, 'rails')).toBeUndefined();
+    expect(outcome(sized, 'rail-seat')?.outcome).toBe('cannot-say');
+    expect(check(sized).verdict).toBe('cannot-say');
+  });
+
+  it('between two rails are held to the way between them, and everything to the span', () => {
+    const wide: CounterRunInput = { ...start, opening: '96 in', rails: 'both' };
+    expect((outcome(wide, 'between-rails-even')?.capacity?.value ?? NaN) / inch).toBeCloseTo(25 / 720, 9);
+    expect((outcome(wide, 'deflection-even')?.capacity?.value ?? NaN) / inch).toBeCloseTo(96 / 720, 9);
   });
 
   it('are as soft by their bow whatever is to lie on them', () => {
