@@ -90,7 +90,7 @@ export const spanFraction = formula({
   symbols: { L_s: 'm', n_L: '1' },
   unit: 'm',
   source: {
-    document: 'the limit set for this shelf',
+    document: 'the limit that is set',
     edition: '',
     clause: 'twice the length on an overhang (IBC Table 1604.3, footnote i)',
   },

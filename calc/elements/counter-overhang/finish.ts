@@ -61,6 +61,7 @@ export function readFinish(
       provenance: row.provenance,
     })),
     assumptions: [
+      ...(finish.bed === undefined ? ['No weight of mortar or backer is counted: none was given.'] : []),
       `${kind.name} and its bed count as weight alone, glued down or not. What thin tile or stone bears by itself is not vouched for; the panel is kept still enough for it (${kind.limit} of ${span}).`,
     ],
   };

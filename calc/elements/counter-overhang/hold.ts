@@ -44,7 +44,8 @@ function noteOf({ screws, system }: Overhang, { over, weightAlone_Nm }: Line): s
       ? 'Nothing holds the top down but its weight: screw it to the base, well behind the line it tips about.'
       : 'Its own weight holds it; screws keep it from being shifted.';
   }
-  const each = `One screw holds ${show(screws.pull_N, 'N', system)}: ${screws.governs}.`;
+  const nearer = screws.places.length > 1 ? '; those nearer to the line count less, by their distance' : '';
+  const each = `The farthest screw holds ${show(screws.pull_N, 'N', system)}: ${screws.governs}${nearer}.`;
   const slots = 'Slots let the wood move and screws still pull.';
   return isNeeded
     ? `The screws are needed. ${each} ${slots}`

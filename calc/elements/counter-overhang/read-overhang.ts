@@ -132,6 +132,9 @@ function loadWarnings(
           'The pull of the fasteners into the floor does not count: the base is not said to be held to the floor.',
         ]
       : []),
+    ...(base.push === 0 && base.heldToFloor !== true
+      ? ['Nobody is taken to push sideways at the top: a push of nothing was given.']
+      : []),
     ...(base.panels?.length === 0
       ? ['No upright panels are given: what carries the rails is not known.']
       : []),

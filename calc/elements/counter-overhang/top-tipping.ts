@@ -60,13 +60,19 @@ function carryingPoints({ base, props }: Overhang): Point[] {
   ];
 }
 
+/** Screws pull as far as they are from the line, the farthest as hard as it may: lengths to be times its pull. */
+function leverOfAll(levers: readonly number[]): number {
+  const farthest = Math.max(0, ...levers);
+  return farthest === 0 ? 0 : levers.reduce((sum, lever) => sum + lever ** 2, 0) / farthest;
+}
+
 /** Moments about the line through two corners, which go round with the inside on their left. */
 function about(overhang: Overhang, from: Point, to: Point): TippingMoments {
   const { top, serving, person, screws, system } = overhang;
   const lever = leverAbout(from, to);
   const { outside, inside } = topParts(top, lever);
   const people = peopleOutside(overhang, lever);
-  const pulls = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -lever([x_m, y_m])));
+  const levers = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -lever([x_m, y_m])));
   const over = work(
     overturningMoment,
     {
@@ -79,7 +85,7 @@ function about(overhang: Overhang, from: Point, to: Point): TippingMoments {
     },
     system,
   );
-  const Sigma_s = (screws?.pull_N ?? 0) * pulls.reduce((a, b) => a + b, 0);
+  const Sigma_s = (screws?.pull_N ?? 0) * leverOfAll(levers);
   const keep = work(topHolding, { D_r: inside.weight_N, e_r: inside.lever_m, Sigma_s }, system);
   const slant = Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
   return {

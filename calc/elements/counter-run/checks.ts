@@ -16,6 +16,8 @@ import type { Moving, State } from './solve.ts';
 export interface Service {
   /** Under everything even, weight included. */
   readonly even_m: number;
+  /** Under all of that and somebody who stands where it is worst; null where nobody does. */
+  readonly together: { readonly moved_m: number; readonly where: string } | null;
   /** The most anybody who stands there adds to what is there without them. */
   readonly live: { readonly added_m: number; readonly where: string } | null;
   /** What stays for years, and the rest of what is even. */
@@ -125,6 +127,15 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
           },
           ...{ combination: 'what somebody adds', where: service.live.where, demand: service.live.added_m },
         });
+  // Tile and stone have no say in what somebody may feel: under everything at once they are held to their own limit.
+  const together =
+    finish === null || service.together === null
+      ? null
+      : limited(run, span_m, limits.even, {
+          ...{ id: `${words.id}-together`, title: `${words.title} under everything together`, clause },
+          ...{ combination: 'weight, what stands there and somebody', where: service.together.where },
+          demand: service.together.moved_m,
+        });
   const years = limited(run, span_m, limits.longTerm, {
     ...{
       id: `${words.id}-long-term`,
@@ -133,9 +144,12 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
     },
     ...{ combination: 'everything even, with creep', where: 'where it is most', demand: later.value },
   });
-  return [even, live, years === null ? null : { ...years, steps: [later.step, ...years.steps] }].filter(
-    (each) => each !== null,
-  );
+  return [
+    even,
+    live,
+    together,
+    years === null ? null : { ...years, steps: [later.step, ...years.steps] },
+  ].filter((each) => each !== null);
 }
 
 interface Movement {

@@ -122,8 +122,14 @@ function serviceOf(run: Run, model: Model, states: readonly State[], of: Moving)
   const even = model.serving === null ? model.dead : addedLoads(model.dead, model.serving);
   const stays =
     model.serving === null ? model.dead : addedLoads(model.dead, model.serving, run.serving?.sustained ?? 0);
-  const live = states
-    .filter(({ spot }) => spot !== null)
+  const peopled = states.filter(({ spot }) => spot !== null);
+  const together = peopled
+    .map(({ field, spot }) => ({
+      moved_m: mostOf(model, of, field),
+      where: `somebody standing ${spot?.words ?? ''}`,
+    }))
+    .reduce<Service['together']>((a, b) => (a === null || b.moved_m > a.moved_m ? b : a), null);
+  const live = peopled
     .map((state) => {
       const alone = states.find(
         ({ combination, spot }) => combination === state.combination && spot === null,
@@ -135,6 +141,7 @@ function serviceOf(run: Run, model: Model, states: readonly State[], of: Moving)
   return {
     even_m: mostOf(model, of, settled(model, even).field),
     live,
+    together,
     stays_m: mostOf(model, of, settled(model, stays).field),
   };
 }

@@ -9,21 +9,29 @@ import { drawing, line, rect, text, type Drawing } from '../svg.ts';
 
 const side_m = 0.75 * inch;
 
-/** A counter run from the front, to true scale: cabinet sides, panels in their sheets, tile or stone, somebody in the middle. */
+/** A counter run from the front, to true scale: cabinet sides, rail, panels in their sheets, tile or stone, somebody in the middle. */
 export function runSection(document: CounterRunDocument, view: View): Drawing {
   const units = document.units ?? 'inch-pound';
-  const { opening, substrate, finish } = document;
+  const { opening, substrate, finish, rail } = document;
   const frame = frames[view];
   const size = frame.letters;
   const cover_m = finish === undefined ? 0 : finish.thickness + (finish.bed ?? 0);
   const words = `${dimensionText(substrate.thickness, units)} panel`;
-  const room = { left: frame.left + 4, right: frame.right - textWidth(words, size) - 16 };
-  const scale = trueScale(opening + 2 * side_m, room, cover_m + substrate.thickness + 0.15, frame.mostHeight);
+  const railWords = rail === undefined ? '' : `${dimensionText(rail.height, units)} rail`;
+  const sides_m = Math.max(0.15, (rail?.height ?? 0) + 0.05);
+  const lettering = Math.max(...[words, railWords].map((each) => textWidth(each, size)));
+  const room = { left: frame.left + 4, right: frame.right - lettering - 16 };
+  const scale = trueScale(
+    opening + 2 * side_m,
+    room,
+    cover_m + substrate.thickness + sides_m,
+    frame.mostHeight,
+  );
   const x = (at_m: number): number => scale.x(at_m + side_m);
   const face = size * 3.2;
   const top = face + Math.max(scale.length(cover_m), cover_m > 0 ? 2 : 0);
   const underside = top + Math.max(scale.length(substrate.thickness), 3);
-  const foot = underside + scale.length(0.15);
+  const foot = underside + scale.length(sides_m);
   const sheets = substrate.sheets ?? 1;
   const panel = { left: x(-side_m), right: x(opening + side_m), top, bottom: underside };
   const span = foot + size * 1.8;
@@ -45,6 +53,22 @@ export function runSection(document: CounterRunDocument, view: View): Drawing {
     ...[x(-side_m), x(opening)].map((left) =>
       rect({ left, right: left + scale.length(side_m), top: underside, bottom: foot }, 'outline'),
     ),
+    ...(rail === undefined
+      ? []
+      : [
+          rect(
+            { left: x(0), right: x(opening), top: underside, bottom: underside + scale.length(rail.height) },
+            'outline',
+          ),
+          text(
+            railWords,
+            {
+              x: panel.right + 6,
+              y: underside + Math.max(scale.length(rail.height) / 2 + size * 0.35, size * 1.5),
+            },
+            { size },
+          ),
+        ]),
     text(words, { x: panel.right + 6, y: (top + underside) / 2 + size * 0.35 }, { size }),
     ...loadArrow({ x: x(opening / 2), y: face - 20 }, face),
     ...levelDimension(
@@ -60,7 +84,7 @@ export function runSection(document: CounterRunDocument, view: View): Drawing {
     {
       kind: `run-section-${view}`,
       title: `From the front${document.title === undefined ? '' : `: ${document.title}`}`,
-      description: `Panels ${dimensionText(substrate.thickness, units)} thick${sheets === 1 ? '' : ` in ${sheets} sheets`} over a clear span of ${dimensionText(opening, units)}, ${dimensionText(document.depth, units)} deep${finish === undefined ? '' : `, with ${finish.kind === 'natural-stone' ? 'natural stone' : 'ceramic tile'} ${dimensionText(finish.thickness, units)} thick on them`}.`,
+      description: `Panels ${dimensionText(substrate.thickness, units)} thick${sheets === 1 ? '' : ` in ${sheets} sheets`} over a clear span of ${dimensionText(opening, units)}, ${dimensionText(document.depth, units)} deep${rail === undefined ? '' : `, on rails ${dimensionText(rail.height, units)} high`}${finish === undefined ? '' : `, with ${finish.kind === 'natural-stone' ? 'natural stone' : 'ceramic tile'} ${dimensionText(finish.thickness, units)} thick on them`}.`,
     },
     parts,
   );

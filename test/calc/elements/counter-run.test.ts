@@ -113,6 +113,19 @@ describe('panels under tile or stone', () => {
     expect((outcome(wide, 'deflection-even')?.capacity?.value ?? NaN) / inch).toBeCloseTo(96 / 720, 9);
   });
 
+  it('under tile or stone are held to its limit under everything at once, somebody included (ANSI A108.01, memory)', () => {
+    const demand = (id: string) => outcome(start, id)?.demand?.value ?? NaN;
+    // What is there and what somebody adds are most in the same place here: the two add up.
+    const sum = demand('deflection-even') + demand('deflection-live');
+    expect(demand('deflection-together') / sum).toBeGreaterThan(0.95);
+    expect(demand('deflection-together') / sum).toBeLessThan(1.001);
+    expect((outcome(start, 'deflection-together')?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / 720, 9);
+    const relaxed: CounterRunInput = { ...start, limits: { live: 'none' } };
+    expect(outcome(relaxed, 'deflection-together')).toEqual(outcome(start, 'deflection-together'));
+    const { finish: _, ...uncovered } = start;
+    expect(outcome(uncovered, 'deflection-together')).toBeUndefined();
+  });
+
   it('are as soft by their bow whatever is to lie on them', () => {
     const share = (document: CounterRunInput) =>
       /tells of (\d+) %/.exec(outcome({ ...document, bow: { measured: '1/32 in' } }, 'bow')?.note ?? '')?.[1];
