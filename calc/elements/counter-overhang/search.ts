@@ -1,4 +1,5 @@
 import { fieldUnder } from '../../mechanics/plate/free-plate.ts';
+import { nearestLine, type PlateMesh } from '../../mechanics/plate/mesh.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import {
   fieldOfStanding,
@@ -65,7 +66,8 @@ export function searchCombination(overhang: Overhang, model: TopModel, combinati
   if (hasPeople) {
     const walks = walksOf(overhang);
     for (const walk of walks) {
-      for (const place of placesOf(walk)) bench.tryAll({ served: first, people: walk.at(place) });
+      for (const place of placesOf(walk, model.plate.mesh))
+        bench.tryAll({ served: first, people: walk.at(place) });
     }
     refine(bench, walks, first);
     for (const people of bench.worstPeople()) {
@@ -75,13 +77,19 @@ export function searchCombination(overhang: Overhang, model: TopModel, combinati
   return { combination, hasPeople, worst: withoutBrink(bench), tips: bench.tips };
 }
 
-/** Both ends, even steps between, and the stops. */
-function placesOf({ from_m, to_m, stops_m }: Walk): number[] {
+/**
+ * Both ends, the stops, and steps between, on which somebody stands on the nearest line of the mesh: there a moment is read
+ * at its peak, and it is the same from either end.
+ */
+function placesOf(walk: Walk, mesh: PlateMesh): number[] {
+  const { along, from_m, to_m, stops_m } = walk;
+  const lines = along === 'x' ? mesh.x_m : mesh.y_m;
+  const spots = walk.at(0).map(({ x_m, y_m }) => (along === 'x' ? x_m : y_m));
   const steps = Math.max(1, Math.ceil((to_m - from_m) / firstStep_m));
-  const even = Array.from({ length: steps + 1 }, (_, k) => from_m + ((to_m - from_m) * k) / steps);
-  const stops = stops_m.filter((at) => at > from_m && at < to_m);
-  const all = [...even, ...stops].sort((a, b) => a - b);
-  return all.filter((place, index) => index === 0 || place - (all[index - 1] ?? -1) > firstStep_m / 20);
+  const onLines = Array.from({ length: steps + 1 }, (_, k) => from_m + ((to_m - from_m) * k) / steps).flatMap(
+    (even) => spots.map((spot) => nearestLine(lines, even + spot) - spot),
+  );
+  return [from_m, ...[...onLines, ...stops_m].filter((at) => at > from_m && at < to_m), to_m];
 }
 
 function refine(bench: Bench, walks: readonly Walk[], served: Served): void {
@@ -102,15 +110,8 @@ function refine(bench: Bench, walks: readonly Walk[], served: Served): void {
 function placeOn(walk: Walk, people: Standing): number | null {
   const [spot] = people;
   const [start] = walk.at(walk.from_m);
-  const [end] = walk.at(walk.to_m);
-  if (
-    spot === undefined ||
-    start === undefined ||
-    end === undefined ||
-    people.length !== walk.at(walk.from_m).length
-  )
-    return null;
-  const isAlongX = Math.abs(end.x_m - start.x_m) >= Math.abs(end.y_m - start.y_m);
+  if (spot === undefined || start === undefined || people.length !== walk.at(walk.from_m).length) return null;
+  const isAlongX = walk.along === 'x';
   const off = isAlongX ? spot.y_m - start.y_m : spot.x_m - start.x_m;
   if (Math.abs(off) > 1e-9) return null;
   return walk.from_m + (isAlongX ? spot.x_m - start.x_m : spot.y_m - start.y_m);
@@ -132,6 +133,9 @@ function withoutBrink({ onBound, tips }: Bench): Map<EffectName, Worst> {
   });
   return all;
 }
+
+/** Share by which two values may differ for rounding's sake. */
+const alike = 1e-7;
 
 interface Bench {
   readonly onBound: ReadonlyMap<Bound, Map<EffectName, Worst>>;
@@ -160,10 +164,20 @@ function benchOf(overhang: Overhang, model: TopModel): Bench {
   const onBound = new Map(bounds.map(({ bound }) => [bound, new Map<EffectName, Worst>()]));
   const tips = new Set<Bound>();
   const tried = new Set<string>();
+  const offMiddle_m = ({ people }: Case): number =>
+    people.length === 0
+      ? -1
+      : Math.abs(people.reduce((sum, { x_m }) => sum + x_m, 0) / people.length - overhang.top.length_m / 2);
+  /** Of places that ask the same but for rounding the one nearest to the middle counts, whichever was tried first. */
+  const isMore = (value: number, each: Case, most: Worst): boolean =>
+    Math.abs(value - most.value) > alike * Math.abs(most.value)
+      ? value > most.value
+      : offMiddle_m(each) < offMiddle_m(most) - 1e-9;
   const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
     const worst = onBound.get(bound);
     effects.forEach((effect, name) => {
-      if (effect.value > (worst?.get(name)?.value ?? -Infinity))
+      const most = worst?.get(name);
+      if (most === undefined || isMore(effect.value, each, most))
         worst?.set(name, { ...effect, side: model.side, bound, ...each });
     });
   };
