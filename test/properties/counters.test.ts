@@ -102,6 +102,35 @@ function expectNoLess(more: CheckResult, less: CheckResult, share = 1e-3): void 
   });
 }
 
+/** Where less was found from one end than from the other, up to 1 %, while places to stand were laid out from the left end alone. */
+const uneven: [Chance][] = [
+  [
+    {
+      ...{ length: 38, depth: 30, base: 17, thickness: 1, inset: 4, person: 147, staves: 'along' },
+      ...{ weight: 140, prop: 'none', isHeld: true },
+    },
+  ],
+  [
+    {
+      ...{ length: 78.5, depth: 30, base: 22, thickness: 1, inset: 8, person: 82, staves: 'along' },
+      ...{ weight: 162, prop: 'flat-bar', isHeld: false },
+    },
+  ],
+  [
+    {
+      ...{ length: 60, depth: 31, base: 23, thickness: 1, inset: 0, person: 293, staves: 'across' },
+      ...{ weight: 82, prop: 'flat-bar', isHeld: false },
+    },
+  ],
+  // All its screws pull with what they hold: the rail carries the same wherever somebody stands.
+  [
+    {
+      ...{ length: 31.5, depth: 35, base: 22, thickness: 1, inset: 3.5, person: 300, staves: 'along' },
+      ...{ weight: 149, prop: 'none', isHeld: true },
+    },
+  ],
+];
+
 describe('counter overhangs of any size', () => {
   it('give sound results', { timeout }, () => {
     fc.assert(
@@ -116,13 +145,14 @@ describe('counter overhangs of any size', () => {
         const [one, other] = [usedOf(check(overhangOf(each))), usedOf(check(overhangOf(each, true)))];
         expect([...other.keys()]).toEqual([...one.keys()]);
         one.forEach((ratio, id) => {
-          // Mesh and places to stand are laid out from the left end: what governs is found to within a fifteenth.
+          // Mesh lines and the places where somebody stands are a mirror image too. Of cases that are alike on the coarse
+          // mesh rounding chooses which is worked out on the fine one: there they may differ by a little.
           if (Number.isFinite(ratio))
-            expect(Math.abs((other.get(id) ?? NaN) - ratio), id).toBeLessThan(0.06 * ratio + 1e-6);
+            expect(Math.abs((other.get(id) ?? NaN) - ratio), id).toBeLessThan(5e-3 * ratio + 1e-3);
           else expect(other.get(id), id).toBe(ratio);
         });
       }),
-      few,
+      { numRuns: few.numRuns + uneven.length, examples: uneven },
     );
   });
 

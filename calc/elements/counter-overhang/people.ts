@@ -31,6 +31,7 @@ export function freeEdges({ top, base }: Overhang): FreeEdge[] {
 
 /** A line along which one person or two can be moved: places are the middle of what they take up. */
 export interface Walk {
+  readonly along: 'x' | 'y';
   readonly from_m: number;
   readonly to_m: number;
   /** Places where somebody comes to what carries the top, or has just stepped off it. */
@@ -50,11 +51,12 @@ export function walksOf(overhang: Overhang): Walk[] {
   const inside = (place: number, whole: number): number => Math.min(Math.max(place, half), whole - half);
   if (person.at_m !== null) {
     const x_m = inside(person.at_m, length_m);
-    return [{ from_m: x_m, to_m: x_m, stops_m: [], at: () => [{ x_m, y_m: depth_m - half }] }];
+    return [{ along: 'x', from_m: x_m, to_m: x_m, stops_m: [], at: () => [{ x_m, y_m: depth_m - half }] }];
   }
   const names = freeEdges(overhang).map(({ name }) => name);
   const hasStools = names.includes('stool');
   const alongX = (y_m: number, spots: readonly number[]): Walk => ({
+    along: 'x',
     from_m: half + Math.max(0, ...spots.map((spot) => -spot)),
     to_m: length_m - half - Math.max(0, ...spots),
     stops_m: [...props.map(({ at }) => at), ...base.panels_m, base.from_m, base.to_m].flatMap((at) =>
@@ -63,6 +65,7 @@ export function walksOf(overhang: Overhang): Walk[] {
     at: (place) => spots.map((spot) => ({ x_m: place + spot, y_m })),
   });
   const alongY = (x_m: number, isFree: boolean): Walk => ({
+    along: 'y',
     from_m: isFree ? half : inside(base.front_m, depth_m),
     to_m: depth_m - half,
     stops_m: [

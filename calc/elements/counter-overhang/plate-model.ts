@@ -1,5 +1,5 @@
 import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
-import type { PlateMesh } from '../../mechanics/plate/mesh.ts';
+import { nearestLine, type PlateMesh } from '../../mechanics/plate/mesh.ts';
 import { linePartsOf, type LinePart } from '../../mechanics/plate/line-force.ts';
 import { standerOf, type Stander } from '../../mechanics/plate/standing.ts';
 import type { PlateBeam } from '../../mechanics/plate/stiffness.ts';
@@ -108,7 +108,7 @@ function linePlaces({ top, base }: Overhang, mesh: PlateMesh): Place[] {
     most_N: Infinity,
     carrier: { kind, length_m },
   });
-  const panels = panels_m.map((panel) => nearest(mesh.x_m, panel));
+  const panels = panels_m.map((panel) => nearestLine(mesh.x_m, panel));
   return [
     ...xs.map((x, i) => place(x, ys[0] ?? back_m, share(xs, i), 'back')),
     ...xs.map((x, i) => place(x, ys[ys.length - 1] ?? front_m, share(xs, i), 'front')),
@@ -120,13 +120,6 @@ function linePlaces({ top, base }: Overhang, mesh: PlateMesh): Place[] {
 
 function within(lines: readonly number[], from: number, to: number): number[] {
   return lines.filter((line) => line >= from - closest_m && line <= to + closest_m);
-}
-
-function nearest(lines: readonly number[], at: number): number {
-  return lines.reduce(
-    (best, line) => (Math.abs(line - at) < Math.abs(best - at) ? line : best),
-    lines[0] ?? 0,
-  );
 }
 
 /** The length of line that a place on it stands for. */

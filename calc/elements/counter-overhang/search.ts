@@ -47,7 +47,7 @@ export function searchCombination(
     const scouting = trialOf(overhang, scout);
     walkAbout(scouting, walks, allServed);
     for (const [bound, cases] of casesOf(scouting)) trial.tryCases(inOrder(cases), bound);
-    settleRails(trial, walks);
+    settle(trial, walks);
   }
   return { combination, hasPeople, worst: withoutBrink(trial), tips: new Set(trial.tips.keys()) };
 }
@@ -72,12 +72,12 @@ function walkAbout(scouting: Trial, walks: readonly Walk[], allServed: readonly 
   tryAt(worstPeople(scouting), allServed);
 }
 
-/** The coarse mesh tells of the force on a rail beside a corner only roughly: the place is found on the fine one. */
-function settleRails(trial: Trial, walks: readonly Walk[]): void {
+/** The coarse mesh tells of some effects, beside a corner above all, only roughly: their places are found on the fine one. */
+function settle(trial: Trial, walks: readonly Walk[]): void {
   for (let step = firstStep_m / 4, round = 0; round < halvings; round++, step /= 2) {
     for (const [bound, worst] of trial.onBound) {
       const cases = [...worst]
-        .filter(([name]) => name === 'rail' || name.startsWith('span '))
+        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || name.startsWith('span '))
         .flatMap(([, { served, people }]) =>
           beside(walks, people, step).map((next) => ({ served, people: next })),
         );
@@ -135,24 +135,15 @@ function casesOf({ onBound, tips }: Trial): [Bound, Case[]][] {
 function placesOf({ from_m, to_m, stops_m }: Walk): number[] {
   const steps = Math.max(1, Math.ceil((to_m - from_m) / firstStep_m));
   const even = Array.from({ length: steps + 1 }, (_, k) => from_m + ((to_m - from_m) * k) / steps);
-  const stops = stops_m.filter((at) => at > from_m && at < to_m);
-  const all = [...even, ...stops].sort((a, b) => a - b);
-  return all.filter((place, index) => index === 0 || place - (all[index - 1] ?? -1) > firstStep_m / 20);
+  return [...even, ...stops_m.filter((at) => at > from_m && at < to_m)];
 }
 
 /** Where on a walk some people are; null where they are not on it. */
 function placeOn(walk: Walk, people: Standing): number | null {
   const [spot] = people;
   const [start] = walk.at(walk.from_m);
-  const [end] = walk.at(walk.to_m);
-  if (
-    spot === undefined ||
-    start === undefined ||
-    end === undefined ||
-    people.length !== walk.at(walk.from_m).length
-  )
-    return null;
-  const isAlongX = Math.abs(end.x_m - start.x_m) >= Math.abs(end.y_m - start.y_m);
+  if (spot === undefined || start === undefined || people.length !== walk.at(walk.from_m).length) return null;
+  const isAlongX = walk.along === 'x';
   const off = isAlongX ? spot.y_m - start.y_m : spot.x_m - start.x_m;
   if (Math.abs(off) > 1e-9) return null;
   return walk.from_m + (isAlongX ? spot.x_m - start.x_m : spot.y_m - start.y_m);

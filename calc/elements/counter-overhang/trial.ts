@@ -38,6 +38,9 @@ export interface Trial {
   tryCases(cases: readonly Case[], bound?: Bound): void;
 }
 
+/** Share by which two values may differ for rounding's sake. */
+const alike = 1e-7;
+
 export function trialOf(overhang: Overhang, model: TopModel): Trial {
   const { plate, bounds } = model;
   const edges = freeEdges(overhang);
@@ -49,10 +52,20 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
   const onBound = new Map(bounds.map(({ bound }) => [bound, new Map<EffectName, Worst>()]));
   const tips = new Map<Bound, Case>();
   const tried = new Set<string>();
+  const offMiddle_m = ({ people }: Case): number =>
+    people.length === 0
+      ? -1
+      : Math.abs(people.reduce((sum, { x_m }) => sum + x_m, 0) / people.length - overhang.top.length_m / 2);
+  /** Of places that ask the same but for rounding the one nearest to the middle counts, whichever was tried first. */
+  const isMore = (value: number, each: Case, most: Worst): boolean =>
+    Math.abs(value - most.value) > alike * Math.abs(most.value)
+      ? value > most.value
+      : offMiddle_m(each) < offMiddle_m(most) - 1e-9;
   const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
     const worst = onBound.get(bound);
     effects.forEach((effect, name) => {
-      if (effect.value > (worst?.get(name)?.value ?? -Infinity))
+      const most = worst?.get(name);
+      if (most === undefined || isMore(effect.value, each, most))
         worst?.set(name, { ...effect, side: model.side, bound, ...each });
     });
   };

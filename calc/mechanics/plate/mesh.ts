@@ -47,6 +47,14 @@ export function sideAt(lines_m: readonly number[], at_m: number): readonly [numb
   return [low, (at_m - from) / h, h];
 }
 
+/** The line nearest to a place. */
+export function nearestLine(lines_m: readonly number[], at_m: number): number {
+  return lines_m.reduce(
+    (best, line) => (Math.abs(line - at_m) < Math.abs(best - at_m) ? line : best),
+    lines_m[0] ?? 0,
+  );
+}
+
 /** How fine a mesh is to be, and where. */
 export interface Fineness {
   /** Largest cell anywhere. */

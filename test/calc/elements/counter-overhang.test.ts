@@ -1,35 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
+import { bareCounter as bare, mapleWeight_lbf } from './counter-documents.ts';
+import { inch, poundForce } from './documents.ts';
 import { errorPaths } from './error-paths.ts';
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
 
-const inch = 0.0254;
-const poundForce = 4.4482216152605;
-
 const start: CounterOverhangInput = startChecks['counter-overhang'];
-const bare: CounterOverhangInput = {
-  schema: 1,
-  element: 'counter-overhang',
-  top: {
-    material: 'sugar-maple',
-    appearance: 'nearly-clear',
-    staves: 'along',
-    length: '72 in',
-    depth: '36 in',
-    thickness: '1-1/2 in',
-  },
-  base: {
-    from: '0 in',
-    to: '72 in',
-    back: '0 in',
-    front: '24 in',
-    weight: '160 lbf',
-    weightAt: '12 in',
-    foot: '24 in',
-    height: '34-1/2 in',
-  },
-};
 const outcome = (document: CounterOverhangInput, id: string) =>
   check(document).checks.find((each) => each.id === id);
 
@@ -110,7 +87,7 @@ describe('a counter overhang by hand', () => {
   it('tips about its foot under two people: 2 × 250 lbf, 10 in out, against 0.6 of its dead load', () => {
     const held = outcome(bare, 'tip-over');
     const served = (10 / 144) * 72 * 12 * 6;
-    const weight = (72 * 36 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const weight = mapleWeight_lbf(72, 36, 1.5);
     const over = 5000 + served + (weight / 3) * 6;
     expect(held?.outcome).toBe('does-not-hold');
     expect((held?.demand?.value ?? 0) / (poundForce * inch) / over).toBeCloseTo(1, 3);
@@ -121,7 +98,7 @@ describe('a counter overhang by hand', () => {
 
   it('is not held over its back by fasteners along its back', () => {
     // By hand, lbf and in: the pivot is the line of the fasteners, so that the weight behind and above it is all there is.
-    const top = (48 * 72 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const top = mapleWeight_lbf(48, 72, 1.5);
     const document: CounterOverhangInput = {
       ...bare,
       top: { ...bare.top, depth: '48 in' },
@@ -171,7 +148,7 @@ describe('a counter overhang by hand', () => {
 
   it('tips about the side where its fasteners into the floor help least, though another is asked more of without them', () => {
     // By hand, lbf and in: a top of 112 x 37 x 1-1/2, its base 72 x 24, two people at the right end or at the stool side.
-    const top = (112 * 37 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const top = mapleWeight_lbf(112, 37, 1.5);
     const right = {
       over: 250 * (38 + 14) + ((top * 40) / 112) * 20,
       rest: 0.6 * (300 * 36 + ((top * 72) / 112) * 36),
@@ -219,7 +196,7 @@ describe('a counter overhang by hand', () => {
     const line = Math.hypot(64, 10);
     const lever = (x: number, y: number): number => ((x - 8) * 10 + (y - 34) * 64) / line;
     const people = 250 * (lever(70, 34) + lever(46, 34));
-    const weight = (72 * 36 * 1.5 * (0.63 * 1.12 * 62.428)) / 1728;
+    const weight = mapleWeight_lbf(72, 36, 1.5);
     // What of the top lies outside: the quadrangle (72, 24), (72, 36), (0, 36), (0, 35.25), where the line meets the left edge.
     const outer = [
       [72, 24],

@@ -1,6 +1,10 @@
 import { check } from '../../../calc/index.ts';
 import type { Check, CheckResult } from '../../../shared/check-result.ts';
-import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import type {
+  BracketShelfInput,
+  CounterOverhangInput,
+  CounterRunInput,
+} from '../../../shared/check-document/index.ts';
 
 export const inch = 0.0254;
 export const foot = 12 * inch;
@@ -64,8 +68,8 @@ function checkOf(result: CheckResult, id: string): Check {
   return only;
 }
 
-/** One check of a shelf, its numbers laid bare. */
-export function judge(document: BracketShelfInput, id: string) {
+/** One check of a shelf or a counter, its numbers laid bare. */
+export function judge(document: BracketShelfInput | CounterOverhangInput | CounterRunInput, id: string) {
   const found = checkOf(check(document), id);
   return {
     demand: found.demand?.value ?? NaN,

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import { counter, mapleWeight_lbf } from './counter-documents.ts';
+import { inch, judge, psi } from './documents.ts';
+
+/*
+ * A top of 96 x 36 in with its staves from back to front, on rails at 0 and at 30 in: each inch of its length is a beam of its
+ * own that hangs out 6 in, and presses on the front rail with q × 36 × 18 / 30 (moments about the back rail).
+ */
+const serving_psf = 50;
+const onPanels = (...panels: string[]) =>
+  counter({
+    top: { length: '96 in', staves: 'across' },
+    base: {
+      ...{ to: '96 in', front: '30 in', foot: '30 in', panels },
+      rail: { thickness: '3/4 in', height: '3-1/2 in', material: 'sugar-maple' },
+    },
+    loads: [{ kind: 'area', amount: `${serving_psf} psf`, duration: 'ten-years' }],
+  });
+const onRail_lbfpin = ((serving_psf / 144 + mapleWeight_lbf(96, 36, 1.5) / (96 * 36)) * 36 * 18) / 30;
+/** Of 3/4 x 3-1/2 in: b h² / 6. */
+const modulus_in3 = (0.75 * 3.5 ** 2) / 6;
+
+describe('the front rail', () => {
+  it('past its last panel is an arm with all its load at the end: P a (AISC Manual Table 3-23, cantilever)', () => {
+    for (const panel of ['0 in', '96 in']) {
+      const moment = onRail_lbfpin * 96 * 96;
+      const bent = judge(onPanels(panel), 'rail').demand / psi;
+      // The one panel takes what stands over it and close beside it: less than a twentieth of 96 in.
+      expect(bent / (moment / modulus_in3)).toBeGreaterThan(0.95);
+      expect(bent / (moment / modulus_in3)).toBeLessThan(1);
+    }
+  });
+
+  it('is judged on an arm of 28 in and not on a span of 40 in that carries more: P a is 784, P L / 4 is 400', () => {
+    const document = onPanels('28 in', '68 in');
+    const { demand, where } = judge(document, 'rail');
+    expect(where).toMatch(/^from (?:0 in to 28 in|68 in to 96 in)/);
+    const moment = onRail_lbfpin * 28 * 28;
+    // A panel takes part of what is beside it: less than a quarter of what is on the arm.
+    expect((demand / psi) * modulus_in3).toBeGreaterThan(0.75 * moment);
+    expect((demand / psi) * modulus_in3).toBeLessThan(moment);
+    const [arm] = check(document).analysis.plate.railLine;
+    expect(demand / (((arm?.load.value ?? NaN) * 28 * inch) / (modulus_in3 * inch ** 3))).toBeCloseTo(1, 6);
+  });
+
+  it('is judged on the span where the arms are short: P L / 4 (AISC Manual Table 3-23, simple beam)', () => {
+    const { demand, where } = judge(onPanels('16 in', '80 in'), 'rail');
+    expect(where).toMatch(/^from 16 in to 80 in/);
+    const moment = (onRail_lbfpin * 64 * 64) / 4;
+    expect((demand / psi) * modulus_in3).toBeGreaterThan(0.8 * moment);
+    expect((demand / psi) * modulus_in3).toBeLessThan(moment);
+  });
+
+  it('is not vouched for where no panel carries it', () => {
+    const { outcome, ratio, note } = judge(onPanels(), 'rail');
+    expect(outcome).toBe('cannot-say');
+    expect(ratio).toBeNull();
+    expect(note).toContain('cannot be worked out');
+  });
+});
