@@ -127,7 +127,7 @@ function loadWarnings(
           'How the top bears on its brackets, corbels or legs is not checked: give each a plate broad enough not to mark the wood.',
         ]
       : []),
-    ...(base.anchorPull !== undefined && base.heldToFloor !== true
+    ...((base.anchorPull ?? base.anchorPullFront) !== undefined && base.heldToFloor !== true
       ? [
           'The pull of the fasteners into the floor does not count: the base is not said to be held to the floor.',
         ]

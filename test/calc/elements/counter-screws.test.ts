@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
+import { counter, mapleWeight_lbf } from './counter-documents.ts';
+import { inch, judge, poundForce } from './documents.ts';
+import { maple } from './maple.ts';
+
+/*
+ * A top of 72 x 36 in on a base 24 in deep, three fasteners along its back at 2 in, somebody of 250 lbf in the middle of the
+ * stool edge: the fasteners pull at 22 in from the face of the base, 24 in of the top lie behind it. By hand, lbf and in.
+ */
+type Screws = NonNullable<CounterOverhangInput['screws']>;
+const [fasteners, lever] = [3, 22];
+const weight = 0.6 * ((mapleWeight_lbf(72, 36, 1.5) * 24) / 36) * 12;
+
+/** What one fastener adds to what keeps the top on its base, lbf, in a dry or in a wet room. */
+function pull_lbf(screws: Omit<Screws, 'at'>, moisture: 'dry' | 'wet'): number {
+  const { capacity, where } = judge(
+    counter({
+      conditions: { moisture },
+      screws: {
+        ...screws,
+        at: [
+          ['12 in', '2 in'],
+          ['36 in', '2 in'],
+          ['60 in', '2 in'],
+        ],
+      },
+      loads: [{ kind: 'person', amount: '250 lbf', at: '36 in', duration: 'seven-days' }],
+    }),
+    'hold-down',
+  );
+  expect(where).toContain('a line along the top');
+  return (capacity / (poundForce * inch) - weight) / (fasteners * lever);
+}
+
+/** 3/4 in in the top, C_D 1.25 for seven days (NDS 2018 Table 2.3.2). */
+const length = 0.75 * 1.25;
+const G = maple.gravity;
+
+describe('fasteners up into the top in a wet room', () => {
+  it.each([
+    // NDS 2018 12.2-3: 1380 G^2.5 D, an 8d common nail of 0.131 in (Table L4); Table 11.3.3: withdrawal of nails 0.25.
+    ['a nail', 'common-nail-8d', 1380 * G ** 2.5 * 0.131, 0.25],
+    // NDS 2018 12.2-2: 2850 G² D, a #6 wood screw of 0.138 in (Table L3); Table 11.3.3: withdrawal of screws 0.7.
+    ['a wood screw', 'wood-screw-6', 2850 * G ** 2 * 0.138, 0.7],
+  ])('%s holds by its own factor of Table 11.3.3', (_, fastener, perInch, wet) => {
+    const screws = { fastener, length: '1-1/2 in', through: '3/4 in', cleat: 'sugar-maple' };
+    const dry = pull_lbf(screws, 'dry');
+    expect(dry / (perInch * length)).toBeCloseTo(1, 3);
+    expect(pull_lbf(screws, 'wet') / dry).toBeCloseTo(wet, 3);
+  });
+
+  it('a lag screw by that of screws, its tip of 5/32 in left out', () => {
+    // NDS 2018 12.2-1: 1800 G^1.5 D^0.75; Table L2: a 1/4 in lag screw 1-1/2 in long.
+    const screws = { fastener: 'lag-screw-1/4', length: '1-1/2 in', through: '3/4 in', cleat: 'sugar-maple' };
+    const dry = pull_lbf(screws, 'dry');
+    expect(dry / (1800 * G ** 1.5 * 0.25 ** 0.75 * (0.75 - 5 / 32) * 1.25)).toBeCloseTo(1, 3);
+    expect(pull_lbf(screws, 'wet') / dry).toBeCloseTo(0.7, 3);
+  });
+});

@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import type { CounterOverhangInput, CounterRunInput } from '../../../shared/check-document/index.ts';
+import { counter } from './counter-documents.ts';
+
+/** One stool, somebody light who may be anywhere, a base on its panels: there is nothing to warn of. */
+const quiet = counter({
+  top: { length: '40 in' },
+  base: { to: '40 in', panels: ['0 in', '40 in'] },
+  screws: { length: '1-1/2 in', at: [['20 in', '2 in']] },
+  loads: [
+    { kind: 'area', amount: '1 psf', duration: 'ten-years' },
+    { kind: 'person', amount: '10 lbf', duration: 'seven-days' },
+  ],
+});
+const person = (more: Partial<Extract<Load, { kind: 'person' }>>): CounterOverhangInput['loads'] => [
+  { kind: 'area', amount: '1 psf', duration: 'ten-years' },
+  { kind: 'person', amount: '10 lbf', duration: 'seven-days', ...more },
+];
+type Load = NonNullable<CounterOverhangInput['loads']>[number];
+const long = (length: string): CounterOverhangInput => ({
+  ...quiet,
+  top: { ...quiet.top, length },
+  base: { ...quiet.base, to: length, panels: ['0 in', length] },
+});
+const propped = (kind: 'bracket' | 'corbel' | 'leg'): CounterOverhangInput => ({
+  ...quiet,
+  props: [{ kind, at: '20 in', to: '34 in', allowable: '500 lbf' }],
+});
+
+const cases: readonly (readonly [string, CounterOverhangInput, RegExp])[] = [
+  ['three stools', long('72 in'), /^Two people are counted at once, though 3 stools fit/],
+  ['four stools', long('96 in'), /^Two people are counted at once, though 4 stools fit/],
+  ['a person who stays', { ...quiet, loads: person({ at: '12 in' }) }, /^One person .* stays 12 in along/],
+  [
+    'a person who stays, three stools',
+    { ...long('72 in'), loads: person({ at: '12 in' }) },
+    /^One person .* stays 12 in along/,
+  ],
+  ['an impact', { ...quiet, loads: person({ duration: 'impact' }) }, /impact: .* not their weight/],
+  ['a bracket', propped('bracket'), /bears on its brackets, corbels or legs is not checked/],
+  ['a corbel', propped('corbel'), /bears on its brackets, corbels or legs is not checked/],
+  ['a leg', propped('leg'), /bears on its brackets, corbels or legs is not checked/],
+  [
+    'fasteners in a floor that holds nothing',
+    { ...quiet, base: { ...quiet.base, anchorPull: '300 lbf' } },
+    /fasteners into the floor does not count/,
+  ],
+  [
+    'fasteners of a base that is said to stand free',
+    { ...quiet, base: { ...quiet.base, anchorPull: '300 lbf', heldToFloor: false } },
+    /fasteners into the floor does not count/,
+  ],
+  [
+    'fasteners along its foot alone, in a floor that holds nothing',
+    { ...quiet, base: { ...quiet.base, anchorPullFront: '300 lbf' } },
+    /fasteners into the floor does not count/,
+  ],
+  ['no panels', { ...quiet, base: { ...quiet.base, panels: [] } }, /^No upright panels are given/],
+];
+
+const nothing: readonly (readonly [string, CounterOverhangInput])[] = [
+  ['one stool', quiet],
+  ['two stools', long('71 in')],
+  ['a person who is there for ten minutes', { ...quiet, loads: person({ duration: 'ten-minutes' }) }],
+  [
+    'a flat bar',
+    {
+      ...quiet,
+      props: [
+        { kind: 'flat-bar', at: '20 in', from: '4 in', to: '34 in', width: '2 in', thickness: '3/8 in' },
+      ],
+    },
+  ],
+  [
+    'a base held to the floor',
+    { ...quiet, base: { ...quiet.base, anchorPull: '300 lbf', heldToFloor: true } },
+  ],
+  ['panels nobody spoke of', { ...quiet, base: { ...quiet.base, panels: undefined } }],
+];
+
+describe('a counter overhang warns of', () => {
+  it.each(cases)('%s, and of nothing else', (_, document, words) => {
+    const { warnings } = check(document);
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatch(words);
+  });
+});
+
+describe('a counter overhang has nothing to warn of with', () => {
+  it.each(nothing)('%s', (_, document) => {
+    expect(check(document).warnings).toEqual([]);
+  });
+});
+
+describe('a counter run warns of', () => {
+  const standing = (duration: 'impact' | 'seven-days'): CounterRunInput => ({
+    schema: 1,
+    element: 'counter-run',
+    substrate: { material: 'mdf', thickness: '25 mm' },
+    opening: '24 in',
+    depth: '24 in',
+    loads: [
+      { kind: 'area', amount: '10 psf', duration: 'ten-years' },
+      { kind: 'person', amount: '100 lbf', duration },
+    ],
+  });
+
+  it('an impact, whose amount is no weight', () => {
+    const { warnings } = check(standing('impact'));
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatch(/impact: .* not their weight/);
+    expect(check(standing('seven-days')).warnings).toEqual([]);
+  });
+});
