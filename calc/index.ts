@@ -22,7 +22,7 @@ import { unknownNamesOfOverhang } from './elements/counter-overhang/names.ts';
 import { checkCounterRun } from './elements/counter-run/index.ts';
 import { checkWallFixing } from './elements/wall-fixing/index.ts';
 import { unknownNamesOfWallFixing } from './elements/wall-fixing/names.ts';
-import { remediesOf } from './layout/remedies/index.ts';
+import { needsRemedies, remediesOf } from './layout/remedies/index.ts';
 import { isInput } from './layout/subject.ts';
 
 /** What may be left out of an answer. */
@@ -50,7 +50,9 @@ export function check(document: unknown, { waysOut = true }: CheckOptions = {}):
   if (reading.document.element === 'counter-overhang') return checkCounterOverhang(reading.document);
   if (reading.document.element === 'counter-run') return checkCounterRun(reading.document);
   return checkBracketShelf(reading.document, (shelf, judgement) =>
-    waysOut && isInput(document) ? remediesOf(document, shelf, judgement) : [],
+    waysOut && needsRemedies(judgement.checks) && isInput(document)
+      ? remediesOf(document, shelf, judgement)
+      : [],
   );
 }
 

@@ -36,8 +36,8 @@ function isPressing(check: Check): boolean {
   return check.outcome === 'does-not-hold' || isOpen(check) || (check.ratio ?? 0) > close;
 }
 
-/** Whether there is anything to find a way out of. */
-function needsRemedies(checks: readonly Check[]): boolean {
+/** Whether there is anything to find a way out of: only then is the document worth reading again. */
+export function needsRemedies(checks: readonly Check[]): boolean {
   return checks.some(isPressing);
 }
 
@@ -55,7 +55,7 @@ const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (troubl
 };
 
 /**
- * Ways out for a shelf that does not hold, can't be vouched for, or is used to more than 90 %: changes that were each made
+ * Ways out for a shelf that needs some: that does not hold, can't be vouched for, or is used to more than 90 %: changes that were each made
  * and judged by every check, the smallest first. Enough is that all holds; of a shelf that holds already, that no check is
  * used to more than 90 %. Where no single change is enough, the change that helps most is made and a second one is looked
  * for after it. Changes that are not enough are offered only where none is, the one that helps most first.
@@ -64,7 +64,6 @@ const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (troubl
  * @param before the shelf read from it, judged
  */
 export function remediesOf(input: BracketShelfInput, shelf: Shelf, before: Judgement): Remedy[] {
-  if (!needsRemedies(before.checks)) return [];
   const trouble = troubleOf({ input, shelf }, before, { left: mostJudgements });
   const { enough, helping } = tryAll(trouble);
   const wayOut = enough.length > 0 ? enough : afterAnother(trouble, helping);
