@@ -28,12 +28,29 @@ export function fineMesh(overhang: Overhang, finer: number): PlateMesh {
         ...ends.filter((at) => at > 0.02 && at < length_m - 0.02).map((at_m) => ({ at_m, ...beside })),
         ...ends.map((at_m) => ({ at_m, size_m: cornerCell_m / finer })),
         ...points.map(({ at }) => ({ at_m: at, ...atProp })),
+        ...underPeople([base.from_m, length_m - base.to_m], length_m, finer),
       ],
     },
     {
       largest_m,
-      near: [{ at_m: base.front_m, ...beside }, ...points.map(({ to }) => ({ at_m: to, ...atProp }))],
+      near: [
+        { at_m: base.front_m, ...beside },
+        ...points.map(({ to }) => ({ at_m: to, ...atProp })),
+        ...underPeople([base.back_m, depth_m - base.front_m], depth_m, finer),
+      ],
     },
+  );
+}
+
+/** Along an edge that stands out, and midway to it, cells are half as wide as somebody takes up: moments peak under them. */
+function underPeople(
+  [first, last]: readonly [number, number],
+  whole_m: number,
+  finer: number,
+): Fineness['near'] {
+  const size_m = usual.patch_m / 2 / finer;
+  return [...(first > 0.02 ? [0, first / 2] : []), ...(last > 0.02 ? [whole_m - last / 2, whole_m] : [])].map(
+    (at_m) => ({ at_m, size_m }),
   );
 }
 

@@ -40,6 +40,12 @@ describe('either side of the growth rings', () => {
 describe('a mesh twice as fine', () => {
   const legs = (to: string, ...at: number[]): CounterOverhangInput['props'] =>
     at.map((each) => ({ kind: 'leg', at: `${each} in`, to, allowable: '900 lbf' }));
+  const five = [2, 19, 36, 53, 70].map((at) => ({
+    kind: 'bracket' as const,
+    at: `${at} in`,
+    to: '34 in',
+    allowable: '900 lbf',
+  }));
   const short = [18, 54].map((at) => ({
     kind: 'bracket' as const,
     at: `${at} in`,
@@ -49,6 +55,7 @@ describe('a mesh twice as fine', () => {
   it.each<readonly [string, CounterOverhangInput]>([
     ['no props', start],
     ['brackets', propped],
+    ['five brackets', { ...start, props: five }],
     ['short brackets', { ...start, props: short }],
     ['flat bars', bars],
     ['legs in from the edge', { ...start, props: legs('32 in', 10, 62) }],
