@@ -92,6 +92,6 @@ export const spanFraction = formula({
   source: {
     document: 'the limit that is set',
     edition: '',
-    clause: 'twice the length on an overhang (IBC Table 1604.3, footnote i)',
+    clause: 'a share of the span, of twice the length on an overhang (IBC Table 1604.3, footnote i)',
   },
 });

@@ -33,7 +33,7 @@ const rail = z
     seat: quantityField(
       'length',
       { from: 0.003, to: 0.3 },
-      'How much of each end of a rail rests on something, as on a cleat or in a notch',
+      'How much of each end of a rail, not notched itself, rests on something, as on a cleat or in a notch of the side',
     ).optional(),
   })
   .meta({ description: 'The rails under the long edges, all alike: each a beam between the cabinet sides' });

@@ -47,7 +47,7 @@ export function searchCombination(
     const scouting = trialOf(overhang, scout);
     walkAbout(scouting, walks, allServed);
     for (const [bound, cases] of casesOf(scouting)) trial.tryCases(inOrder(cases), bound);
-    settle(trial, walks);
+    settle(trial, walks, allServed);
   }
   return { combination, hasPeople, worst: withoutBrink(trial), tips: new Set(trial.tips.keys()) };
 }
@@ -73,14 +73,15 @@ function walkAbout(scouting: Trial, walks: readonly Walk[], allServed: readonly 
 }
 
 /** The coarse mesh tells of some effects, beside a corner above all, only roughly: their places are found on the fine one. */
-function settle(trial: Trial, walks: readonly Walk[]): void {
+function settle(trial: Trial, walks: readonly Walk[], allServed: readonly Served[]): void {
   for (let step = firstStep_m / 4, round = 0; round < halvings; round++, step /= 2) {
     for (const [bound, worst] of trial.onBound) {
       const cases = [...worst]
         .filter(([name]) => ['along', 'across', 'rail'].includes(name) || name.startsWith('span '))
-        .flatMap(([, { served, people }]) =>
-          beside(walks, people, step).map((next) => ({ served, people: next })),
-        );
+        .flatMap(([, { served, people }]) => [
+          ...beside(walks, people, step).map((next) => ({ served, people: next })),
+          ...allServed.map((other) => ({ served: other, people })),
+        ]);
       trial.tryCases(inOrder(cases), bound);
     }
   }
@@ -122,9 +123,9 @@ function worstPeople({ onBound }: Trial): Standing[] {
   );
 }
 
-/** The cases that are the worst of some effect, or tip the top, on each bound. */
-function casesOf({ onBound, tips }: Trial): [Bound, Case[]][] {
-  return [...onBound].map(([bound, worst]) => {
+/** The cases that are the worst of some effect with as many people, or tip the top, on each bound. */
+function casesOf({ cases, tips }: Trial): [Bound, Case[]][] {
+  return [...cases].map(([bound, worst]) => {
     const tipping = tips.get(bound);
     const all = [...worst.values(), ...(tipping === undefined ? [] : [tipping])];
     return [bound, all.map(({ served, people }) => ({ served, people }))];

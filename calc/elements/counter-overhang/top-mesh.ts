@@ -35,11 +35,17 @@ export function fineMesh(overhang: Overhang, finer: number): PlateMesh {
       largest_m,
       near: [
         { at_m: base.front_m, ...beside },
+        ...(standsOut([...ends, base.back_m], [0, length_m, 0]) ? [{ at_m: base.back_m, ...beside }] : []),
         ...points.map(({ to }) => ({ at_m: to, ...atProp })),
         ...underPeople([base.back_m, depth_m - base.front_m], depth_m, finer),
       ],
     },
   );
+}
+
+/** Whether an end or the back stands out: somebody there presses hardest on a back corner of the base. */
+function standsOut(faces: readonly number[], edges: readonly number[]): boolean {
+  return faces.some((face, index) => Math.abs(face - (edges[index] ?? face)) > 0.02);
 }
 
 /** Along an edge that stands out, and midway to it, cells are half as wide as somebody takes up: moments peak under them. */

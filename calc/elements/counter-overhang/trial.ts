@@ -32,6 +32,8 @@ export interface Worst extends Effect, Case {
 /** A top on which one case after another is tried, and the worst of every effect kept. */
 export interface Trial {
   readonly onBound: ReadonlyMap<Bound, ReadonlyMap<EffectName, Worst>>;
+  /** The worst cases of every effect with nobody, with one person and with two. */
+  readonly cases: ReadonlyMap<Bound, ReadonlyMap<string, Worst>>;
   /** The first case under which the top tips on a bound. */
   readonly tips: ReadonlyMap<Bound, Case>;
   /** Tries cases on one bound, or on all; those that are like each other best follow one another. */
@@ -50,6 +52,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
     bounds.map(({ bound, held, stander }) => [bound, settledField(overhang, held, own, stander.stand(own))]),
   );
   const onBound = new Map(bounds.map(({ bound }) => [bound, new Map<EffectName, Worst>()]));
+  const cases = new Map(bounds.map(({ bound }) => [bound, new Map<string, Worst>()]));
   const tips = new Map<Bound, Case>();
   const tried = new Set<string>();
   const offMiddle_m = ({ people }: Case): number =>
@@ -61,12 +64,15 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
     Math.abs(value - most.value) > alike * Math.abs(most.value)
       ? value > most.value
       : offMiddle_m(each) < offMiddle_m(most) - 1e-9;
+  const raise = <Key>(worst: Map<Key, Worst> | undefined, key: Key, made: Worst): void => {
+    const most = worst?.get(key);
+    if (most === undefined || isMore(made.value, made, most)) worst?.set(key, made);
+  };
   const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
-    const worst = onBound.get(bound);
     effects.forEach((effect, name) => {
-      const most = worst?.get(name);
-      if (most === undefined || isMore(effect.value, each, most))
-        worst?.set(name, { ...effect, side: model.side, bound, ...each });
+      const made = { ...effect, side: model.side, bound, ...each };
+      raise(onBound.get(bound), name, made);
+      raise(cases.get(bound), `${name} ${each.people.length}`, made);
     });
   };
   const loadsOf = (cases: readonly Case[]): ((each: Case) => PreparedLoad) => {
@@ -81,12 +87,13 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
   };
   return {
     onBound,
+    cases,
     tips,
-    tryCases(cases, only) {
+    tryCases(all, only) {
       const fresh = bounds.flatMap((held) => {
         const { bound } = held;
         if (only !== undefined && only !== bound) return [];
-        return cases.flatMap((each) => {
+        return all.flatMap((each) => {
           const key = `${bound} ${keyOf(each)}`;
           if (tried.has(key)) return [];
           tried.add(key);

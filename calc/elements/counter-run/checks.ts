@@ -187,11 +187,26 @@ export function tooSoftCheck({ system, span_m, depth_m, dead_Npm2, serving, pers
   return [{ check, steps: [] }];
 }
 
+/** Panels and rails hang through together: nothing tells how much of it is the panels' part. */
+function bowOnRails({ system }: Run): Judged {
+  const check = makeCheck(
+    {
+      ...{ id: 'bow', title: 'The present counter, by its bow', demand: null, capacity: null },
+      ...{ clause: 'not worked out', where: 'panels and rails', combination: '' },
+      unit: 'm',
+      note: 'On rails a bow is of panels and rails together: it does not tell how stiff the panels are. Measure the panels between the rails, as a counter of that span without rails.',
+    },
+    system,
+  );
+  return { check, steps: [] };
+}
+
 /** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
 export function bowChecks(run: Run, { live }: Service): Judged[] {
   const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
   const measured = document.bow?.measured;
   if (measured === undefined || limits.even.kind !== 'fraction') return [];
+  if (run.rails.length > 0) return [bowOnRails(run)];
   const q_bare = panel.material.density_kgm3 * run.thickness_m * standardGravity;
   const EI = work(impliedStiffness, { K_cr: 1, q: q_bare, L: span_m, Delta_m: measured }, system);
   const q = dead_Npm2 + (serving?.pressure_Npm2 ?? 0);

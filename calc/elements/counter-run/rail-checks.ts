@@ -6,6 +6,7 @@ import { sectionModulus } from '../../mechanics/section-formulas.ts';
 import { bearingStress, bendingStress, shearStressOfRectangle } from '../../standards/nds-2018/3-members.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck, worstCheck } from '../make-check.ts';
+import { endsHeld, stableBendingOf } from '../rail-stability.ts';
 import type { RailBeam, RailForces } from './rails.ts';
 import type { Run } from './run.ts';
 import type { State } from './solve.ts';
@@ -19,14 +20,14 @@ export function railChecks(run: Run, states: readonly State[]): Judged[] {
   const S = work(sectionModulus, { b, t: h }, system, 'section modulus of a rail');
   return [
     worstOf(run, states, rail, {
-      ...{ id: 'rail-bending', title: 'Bending of the rails', property: 'bending' },
+      ...{ id: 'rail-bending', title: 'Bending of the rails', property: 'bending', note: endsHeld },
       demand: ({ moment_Nm }) => [
         S,
         work(bendingStress, { M: moment_Nm, S: S.value }, system, 'bending stress in the rail'),
       ],
     }),
     worstOf(run, states, rail, {
-      ...{ id: 'rail-shear', title: 'Shear of the rails', property: 'shear' },
+      ...{ id: 'rail-shear', title: 'Shear of the rails', property: 'shear', note: '' },
       demand: ({ end_N }) => [
         work(shearStressOfRectangle, { V: end_N, b, d: h }, system, 'shear stress at the end of the rail'),
       ],
@@ -35,6 +36,7 @@ export function railChecks(run: Run, states: readonly State[]): Judged[] {
       ? noSeat(run, states)
       : worstOf(run, states, rail, {
           ...{ id: 'rail-seat', title: 'Seats of the rails', property: 'bearing' },
+          note: 'The wood of the rail alone is judged: what it rests on has to bear the same, and what holds that, and the rail from turning over, is not worked out.',
           demand: ({ end_N }) => [
             work(bearingStress, { R: end_N, A_b: b * seat_m }, system, 'bearing stress on the seat'),
           ],
@@ -46,6 +48,7 @@ interface RailCheck {
   readonly id: string;
   readonly title: string;
   readonly property: Property;
+  readonly note: string;
   /** The lines of working, the last of them the stress. */
   readonly demand: (forces: RailForces) => readonly Worked[];
 }
@@ -53,24 +56,32 @@ interface RailCheck {
 function worstOf(
   { system }: Run,
   states: readonly State[],
-  { material }: RailBeam,
-  { id, title, property, demand }: RailCheck,
+  rail: RailBeam,
+  { id, title, property, note, demand }: RailCheck,
 ): Judged {
   const judged = states.flatMap(({ combination, spot, rails }) =>
     rails.map((forces): Judged => {
-      const resistance = material.resistance(property, combination.duration);
+      const resistance = rail.material.resistance(property, combination.duration);
       const lines = demand(forces);
       const who = spot === null ? 'nobody there' : `somebody standing ${spot.words}`;
+      const steps = lines.map(({ step }) => step);
       const parts = {
         ...{ id, title, combination: combination.name, clause: resistance.clause },
         unit: 'Pa',
         ...{ where: `${forces.edge} rail; ${who}`, demand: lines[lines.length - 1]?.value ?? NaN },
       } as const;
+      if (!resistance.ok) {
+        const why = upperFirst(`${resistance.why}.`);
+        return { check: makeCheck({ ...parts, capacity: null, note: why }, system), steps };
+      }
+      const stable = property === 'bending' ? stableBendingOf(rail, resistance.value_Pa, system) : null;
+      const capacity = stable === null ? resistance.value_Pa : stable.ok ? stable.value_Pa : 0;
       return {
-        check: resistance.ok
-          ? makeCheck({ ...parts, capacity: resistance.value_Pa }, system)
-          : makeCheck({ ...parts, capacity: null, note: upperFirst(`${resistance.why}.`) }, system),
-        steps: [...lines.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
+        check: makeCheck(
+          { ...parts, capacity, note: stable?.ok === false ? upperFirst(`${stable.why}.`) : note },
+          system,
+        ),
+        steps: [...steps, resistance.step, ...(stable?.steps ?? [])],
       };
     }),
   );

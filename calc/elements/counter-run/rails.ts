@@ -37,7 +37,7 @@ export function readRail(
   if (rail === undefined) return { ok: true, rail: null };
   const { thickness, height, seat, material } = rail;
   const reading = code.material({
-    ...{ path: '/rail', material, basis: 'clear-wood', appearance: 'small-knots', grade: undefined },
+    ...{ path: '/rail', material, basis: 'clear-wood', appearance: undefined, grade: undefined },
     ...{ thickness_m: thickness, width_m: height, use: 'edge', system },
     moisture: conditions?.moisture ?? 'dry',
     temperature: conditions?.temperature ?? 'ordinary',

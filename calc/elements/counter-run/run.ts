@@ -13,6 +13,7 @@ import { readFinish, type Finish } from '../counter-overhang/finish.ts';
 import { readTopPanel } from '../counter-overhang/top-panel.ts';
 import type { TopWood } from '../counter-overhang/top-wood.ts';
 import { usual } from '../counter-overhang/usual.ts';
+import { endsHeld } from '../rail-stability.ts';
 import { readRail, type RailBeam } from './rails.ts';
 
 /** Somebody who stands on the counter. */
@@ -153,7 +154,8 @@ export function readRun(
         ...(rail === null
           ? []
           : [
-              'The panels lie loose on their rails, which bend as simple beams between the cabinet sides.',
+              'The panels lie loose on their rails and press on the middle of their thickness; the rails bend as simple beams between the cabinet sides, and their own weight has bent them before the panels are laid.',
+              endsHeld,
               ...rail.material.assumptions,
             ]),
       ],

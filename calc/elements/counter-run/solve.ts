@@ -136,23 +136,35 @@ function spotsOf({ span_m, depth_m, thickness_m, person, rails }: Run): Spot[] {
   const middle = span_m / 2;
   /** What stands nearer to a support than the panel is thick adds no shear (NDS 3.4.3.1). */
   const beside = Math.min(half + thickness_m, middle);
+  const edges = [
+    { edge: 'front', y_m: depth_m - half },
+    { edge: 'back', y_m: half },
+  ] as const;
   return [
-    { words: 'in the middle of the front edge', x_m: middle, y_m: depth_m - half },
-    { words: 'in the middle of the back edge', x_m: middle, y_m: half },
+    ...edges.flatMap(({ edge, y_m }) => [
+      { words: `in the middle of the ${edge} edge`, x_m: middle, y_m },
+      { words: `on the ${edge} edge beside a cabinet side`, x_m: beside, y_m },
+      // A rail's end carries most of somebody who stands a quarter or so along it: nearer, the cabinet side takes them.
+      ...(rails.includes(edge)
+        ? steps.map((step) => ({
+            words: `on the ${edge} edge, on the way to its middle`,
+            x_m: beside + step * (middle - beside),
+            y_m,
+          }))
+        : []),
+    ]),
+    { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
+    { words: 'beside a cabinet side, in the middle of the depth', x_m: beside, y_m: depth_m / 2 },
     ...rails.map((edge) => ({
       words: `beside the ${edge} rail`,
       x_m: middle,
       y_m: edge === 'back' ? besideEdge : depth_m - besideEdge,
     })),
-    { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
-    {
-      words: 'on the front edge beside a cabinet side',
-      x_m: beside,
-      y_m: depth_m - half,
-    },
-    { words: 'on the back edge beside a cabinet side', x_m: beside, y_m: half },
   ];
 }
+
+/** Places tried between beside a cabinet side and the middle. */
+const steps = [0.12, 0.25, 0.4, 0.6, 0.8];
 
 /** Every arrangement of a combination: nobody there, and somebody at each place. */
 export function statesOf(run: Run, model: Model, combination: Combination): State[] {
@@ -246,7 +258,7 @@ export function settled(
 /** Movement of everything, or of the panels beyond the rails on both sides of them. */
 export type Moving = 'all' | 'beyond-rails';
 
-/** The largest movement down, of one field or from one to another. */
+/** The largest movement down, beyond rails either way, of one field or from one to another. */
 export function mostOf({ mesh }: Model, of: Moving, field: Float64Array, before?: Float64Array): number {
   const last = mesh.y_m.length - 1;
   const depth_m = mesh.y_m[last] ?? 1;
@@ -259,7 +271,8 @@ export function mostOf({ mesh }: Model, of: Moving, field: Float64Array, before?
     const [back, front] = of === 'all' ? [0, 0] : [movedAt(i, 0), movedAt(i, last)];
     mesh.y_m.forEach((y_m, j) => {
       const ofRails = back + ((front - back) * y_m) / depth_m;
-      most = Math.max(most, movedAt(i, j) - ofRails);
+      const moved = movedAt(i, j) - ofRails;
+      most = Math.max(most, of === 'all' ? moved : Math.abs(moved));
     });
   });
   return most;

@@ -53,7 +53,7 @@ export function worksheetOf(
     }),
     section('analysis', 'Analysis', {
       notes: [
-        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, in the middle of each long edge, and beside what carries the panels; the worst counts.',
+        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, at places along each long edge, and beside what carries the panels; the worst of them counts.',
         'Somebody who stands over a cabinet side or a rail, or nearer to it than the panels are thick, adds no shear there (NDS 3.4.3.1).',
         'The plate leaves out what shear adds to the movement: little in panels as thin for their span as these.',
         `Shear where the panels lie is from the force there, averaged where it is largest over ${show(run.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody stands on: at a corner a plate presses on a point.`,
@@ -104,7 +104,7 @@ function railSections({ rail, rails, system }: Run, states: readonly State[]): S
         },
       ],
       notes: [
-        `Each rail is a simple beam of ${show(rail.span_m, 'm', system)}, with shear; what the panels press on it with, mesh line by mesh line, gives its moments by statics. The larger creep of panels and rails is taken for both.`,
+        `Each rail is a simple beam of ${show(rail.span_m, 'm', system)}, from the middle of one seat to the middle of the other, with shear; what the panels press on it with, mesh line by mesh line, gives its moments by statics. The larger creep of panels and rails is taken for both.`,
       ],
     }),
   ];

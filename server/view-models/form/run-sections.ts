@@ -86,7 +86,7 @@ function railParts(form: FormView): Part[] {
     fieldPart(
       form.text('rail.seat', {
         label: 'Seat of each end',
-        hint: 'How much of it rests on a cleat or in a notch. Left empty: what holds it is not checked.',
+        hint: 'How much of it rests on a cleat or in a notch of the side. Left empty: the answer is “cannot say”.',
       }),
     ),
   ];

@@ -6,6 +6,8 @@ import { railForces } from '../../../calc/elements/counter-run/rails.ts';
 import { readRun, type Run } from '../../../calc/elements/counter-run/run.ts';
 import { modelOf, settled, statesOf } from '../../../calc/elements/counter-run/solve.ts';
 import { readDocument, type CounterRunInput } from '../../../shared/check-document/index.ts';
+import { addedLoads, preparedLoad } from '../../../calc/mechanics/plate/index.ts';
+import { startChecks } from '../../../server/start-checks.ts';
 import { errorPaths } from './error-paths.ts';
 
 const inch = 0.0254;
@@ -108,6 +110,39 @@ describe('rails under the long edges', () => {
     const { front } = forcesOf(runOf(long));
     const seat = result.checks.find(({ id }) => id === 'rail-seat');
     expect((seat?.demand?.value ?? NaN) / (front.end_N / (9 * inch ** 2))).toBeCloseTo(1, 6);
+  });
+
+  it('carry most at an end under somebody part of the way along: within a thirtieth of every place of the edge', () => {
+    const run = runOf({
+      ...startChecks['counter-run'],
+      ...{ opening: '60 in', rails: 'both' },
+      rail: { thickness: '3/4 in', height: '5-1/2 in', material: 'sugar-maple', seat: '3/4 in' },
+    });
+    const { rail, person, depth_m, span_m } = run;
+    const combination = ndsAsd.combinations(['ten-years', 'seven-days']).at(-1);
+    if (rail === null || person === null || combination === undefined) throw new Error('no rail');
+    const model = modelOf(run);
+    const tried = statesOf(run, model, combination).flatMap(({ rails }) => rails.map(({ end_N }) => end_N));
+    const half = person.patch_m / 2;
+    const even = model.serving === null ? model.dead : addedLoads(model.dead, model.serving);
+    const anywhere = Array.from({ length: 40 }, (_, k) => {
+      const x_m = half + ((span_m / 2 - half) * k) / 39;
+      const patch = { kind: 'patch', fromX_m: x_m - half, toX_m: x_m + half } as const;
+      const feet = { ...patch, fromY_m: depth_m - 2 * half, toY_m: depth_m, load_N: person.load_N };
+      const { forces_N } = settled(model, addedLoads(even, preparedLoad(model.plate, [feet])));
+      const front = model.rails.find(({ edge }) => edge === 'front');
+      const pressed = (front?.places ?? []).map((each) => ({
+        x_m: each.x_m,
+        force_N: forces_N[each.support] ?? 0,
+      }));
+      return railForces(rail, 'front', pressed).end_N;
+    });
+    expect(Math.max(...tried) / Math.max(...anywhere)).toBeGreaterThan(29 / 30);
+  });
+
+  it('on which a bow was measured say nothing of the panels', () => {
+    const bow = check({ ...long, bow: { measured: '1/8 in' } }).checks.find(({ id }) => id === 'bow');
+    expect(bow?.outcome).toBe('cannot-say');
   });
 
   it('are refused where there are none, and where their size is half given', () => {

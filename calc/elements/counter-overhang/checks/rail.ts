@@ -1,9 +1,11 @@
 import { show } from '../../../../shared/quantity/index.ts';
+import { upperFirst } from '../../../../shared/words.ts';
 import { work } from '../../../formula/step.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { sectionModulus } from '../../../mechanics/section-formulas.ts';
 import type { Judged } from '../../judged.ts';
 import { makeCheck } from '../../make-check.ts';
+import { endsHeld, stableBendingOf } from '../../rail-stability.ts';
 import { worstOf, type Analysed } from '../analysed.ts';
 import { railEndMoment, railMoment } from '../hold-formulas.ts';
 import type { Overhang } from '../overhang.ts';
@@ -87,13 +89,26 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   );
   const state = effect === undefined ? '' : `; ${stateWords(effect, system)}`;
   const where = `from ${show(span.from_m, 'm', system)} to ${show(span.to_m, 'm', system)}${state}`;
-  const capacity = resistance.ok ? resistance.value_Pa : null;
-  const note =
-    'All that the stretch carries is taken in its middle; the wood of the rail as with small sound knots.';
+  const steps = [S.step, moment.step, stress.step];
+  const demanded = { ...parts, demand: stress.value, where };
+  if (!resistance.ok) {
+    const note = upperFirst(`${resistance.why}.`);
+    return [{ check: makeCheck({ ...demanded, capacity: null, note }, system), steps }];
+  }
+  const beam = {
+    thickness_m: base.railThickness_m,
+    height_m: rail.height,
+    span_m: L_r,
+    material: reading.material,
+  };
+  const stable = stableBendingOf(beam, resistance.value_Pa, system);
+  const taken = `All that the stretch carries is taken in its middle; the wood of the rail as with small sound knots. ${endsHeld}`;
+  const note = stable.ok ? taken : upperFirst(`${stable.why}.`);
+  const capacity = stable.ok ? stable.value_Pa : 0;
   return [
     {
-      check: makeCheck({ ...parts, demand: stress.value, capacity, where, note }, system),
-      steps: [S.step, moment.step, stress.step, ...(resistance.ok ? [resistance.step] : [])],
+      check: makeCheck({ ...demanded, capacity, note }, system),
+      steps: [...steps, resistance.step, ...stable.steps],
     },
   ];
 }
