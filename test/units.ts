@@ -1,5 +1,5 @@
 import { all, create, type MathJsInstance } from 'mathjs';
-import type { Unit } from '../shared/quantity/index.ts';
+import { unitsOfKind, type Kind, type Unit } from '../shared/quantity/index.ts';
 
 /**
  * The whole of mathjs, with units: what the project's own arithmetic and factors are held against. Its psi and kip are
@@ -36,3 +36,6 @@ export const mathUnit: Readonly<Record<Unit, string>> = {
   rad: 'rad',
   '1': '',
 };
+
+/** Every kind of quantity there is. */
+export const kinds = Object.keys(unitsOfKind) as Kind[];

@@ -1,23 +1,18 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { letIn, password, site } from '../server/accounts/office.ts';
 import { serve, type Served } from '../server/serve.ts';
 import { chromiumPath, launch, open, type Opened } from './browser.ts';
+import { expectFits, expectOpenToAll } from './sound-page.ts';
 
 let served: Served;
 let browser: Browser;
 let opened: Opened;
 let page: Page;
 
-/** Fits a phone and a desk, and shuts nobody out. */
 async function isSound(): Promise<void> {
-  for (const width of [1280, 360]) {
-    await page.setViewportSize({ width, height: 800 });
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(width);
-  }
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  await expectFits(page);
+  await expectOpenToAll(page);
 }
 
 describe.skipIf(chromiumPath === undefined)('an office in a browser', () => {

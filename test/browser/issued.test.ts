@@ -1,29 +1,16 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { findProgram } from '../run/programs.ts';
 import { formOf, visitor } from '../server/jobs/visitor.ts';
-import { serve, type Served } from '../server/serve.ts';
 import { readPdf } from '../server/sheets/pdf/read-pdf.ts';
-import { chromiumPath, launch, open, type Opened } from './browser.ts';
+import { expectFits, expectOpenToAll } from './sound-page.ts';
+import { describeInBrowser } from './visitor.ts';
 
-let served: Served;
-let browser: Browser;
-let opened: Opened | undefined;
-let job = '';
-let check = '';
-let first = '';
-
-const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
-  opened = await open(browser, options);
-  await opened.page.goto(served.home + path);
-  return opened.page;
-};
-
-describe.skipIf(chromiumPath === undefined)('issued sheets in a browser', () => {
+describeInBrowser('issued sheets in a browser', ({ visit, home }) => {
+  let job = '';
+  let check = '';
+  let first = '';
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(), launch()]);
-    const someone = visitor(served);
+    const someone = visitor({ home: home() });
     const name = 'Lengthyhousename'.repeat(6);
     job = await someone.beginJob({ name, client: name, address: '3 Long Lane', authority: name });
     check = await someone.addDemo(job);
@@ -32,17 +19,6 @@ describe.skipIf(chromiumPath === undefined)('issued sheets in a browser', () => 
     form.set('board.thickness', '1/4 in');
     await someone.send(check, form);
     await someone.issue(check);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  afterEach(async () => {
-    const complaints = opened?.complaints ?? [];
-    await opened?.close();
-    opened = undefined;
-    expect(complaints).toEqual([]);
-    expect(served.faults).toEqual([]);
   });
 
   const pages: readonly [string, () => string][] = [
@@ -54,12 +30,9 @@ describe.skipIf(chromiumPath === undefined)('issued sheets in a browser', () => 
   ];
 
   it.each(pages)('%s fits phone and desk and shuts nobody out', async (_, path) => {
-    const page = await visit(path(), { viewport: { width: 1440, height: 800 } });
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(1440);
-    await page.setViewportSize({ width: 360, height: 800 });
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(360);
-    const { violations } = await new AxeBuilder({ page }).exclude('math').analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    const page = await visit(path());
+    await expectFits(page);
+    await expectOpenToAll(page);
   });
 
   it('a sheet is issued, named as superseded by the next, and found by the digits of its page', async () => {
@@ -73,9 +46,8 @@ describe.skipIf(chromiumPath === undefined)('issued sheets in a browser', () => 
     await page.locator('#fingerprint').fill(digits);
     await page.locator('button', { hasText: 'Look it up' }).click();
     await page.locator('.found', { hasText: 'nothing supersedes it' }).waitFor();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
-    await page.goto(served.home + first);
+    await expectOpenToAll(page);
+    await page.goto(home() + first);
     await page.locator('.sheet-superseded', { hasText: 'Superseded by revision C' }).waitFor();
   });
 

@@ -1,26 +1,13 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { visitor } from '../server/jobs/visitor.ts';
-import { serve, type Served } from '../server/serve.ts';
-import { chromiumPath, launch, open, type Opened } from './browser.ts';
+import { expectFits, expectOpenToAll } from './sound-page.ts';
+import { describeInBrowser } from './visitor.ts';
 
-let served: Served;
-let browser: Browser;
-let opened: Opened | undefined;
-let job = '';
-let check = '';
-
-const visit = async (path: string, options: Parameters<typeof open>[1] = {}): Promise<Page> => {
-  opened = await open(browser, options);
-  await opened.page.goto(served.home + path);
-  return opened.page;
-};
-
-describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', () => {
+describeInBrowser('the pages of jobs in a browser', ({ visit, home }) => {
+  let job = '';
+  let check = '';
   beforeAll(async () => {
-    [served, browser] = await Promise.all([serve(), launch()]);
-    const someone = visitor(served);
+    const someone = visitor({ home: home() });
     const long = 'Lengthyhousename'.repeat(6);
     job = await someone.beginJob({
       name: long,
@@ -30,17 +17,6 @@ describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', ()
     });
     check = await someone.addDemo(job);
     await someone.send(`${check}/copy`);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await served.close();
-  });
-  afterEach(async () => {
-    const complaints = opened?.complaints ?? [];
-    await opened?.close();
-    opened = undefined;
-    expect(complaints).toEqual([]);
-    expect(served.faults).toEqual([]);
   });
 
   const pages: readonly [string, () => string][] = [
@@ -52,12 +28,9 @@ describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', ()
   ];
 
   it.each(pages)('%s fits phone and desk and shuts nobody out', async (_, path) => {
-    const page = await visit(path(), { viewport: { width: 1440, height: 800 } });
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(1440);
-    await page.setViewportSize({ width: 360, height: 800 });
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(360);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    const page = await visit(path());
+    await expectFits(page);
+    await expectOpenToAll(page);
   });
 
   it('a job is begun by its form, and a check in it by a button', async () => {
@@ -97,18 +70,16 @@ describe.skipIf(chromiumPath === undefined)('the pages of jobs in a browser', ()
   });
 
   it('of two windows on one check, the second is told and can save over or give way', async () => {
-    const [first, second] = [await open(browser), await open(browser)];
-    for (const { page } of [first, second]) await page.goto(served.home + check);
-    await first.page.locator('[name="board.length"]').fill('93 in');
-    await first.page.locator('.kept', { hasText: 'Saved' }).waitFor();
-    await first.page.waitForFunction(`document.querySelector('[name="save.base"]').value !== ''`);
-    await first.page.waitForTimeout(1500);
-    await second.page.locator('[name="board.length"]').fill('92 in');
-    await second.page.locator('.not-kept').waitFor();
-    await second.page.locator('button[name="save.over"]').click();
-    await second.page.locator('.kept:not(.not-kept)').waitFor();
-    await second.page.reload();
-    expect(await second.page.locator('[name="board.length"]').inputValue()).toBe('92 in');
-    await Promise.all([first.close(), second.close()]);
+    const [first, second] = [await visit(check), await visit(check)];
+    await first.locator('[name="board.length"]').fill('93 in');
+    await first.locator('.kept', { hasText: 'Saved' }).waitFor();
+    await first.waitForFunction(`document.querySelector('[name="save.base"]').value !== ''`);
+    await first.waitForTimeout(1500);
+    await second.locator('[name="board.length"]').fill('92 in');
+    await second.locator('.not-kept').waitFor();
+    await second.locator('button[name="save.over"]').click();
+    await second.locator('.kept:not(.not-kept)').waitFor();
+    await second.reload();
+    expect(await second.locator('[name="board.length"]').inputValue()).toBe('92 in');
   });
 });

@@ -10,9 +10,9 @@ import {
   type Kind,
   type UnitSystem,
 } from '../../shared/quantity/index.ts';
+import { kinds } from '../units.ts';
 
 const inch = 0.0254;
-const kinds = Object.keys(unitsOfKind) as Kind[];
 const systems: readonly UnitSystem[] = ['inch-pound', 'metric'];
 const runs = { numRuns: 500 };
 

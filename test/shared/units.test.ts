@@ -1,19 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { unitOfKind, unitsOfKind, type Kind } from '../../shared/quantity/index.ts';
-import { math, mathUnit } from '../units.ts';
+import { unitOfKind, unitsOfKind } from '../../shared/quantity/index.ts';
+import { kinds, math, mathUnit } from '../units.ts';
 
 /* Every factor against the units of mathjs, which were written by others. */
 
-const kinds: readonly Kind[] = [
-  'length',
-  'force',
-  'line-load',
-  'area-load',
-  'stress',
-  'couple',
-  'density',
-  'mass',
-];
 /** Where a mass is written for a weight, mathjs is asked for the mass times standard gravity. */
 const masses = /^(?:lbs?|oz|kg|g)\b/;
 const spelled: Readonly<Record<string, string>> = { '"': 'inch', "'": 'ft', Nm: 'N m', kNm: 'kN m' };
