@@ -88,8 +88,8 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const state = effect === undefined ? '' : `; ${stateWords(effect, system)}`;
   const where = `from ${show(span.from_m, 'm', system)} to ${show(span.to_m, 'm', system)}${state}`;
   const capacity = resistance.ok ? resistance.value_Pa : null;
-  const note =
-    'All that the stretch carries is taken in its middle; the wood of the rail as with small sound knots.';
+  const place = span.isEnd ? 'at its free end, past the last panel' : 'in its middle';
+  const note = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots.`;
   return [
     {
       check: makeCheck({ ...parts, demand: stress.value, capacity, where, note }, system),
