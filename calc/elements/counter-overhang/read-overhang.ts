@@ -12,6 +12,7 @@ import { panelGravity } from '../panel-gravity.ts';
 import { unknownNamesOfOverhang } from './names.ts';
 import type { Base, Overhang, Person, Serving } from './overhang.ts';
 import { stoolSpacing_m, usual } from './usual.ts';
+import { staysWarning } from '../stays-warning.ts';
 import { readFinish, type Finish } from './finish.ts';
 import { readTopPanel } from './top-panel.ts';
 import { readTopScrews } from './top-screws.ts';
@@ -119,6 +120,7 @@ function loadWarnings(
           `One person is counted, who stays ${show(person.at_m, 'm', system)} along the stool edge: nobody is counted anywhere else.`,
         ]
       : []),
+    ...staysWarning(given),
     ...(isImpact
       ? ['The person counts as an impact: the amount must be the force of the impact, not their weight.']
       : []),

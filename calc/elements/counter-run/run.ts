@@ -14,6 +14,7 @@ import { readTopPanel } from '../counter-overhang/top-panel.ts';
 import type { TopWood } from '../counter-overhang/top-wood.ts';
 import { usual } from '../counter-overhang/usual.ts';
 import { endsHeld } from '../rail-stability.ts';
+import { staysWarning } from '../stays-warning.ts';
 import { readRail, type RailBeam } from './rails.ts';
 
 /** Somebody who stands on the counter. */
@@ -115,6 +116,7 @@ export function readRun(
         longTerm: document.limits?.longTerm ?? limit('L/240'),
       },
       warnings: [
+        ...staysWarning(document.loads),
         ...(person?.duration === 'impact'
           ? [
               'Somebody standing counts as an impact: the amount must be the force of the impact, not their weight.',

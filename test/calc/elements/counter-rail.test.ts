@@ -34,8 +34,9 @@ describe('the front rail', () => {
 
   it('is judged on an arm of 28 in and not on a span of 40 in that carries more: P a is 784, P L / 4 is 400', () => {
     const document = onPanels('28 in', '68 in');
-    const { demand, where } = judge(document, 'rail');
+    const { demand, where, note } = judge(document, 'rail');
     expect(where).toMatch(/^from (?:0 in to 28 in|68 in to 96 in)/);
+    expect(note).toContain('at its free end');
     const moment = onRail_lbfpin * 28 * 28;
     // A panel takes part of what is beside it: less than a quarter of what is on the arm.
     expect((demand / psi) * modulus_in3).toBeGreaterThan(0.75 * moment);
@@ -45,8 +46,9 @@ describe('the front rail', () => {
   });
 
   it('is judged on the span where the arms are short: P L / 4 (AISC Manual Table 3-23, simple beam)', () => {
-    const { demand, where } = judge(onPanels('16 in', '80 in'), 'rail');
+    const { demand, where, note } = judge(onPanels('16 in', '80 in'), 'rail');
     expect(where).toMatch(/^from 16 in to 80 in/);
+    expect(note).toContain('in its middle');
     const moment = (onRail_lbfpin * 64 * 64) / 4;
     expect((demand / psi) * modulus_in3).toBeGreaterThan(0.8 * moment);
     expect((demand / psi) * modulus_in3).toBeLessThan(moment);

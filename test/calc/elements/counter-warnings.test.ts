@@ -37,6 +37,11 @@ const cases: readonly (readonly [string, CounterOverhangInput, RegExp])[] = [
     { ...long('72 in'), loads: person({ at: '12 in' }) },
     /^One person .* stays 12 in along/,
   ],
+  [
+    'a person for years',
+    { ...quiet, loads: person({ duration: 'ten-years' }) },
+    /stays for years counts for strength alone/,
+  ],
   ['an impact', { ...quiet, loads: person({ duration: 'impact' }) }, /impact: .* not their weight/],
   ['a bracket', propped('bracket'), /bears on its brackets, corbels or legs is not checked/],
   ['a corbel', propped('corbel'), /bears on its brackets, corbels or legs is not checked/],
@@ -55,6 +60,11 @@ const cases: readonly (readonly [string, CounterOverhangInput, RegExp])[] = [
     'fasteners along its foot alone, in a floor that holds nothing',
     { ...quiet, base: { ...quiet.base, anchorPullFront: '300 lbf' } },
     /fasteners into the floor does not count/,
+  ],
+  [
+    'a push of nothing',
+    { ...quiet, base: { ...quiet.base, push: '0 lbf' } },
+    /^Nobody is taken to push sideways/,
   ],
   ['no panels', { ...quiet, base: { ...quiet.base, panels: [] } }, /^No upright panels are given/],
 ];

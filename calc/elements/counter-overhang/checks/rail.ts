@@ -102,7 +102,8 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     material: reading.material,
   };
   const stable = stableBendingOf(beam, resistance.value_Pa, system);
-  const taken = `All that the stretch carries is taken in its middle; the wood of the rail as with small sound knots. ${endsHeld}`;
+  const place = span.isEnd ? 'at its free end, past the last panel' : 'in its middle';
+  const taken = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots. ${endsHeld}`;
   const note = stable.ok ? taken : upperFirst(`${stable.why}.`);
   const capacity = stable.ok ? stable.value_Pa : 0;
   return [

@@ -1,0 +1,15 @@
+import type { Duration } from '../../shared/check-document/index.ts';
+
+/** Somebody given as a load of years: what bends slowly under them is not worked out. */
+export function staysWarning(
+  loads: readonly { readonly kind: string; readonly duration?: Duration | undefined }[] | undefined,
+): string[] {
+  const stays = loads?.some(
+    ({ kind, duration }) => kind === 'person' && (duration === 'permanent' || duration === 'ten-years'),
+  );
+  return stays === true
+    ? [
+        'A person who stays for years counts for strength alone: movement over the years leaves them out. Give what stays as a load over the area.',
+      ]
+    : [];
+}
