@@ -5,7 +5,7 @@ import { prepareBeam, solveBeam } from '../../calc/mechanics/beam.ts';
 import { math } from '../units.ts';
 import { page, table, type Row } from './report.ts';
 import { denseSystem, reactionsOf } from './stiffness-matrix.ts';
-import { inTurns, median, medianRatio } from './timing.ts';
+import { inTurns, median, medianRatio, percentile } from './timing.ts';
 
 /** No test here looks at a time: the machine that runs it may be busy. */
 
@@ -38,6 +38,8 @@ describe('the bench', () => {
       'A beam solved',
       'A top factored and 60 places of a person with moments',
       'Answer on the page as a field changes',
+      '10 people writing in shelves and 2 changing counters',
+      '10 people writing in shelves and 2 changing counters',
       'PDF of the demo sheet',
       'PDF of a job of 2 checks',
       'PDF of a job of 2 checks',
@@ -83,6 +85,14 @@ describe('timing and report', () => {
     expect(median([4, 1, 2, 100])).toBe(3);
     expect(() => median([])).toThrow(RangeError);
     expect(medianRatio([2, 30, 8], [1, 10, 2])).toBe(3);
+  });
+
+  it('takes the number that so many of a hundred are at most', () => {
+    const hundred = Array.from({ length: 100 }, (_, index) => 100 - index);
+    expect(percentile(hundred, 95)).toBe(95);
+    expect(percentile([7, 3], 95)).toBe(7);
+    expect(percentile([7, 3], 50)).toBe(3);
+    expect(() => percentile([], 95)).toThrow(RangeError);
   });
 
   it('runs tasks in turns, as often as asked, and leaves the warming up out', () => {

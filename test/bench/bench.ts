@@ -11,6 +11,7 @@ import { page, table, type Row } from './report.ts';
 import { sparseCost } from './sparse-cost.ts';
 import { storeCost } from './store-cost.ts';
 import { throughput } from './throughput.ts';
+import { typingCost } from './typing-cost.ts';
 
 /**
  * `npm run bench` measures, prints a table and writes docs/bench.md. `--quick` measures next to nothing, to see that every
@@ -24,6 +25,7 @@ const counts = isQuick
       beam: 2,
       plate: 1,
       page: 3,
+      typing: { rounds: 1, seconds: 0.5 },
       pdf: { sheets: 2, checks: 2, jobs: 1 },
       store: { saves: 3, jobs: 20, lists: 3 },
       throughput: { rounds: 1, seconds: 1 },
@@ -35,6 +37,7 @@ const counts = isQuick
       beam: 60,
       plate: 12,
       page: 200,
+      typing: { rounds: 5, seconds: 3 },
       pdf: { sheets: 30, checks: 20, jobs: 5 },
       store: { saves: 300, jobs: 10_000, lists: 15 },
       throughput: { rounds: 7, seconds: 3 },
@@ -50,6 +53,7 @@ const rows: Row[] = [
   plateCost(counts.plate),
   ...sparseCost(counts.plate),
   await pageCost(counts.page),
+  ...(await typingCost(counts.typing)),
   ...(await pdfCost(counts.pdf)),
   ...(await storeCost(counts.store)),
   ...(await memory(counts.memory)),

@@ -14,12 +14,19 @@ export class Child {
 
   /** The next message, checked. @throws Error where the program ends before it says anything */
   async next<T>(schema: z.ZodType<T>): Promise<T> {
-    const told: Promise<unknown[]> = once(this.process, 'message');
-    const ended = once(this.process, 'exit').then(([code]) => {
+    const waiting = new AbortController();
+    const { signal } = waiting;
+    const told: Promise<unknown[]> = once(this.process, 'message', { signal });
+    const ended = once(this.process, 'exit', { signal }).then(([code]) => {
       throw new Error(`a program of the bench ended with ${String(code)}`);
     });
-    const [message] = await Promise.race([told, ended]);
-    return schema.parse(message);
+    try {
+      const [message] = await Promise.race([told, ended]);
+      return schema.parse(message);
+    } finally {
+      waiting.abort();
+      await Promise.allSettled([told, ended]);
+    }
   }
 
   ask(): void {
@@ -31,6 +38,16 @@ export class Child {
     this.process.disconnect();
     await ended;
   }
+}
+
+const told = z.object({ spent_ms: z.array(z.number()), blocked_ms: z.number() });
+
+/** What a timed server tells: the time each request took, and the longest it answered nobody, since it was last asked. */
+export type Told = z.infer<typeof told>;
+
+export function tellOf(server: Child): Promise<Told> {
+  server.ask();
+  return server.next(told);
 }
 
 /** A server of the bench and where it listens. */

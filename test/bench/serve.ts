@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { performance } from 'node:perf_hooks';
+import { monitorEventLoopDelay, performance } from 'node:perf_hooks';
 import type { RequestListener } from 'node:http';
 import express from 'express';
 import { makeApp } from '../../server/app.ts';
@@ -11,12 +11,13 @@ import { openStore } from '../../server/store/open-store.ts';
 
 /*
  * A server in a process of its own, for the bench: `app` is the whole application, `echo` gives a JSON body back.
- * Tells its parent the port it has; when asked, the time each request took from its first line to the last byte handed
- * over. Ends with its parent.
+ * Tells its parent the port it has. `timed` tells it more when asked: the time each request took from its first line to the
+ * last byte handed over, and the longest it answered nobody, both since it was last asked. Ends with its parent.
  */
 
 const bodyLimit = '256kb';
 const spent_ms: number[] = [];
+const loop = monitorEventLoopDelay({ resolution: 1 });
 
 function echo(): RequestListener {
   const app = express();
@@ -27,6 +28,7 @@ function echo(): RequestListener {
 }
 
 function timed(app: RequestListener): RequestListener {
+  loop.enable();
   return (request, response) => {
     const start = performance.now();
     response.once('finish', () => spent_ms.push(performance.now() - start));
@@ -46,8 +48,16 @@ const app =
       });
 const isTimed = process.argv[3] === 'timed';
 const server = await listen(isTimed ? timed(app) : app, { host: '127.0.0.1', port: 0 });
+// Whoever comes again after a while does not find the line closed just then.
+server.keepAliveTimeout = 0;
 const address = server.address();
 if (address === null || typeof address === 'string') throw new Error('no port');
 process.on('disconnect', () => process.exit());
-process.on('message', () => process.send?.({ spent_ms }));
+// What came just before is noted when the loop has come round once more.
+process.on('message', () =>
+  setTimeout(() => {
+    process.send?.({ spent_ms: spent_ms.splice(0), blocked_ms: loop.max / 1e6 });
+    loop.reset();
+  }, 5),
+);
 process.send?.({ port: address.port });

@@ -7,6 +7,13 @@ export function median(numbers: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? NaN) + upper) / 2;
 }
 
+/** The number that so many per cent of some numbers are at most. */
+export function percentile(numbers: readonly number[], percent: number): number {
+  if (numbers.length === 0) throw new RangeError('no numbers have no percentile');
+  const sorted = [...numbers].sort((a, b) => a - b);
+  return sorted[Math.max(0, Math.ceil((percent / 100) * sorted.length) - 1)] ?? NaN;
+}
+
 /** Something to be timed, and how often in a row, so that the clock is fine enough. */
 export interface Task {
   readonly run: () => void;
