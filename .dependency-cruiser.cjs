@@ -80,6 +80,23 @@ module.exports = {
       from: { path: '^(calc|shared)/' },
       to: { path: 'node_modules', pathNot: 'node_modules/(mathjs|zod)/' },
     },
+    {
+      name: 'nothing-is-worked-out-where-requests-are-answered',
+      comment: 'It is asked of the study, whose threads do it; else everybody waits meanwhile.',
+      severity: 'error',
+      from: { path: '^server/', pathNot: '^server/(check/(findings|in-place)\\.ts|command-line/)' },
+      to: { path: '^calc/index' },
+    },
+    {
+      name: 'in-place-in-threads-alone',
+      comment: 'What checks in place is for threads, where nobody else waits.',
+      severity: 'error',
+      from: { path: '^server/', pathNot: '^server/(papers/draft|check/study(-worker)?)\\.ts$' },
+      to: {
+        path: '^server/check/(findings|in-place)\\.ts$',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
     {
       name: 'resolvable',

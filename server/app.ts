@@ -29,8 +29,7 @@ import { linkActions } from './routes/sharing/links.ts';
 import { sharedRoutes } from './routes/sharing/shared.ts';
 import { mount } from './visits/action.ts';
 import { guard } from './visits/door.ts';
-import { thinkAhead } from './routes/think-ahead.ts';
-import { openStudy } from './check/study.ts';
+import { openStudy, type Study } from './check/study.ts';
 import { makeLimits } from './visits/limits.ts';
 import { localDoor } from './visits/local-door.ts';
 import { sameSite } from './visits/same-site.ts';
@@ -51,6 +50,8 @@ export interface AppParts {
   readonly isStopping?: () => boolean;
   /** Sets the PDFs. */
   readonly pdfs?: PdfWorkers;
+  /** Works checks out. */
+  readonly study?: Study;
 }
 
 /**
@@ -63,13 +64,13 @@ export async function makeApp({
   site,
   isStopping = () => false,
   pdfs = createPdfWorkers(),
+  study = openStudy(),
 }: AppParts): Promise<Express> {
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
-  const views = { templates, typesetter: createTypesetter() };
+  const views = { templates, typesetter: createTypesetter(), study };
   const limits = makeLimits(templates);
   const pdfDesk = { templates, setter: createPaperSetter(pdfs), report: log.report };
   const sendPdf = pdfSender(pdfDesk);
-  const study = openStudy();
   const works = createWorks(log.report);
   const papers = { store, templates, works, maker: openJobPaperMaker(pdfs) };
   const app = express();
@@ -84,7 +85,7 @@ export async function makeApp({
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     app.use(['/sign-in', '/shared', '/fingerprint'], limits.open);
-    app.use(signInRoutes(desk), sharedRoutes(desk, sendPdf), sharedPaperRoutes(desk, papers));
+    app.use(signInRoutes(desk), sharedRoutes({ ...desk, study }, sendPdf), sharedPaperRoutes(desk, papers));
   }
   app.use(fingerprintRoutes(store, templates));
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));
@@ -106,25 +107,23 @@ export async function makeApp({
   }
   app.use('/api', apiRoutes(study, log.report));
   mount(app, [...jobActions({ ...views, store }), ...paperActions(papers)], templates);
-  mount(app, issuedActions({ ...views, ...pdfDesk, store, study }), templates);
+  mount(app, issuedActions({ ...views, ...pdfDesk, store }), templates);
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     mount(app, [...ownAccount(desk), ...peopleActions(desk), ...linkActions(desk)], templates);
   }
   app.get('/demo', showDemo);
-  const ahead = thinkAhead(study);
-  app.get('/check', ahead, showCheck(views));
-  app.post('/check', collectForm, ahead, showLongCheck(views));
+  app.get('/check', showCheck(views));
+  app.post('/check', collectForm, showLongCheck(views));
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));
   for (const outlook of ['layouts', 'reach', 'props'] as const) {
-    app.get(`/${outlook}`, ahead, showOutlook(templates, study, outlook));
-    app.post(`/${outlook}`, collectForm, ahead, showLongOutlook(templates, study, outlook));
+    app.get(`/${outlook}`, showOutlook({ templates, study, outlook }));
+    app.post(`/${outlook}`, collectForm, showLongOutlook({ templates, study, outlook }));
   }
   app.get('/boards', showBoards(templates));
-  app.use(['/sheet', '/sheet.pdf', '/installer', '/installer.pdf'], ahead);
-  app.use(sheetRoutes(templates, sendPdf));
+  app.use(sheetRoutes(views, sendPdf));
   app.use(nothingHere(templates));
   app.use(showFailure(templates, log.report));
   return app;

@@ -1,7 +1,7 @@
 import type { Store } from './store/open-store.ts';
-import type { Views } from './views.ts';
+import type { CheckDesk } from './views.ts';
 
 /** What the pages of jobs work with. */
-export interface Desk extends Views {
+export interface Desk extends CheckDesk {
   readonly store: Store;
 }

@@ -1,4 +1,5 @@
 import { makeApp } from './app.ts';
+import { openStudy } from './check/study.ts';
 import { listen, stop } from './listen.ts';
 import { openStore } from './store/open-store.ts';
 import { hasOwner } from './store/people.ts';
@@ -19,8 +20,10 @@ try {
   const log = site === undefined ? quietLog : openLog();
   let isStopping = false;
   const pdfs = createPdfWorkers();
-  const app = await makeApp({ store, log, site, isStopping: () => isStopping, pdfs });
+  const study = openStudy();
+  const app = await makeApp({ store, log, site, isStopping: () => isStopping, pdfs, study });
   const server = await listen(app, reading.settings);
+  study.warm();
   pdfs.warm('sheet');
   const address = server.address();
   const port = typeof address === 'object' && address !== null ? address.port : reading.settings.port;

@@ -1,3 +1,4 @@
+import type { Study } from './check/study.ts';
 import type { Templates } from './templates.ts';
 import type { Typesetter } from './typeset/index.ts';
 
@@ -5,4 +6,9 @@ import type { Typesetter } from './typeset/index.ts';
 export interface Views {
   readonly templates: Templates;
   readonly typesetter: Typesetter;
+}
+
+/** What checks a form and turns it into a page. */
+export interface CheckDesk extends Views {
+  readonly study: Study;
 }

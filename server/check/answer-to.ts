@@ -1,5 +1,5 @@
-import { check, DocumentError } from '../../calc/index.ts';
 import {
+  DocumentError,
   readDocument,
   type BracketShelfDocument,
   type CheckDocument,
@@ -16,7 +16,7 @@ import type {
   FieldError,
   WallFixingResult,
 } from '../../shared/check-result.ts';
-import { knownAnswer } from './known-answers.ts';
+import type { CheckWish, Study } from './study.ts';
 
 /** A document and the answer to it. */
 export type Checked =
@@ -48,23 +48,25 @@ export type Answer =
 
 const nothingSound: SoundDocument = { element: 'bracket-shelf' };
 
-/**
- * Checks an untrusted document.
- *
- * @param waysOut whether ways out are wanted with it
- */
-export function answerTo(untrusted: unknown, waysOut: boolean): Answer {
+/** Has an untrusted document checked in the study. @throws ThreadError where no answer comes */
+export async function answerBy(study: Study, untrusted: unknown, wish?: CheckWish): Promise<Answer> {
+  return answerOf(untrusted, await study.check(untrusted, wish).catch(refusalOf));
+}
+
+/** What is wrong with a document, of an error. @throws whatever else it is */
+export function refusalOf(error: unknown): DocumentError {
+  if (error instanceof DocumentError) return error;
+  throw error;
+}
+
+/** An untrusted document with what came of checking it. */
+export function answerOf(untrusted: unknown, outcome: CheckResult | DocumentError): Answer {
   const reading = readDocument(untrusted);
   const sound = reading.ok ? reading.document : (reading.sound ?? nothingSound);
-  try {
-    const result = knownAnswer(untrusted) ?? check(untrusted, { waysOut });
-    const checked = reading.ok ? together(reading.document, result) : undefined;
-    if (checked !== undefined) return { ok: true, ...checked };
-    return { ok: false, errors: reading.ok ? [] : reading.errors, sound };
-  } catch (error) {
-    if (!(error instanceof DocumentError)) throw error;
-    return { ok: false, errors: error.errors, sound };
-  }
+  if (outcome instanceof DocumentError) return { ok: false, errors: outcome.errors, sound };
+  const checked = reading.ok ? together(reading.document, outcome) : undefined;
+  if (checked !== undefined) return { ok: true, ...checked };
+  return { ok: false, errors: reading.ok ? [] : reading.errors, sound };
 }
 
 function together(document: CheckDocument, result: CheckResult): Checked | undefined {

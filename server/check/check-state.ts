@@ -10,13 +10,15 @@ import {
   type FormReading,
   type Texts,
 } from '../form/index.ts';
-import { answerTo, type Answer } from './answer-to.ts';
+import { answerBy, type Answer } from './answer-to.ts';
+import type { CheckWish, Study } from './study.ts';
 
-/** A check as it stands: the form as it was filled in, what was read from it, and what came of that. */
-export interface CheckState {
+/** A form as it stands once what it says has been done, and what was read from it. */
+export interface SentForm {
   readonly texts: Texts;
   readonly reading: FormReading;
-  readonly answer: Answer;
+  /** Names of fields that no check has. */
+  readonly unknown: readonly string[];
   /** The field or button that gets the focus; empty for none. */
   readonly at: string;
   /** What stands after `?` in every address of this check. */
@@ -25,41 +27,48 @@ export interface CheckState {
   readonly isTooLong: boolean;
 }
 
+/** A check as it stands: its form, and what came of that. */
+export interface CheckState extends SentForm {
+  readonly answer: Answer;
+}
+
 /** Servers and browsers both take addresses up to here; ours takes 64 kB of header in all. */
 export const longestQuery = 48_000;
 
-/**
- * Does what the form says, in the order in which it says it, and checks what is left.
- *
- * @param waysOut whether ways out are looked for; paper has no place for them
- */
-export function checkState(filledIn: Texts, waysOut = true): CheckState {
-  const { sent, pressed, reading } = readSent(filledIn);
-  const unknown = unknownNames(sent);
-  const query = queryOf(reading.entries);
-  const answer = withUnknown(answerTo(reading.document, waysOut), unknown);
-  const at = pressed.at === '' ? written(sent, 'at') : pressed.at;
-  return { texts: pressed.texts, reading, answer, at, query, isTooLong: query.length > longestQuery };
-}
-
-/** The document that will be checked of a form as it was sent. */
-export function documentOf(filledIn: Texts): unknown {
-  return readSent(filledIn).reading.document;
-}
-
-function readSent(filledIn: Texts) {
+/** Does what the form says, in the order in which it says it, and reads what is left. */
+export function sentForm(filledIn: Texts): SentForm {
   const sent = switchElement(filledIn);
   const pressed = act(withStarts(switchUnits(sent)), written(sent, 'do'));
-  return { sent, pressed, reading: readForm(pressed.texts) };
+  const reading = readForm(pressed.texts);
+  const query = queryOf(reading.entries);
+  return {
+    texts: pressed.texts,
+    reading,
+    unknown: unknownNames(sent),
+    at: pressed.at === '' ? written(sent, 'at') : pressed.at,
+    query,
+    isTooLong: query.length > longestQuery,
+  };
 }
 
-function withUnknown(answer: Answer, unknown: readonly string[]): Answer {
-  if (unknown.length === 0) return answer;
-  const errors = unknown.slice(0, 20).map((name) => ({
+/**
+ * Has a form that was sent checked in the study, so that nobody else waits for it.
+ *
+ * @throws ThreadError where no answer comes
+ */
+export async function studiedState(study: Study, form: SentForm, wish?: CheckWish): Promise<CheckState> {
+  return withAnswer(form, await answerBy(study, form.reading.document, wish));
+}
+
+/** A form with the answer to it; fields that no check has are errors beside those of the document. */
+export function withAnswer(form: SentForm, answer: Answer): CheckState {
+  if (form.unknown.length === 0) return { ...form, answer };
+  const errors = form.unknown.slice(0, 20).map((name) => ({
     path: '',
     message: `The address has a field that no check has: "${name.slice(0, 80)}". Nothing was read from it.`,
   }));
-  return answer.ok
-    ? { ok: false, errors, sound: answer.document }
-    : { ok: false, errors: [...errors, ...answer.errors], sound: answer.sound };
+  const found = answer.ok
+    ? { ok: false as const, errors, sound: answer.document }
+    : { ok: false as const, errors: [...errors, ...answer.errors], sound: answer.sound };
+  return { ...form, answer: found };
 }

@@ -1,17 +1,11 @@
 import { parentPort } from 'node:worker_threads';
-import { check, DocumentError, props } from '../../calc/index.ts';
-import type { CheckResult, FieldError, PropsAnswer } from '../../shared/check-result.ts';
+import { DocumentError } from '../../shared/check-document/index.ts';
+import type { FieldError } from '../../shared/check-result.ts';
+import { workOut, type AnyFound, type StudyOrder } from './findings.ts';
 
-/** What may be asked of the thread. */
-export interface StudyOrder {
-  readonly study: 'check' | 'props';
-  readonly document: unknown;
-}
-
-/** What it answers: what was worked out, what is wrong with the document, or that it is at fault itself. */
+/** What the thread answers: what was worked out, what is wrong with the document, or that it is at fault itself. */
 export type Studied =
-  | { readonly study: 'check'; readonly result: CheckResult }
-  | { readonly study: 'props'; readonly result: PropsAnswer }
+  | AnyFound
   | { readonly study: 'refused'; readonly errors: readonly FieldError[] }
   | { readonly study: 'fault'; readonly message: string };
 
@@ -19,10 +13,9 @@ parentPort?.on('message', (order: StudyOrder) => {
   parentPort?.postMessage(studied(order));
 });
 
-function studied({ study, document }: StudyOrder): Studied {
+function studied(order: StudyOrder): Studied {
   try {
-    if (study === 'props') return { study, result: props(document) };
-    return { study, result: check(document) };
+    return workOut(order);
   } catch (error) {
     if (error instanceof DocumentError) return { study: 'refused', errors: error.errors };
     return { study: 'fault', message: error instanceof Error ? error.message : String(error) };

@@ -1,65 +1,109 @@
-import { DocumentError } from '../../calc/index.ts';
-import type { CheckResult, PropsAnswer } from '../../shared/check-result.ts';
-import { openThreadRoom, type RoomRules } from '../threads/thread-room.ts';
+import { DocumentError, readDocument } from '../../shared/check-document/index.ts';
+import type { CheckResult } from '../../shared/check-result.ts';
+import { openThreadRoom, type RoomRules, type ThreadRoom } from '../threads/thread-room.ts';
+import { workOut, type Findings, type Found, type StudyOrder } from './findings.ts';
 import { knownAnswer, rememberAnswer } from './known-answers.ts';
-import type { Studied, StudyOrder } from './study-worker.ts';
+import type { Studied } from './study-worker.ts';
+import { createTurns } from './turns.ts';
 
-/** Where checks that take their time are worked out, so that nobody else waits for them. */
+/** What is wanted of a check, and for how long. */
+export interface CheckWish {
+  /** Whether ways out are looked for where it fails or is close; they are unless it is said. */
+  readonly waysOut?: boolean;
+  /** Ends the work where nobody waits for it any more. */
+  readonly signal?: AbortSignal;
+}
+
+/** What can be searched for around a check. */
+export type Search = Exclude<keyof Findings, 'check'>;
+
+/** Where checks and searches are worked out, so that nobody else waits for them. */
 export interface Study {
   /**
-   * @param signal ends the work where nobody waits for it any more
    * @throws DocumentError with every error of the document
    * @throws ThreadError where no answer comes
    */
-  check(document: unknown, signal?: AbortSignal): Promise<CheckResult>;
+  check(document: unknown, wish?: CheckWish): Promise<CheckResult>;
   /** The same for a search. */
-  props(document: unknown, signal?: AbortSignal): Promise<PropsAnswer>;
+  search<S extends Search>(search: S, document: unknown, signal?: AbortSignal): Promise<Findings[S]>;
+  /** Starts what checks a shelf ahead of the first one. */
+  warm(): void;
   close(): Promise<void>;
 }
 
 const program = new URL('./study-worker.ts', import.meta.url);
 
-/** A check is done sooner than a new thread starts; a search is not. */
-const rules: Readonly<Record<StudyOrder['study'], RoomRules>> = {
-  check: { kind: 'thread', most: 1, mostWaiting: 40, patience_ms: 60_000, grace_ms: 3000, mostOrders: 5000 },
-  props: { kind: 'thread', most: 1, mostWaiting: 10, patience_ms: 60_000, grace_ms: 0, mostOrders: 500 },
+/**
+ * Each has a thread of its own: a shelf, done in some hundredths of a second, waits for nothing that takes tenths, nor that for
+ * what takes seconds.
+ */
+type Pace = 'quick' | 'slow' | 'slowest';
+
+const usual = { kind: 'thread', most: 1, patience_ms: 60_000 } as const;
+
+/** But for the slowest, what is begun is done sooner than a new thread starts. A check of a shelf leaves nothing behind. */
+const rules: Readonly<Record<Pace, RoomRules>> = {
+  quick: { ...usual, mostWaiting: 200, grace_ms: 3000, mostOrders: Infinity },
+  slow: { ...usual, mostWaiting: 40, grace_ms: 3000, mostOrders: 5000 },
+  slowest: { ...usual, mostWaiting: 10, grace_ms: 0, mostOrders: 500, idle_ms: 30 * 60_000 },
 };
 
+const paceOf: Readonly<Record<Search, Pace>> = { layouts: 'slow', reach: 'slow', props: 'slowest' };
+
 /**
- * Opens a study; its threads start with the first question. What was checked is remembered for whoever asks again. Searches
- * have a thread of their own, so that no check waits for one.
+ * Opens a study; its threads start with the first question. Checks that took their time are remembered for whoever asks again.
+ * Answers come one a turn of the event loop, since a page is made of each.
  */
 export function openStudy(): Study {
-  const checks = openThreadRoom<StudyOrder, Studied>(program, rules.check);
-  const searches = openThreadRoom<StudyOrder, Studied>(program, rules.props);
+  const turn = createTurns();
+  const open = (pace: Pace): ThreadRoom<StudyOrder, Studied> => openThreadRoom(program, rules[pace]);
+  const rooms = { quick: open('quick'), slow: open('slow'), slowest: open('slowest') };
+  const ask = async <S extends keyof Findings>(
+    pace: Pace,
+    order: StudyOrder & { readonly study: S },
+    signal: AbortSignal | undefined,
+  ): Promise<Findings[S]> => {
+    const answer = await rooms[pace].ask(order, signal === undefined ? {} : { signal });
+    await turn();
+    return resultOf(order.study, answer);
+  };
   return {
-    async check(document, signal = stays()) {
+    async check(document, { waysOut = true, signal } = {}) {
+      const order = { study: 'check', document, waysOut } as const;
+      refuse(order);
+      if (!takesItsTime(document)) return ask('quick', order, signal);
       const known = knownAnswer(document);
       if (known !== undefined) return known;
-      const answer = sound(await checks.ask({ study: 'check', document }, { signal }));
-      if (answer.study !== 'check') throw new Error('The study answered another question.');
-      rememberAnswer(document, answer.result);
-      return answer.result;
+      const result = await ask('slow', order, signal);
+      rememberAnswer(document, result);
+      return result;
     },
-    async props(document, signal = stays()) {
-      const answer = sound(await searches.ask({ study: 'props', document }, { signal }));
-      if (answer.study !== 'props') throw new Error('The study answered another question.');
-      return answer.result;
+    async search(study, document, signal) {
+      const order = { study, document, waysOut: false } as const;
+      refuse(order);
+      return ask(paceOf[study], order, signal);
     },
+    warm: () => rooms.quick.warm(),
     async close() {
-      await Promise.all([checks.close(), searches.close()]);
+      await Promise.all(Object.values(rooms).map((room) => room.close()));
     },
   };
 }
 
-function stays(): AbortSignal {
-  return new AbortController().signal;
+/** What is wrong with a document is told at once; a thread gets what can be read alone, since not every nest of lists can go there. */
+function refuse(order: StudyOrder): void {
+  if (!readDocument(order.document).ok) workOut(order);
 }
 
-function sound(answer: Studied): Studied {
+function resultOf<S extends keyof Findings>(study: S, answer: Studied): Findings[S] {
   if (answer.study === 'refused') throw new DocumentError([...answer.errors]);
   if (answer.study === 'fault') throw new Error(answer.message);
-  return answer;
+  if (!isOf(study, answer)) throw new Error('The study answered another question.');
+  return answer.result;
+}
+
+function isOf<S extends keyof Findings>(study: S, answer: { readonly study: string }): answer is Found<S> {
+  return answer.study === study;
 }
 
 /** Whether a document is of an element whose check takes longer than others may wait for. */

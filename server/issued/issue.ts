@@ -1,6 +1,6 @@
-import { checkState, documentOf } from '../check/check-state.ts';
+import { sentForm, studiedState } from '../check/check-state.ts';
 import type { Checked } from '../check/answer-to.ts';
-import { takesItsTime, type Study } from '../check/study.ts';
+import type { Study } from '../check/study.ts';
 import { textsOf } from '../form/index.ts';
 import { canonicalJson } from '../sheets/canonical-json.ts';
 import { digestOf } from '../sheets/fingerprint.ts';
@@ -17,7 +17,6 @@ import type { Typesetter } from '../typeset/index.ts';
 import { issuedHead } from '../view-models/sheet-head.ts';
 import { sheetModel } from '../view-models/sheet.ts';
 import { version } from '../../calc/version.ts';
-import { DocumentError } from '../../calc/index.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import { contentDigest, frozenDocument, printedJob, type SheetNames } from './frozen-document.ts';
 import { revisionLetters } from './revision-letters.ts';
@@ -44,18 +43,12 @@ export type ProofReading =
   | { readonly ok: true; readonly proof: Proof }
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly query: string };
 
-/** Works a check out under the names it is to be issued with; where that takes its time, in the study. */
+/** Works a check out under the names it is to be issued with. */
 export async function proofOf(study: Study, form: string, names: SheetNames): Promise<ProofReading> {
   const { title, preparedBy, checkedBy, date } = names;
   const texts = textsOf(form);
   for (const [name, text] of Object.entries({ title, preparedBy, checkedBy, date })) texts.set(name, text);
-  const untrusted = documentOf(texts);
-  if (takesItsTime(untrusted)) {
-    await study.check(untrusted).catch((error: unknown) => {
-      if (!(error instanceof DocumentError)) throw error;
-    });
-  }
-  const { answer, reading, query } = checkState(texts, false);
+  const { answer, reading, query } = await studiedState(study, sentForm(texts), { waysOut: false });
   if (!answer.ok) return { ok: false, errors: answer.errors, query };
   return { ok: true, proof: { checked: answer, document: reading.document, query } };
 }

@@ -1,11 +1,12 @@
 import { z } from 'zod';
 import { readDocument, readJson } from '../../shared/check-document/index.ts';
 import type { FieldError } from '../../shared/check-result.ts';
-import { fillForm, queryOf } from '../form/index.ts';
-import { insertCheck, type Check } from '../store/checks.ts';
+import { sentForm } from '../check/check-state.ts';
+import type { Desk } from '../desk.ts';
+import { fillForm, queryOf, textsOf } from '../form/index.ts';
+import { insertCheck, type Check, type NewCheck } from '../store/checks.ts';
 import { insertJob, type Job } from '../store/jobs.ts';
 import type { Actor } from '../store/actor.ts';
-import type { Store } from '../store/open-store.ts';
 import type { JobWords } from '../store/tables.ts';
 import { jobFields, jobWordsSchema } from './job-words.ts';
 import { standingOf, stateOf } from './standing.ts';
@@ -43,19 +44,18 @@ const schema = z.strictObject({
     .max(mostChecks, { error: `It takes a list of at most ${mostChecks} checks.` }),
 });
 
-/** A job as a file. */
+/** A job as a file. @param checks how they stand by this version */
 export function jobFile(job: Job, checks: readonly Check[]): JobFile {
   const words = new Map(Object.entries(job).filter(([name]) => jobFields.includes(name)));
   return {
     schema: 1,
     kind: 'job',
     job: Object.fromEntries(jobFields.map((name) => [name, String(words.get(name) ?? '')])),
-    checks: checks.map(({ form }) => {
-      const { reading, answer } = stateOf(form);
-      return answer.ok
-        ? { document: reading.document }
-        : { unfinished: Object.fromEntries(new URLSearchParams(form)) };
-    }),
+    checks: checks.map(({ form, standing }) =>
+      standing === 'unfinished'
+        ? { unfinished: Object.fromEntries(new URLSearchParams(form)) }
+        : { document: sentForm(textsOf(form)).reading.document },
+    ),
   };
 }
 
@@ -78,7 +78,7 @@ export function readJobFile(bytes: Uint8Array): JobFileReading {
   }
   const errors: FieldError[] = [];
   const forms = parsed.data.checks.map((check, index) => {
-    if ('unfinished' in check) return stateOf(queryOf(Object.entries(check.unfinished))).query;
+    if ('unfinished' in check) return sentForm(textsOf(queryOf(Object.entries(check.unfinished)))).query;
     const reading = readDocument(check.document);
     if (reading.ok) return queryOf(fillForm(check.document));
     errors.push(
@@ -92,16 +92,16 @@ export function readJobFile(bytes: Uint8Array): JobFileReading {
 
 /** Brings a job in, all of it or nothing. */
 export async function bringJobIn(
-  store: Store,
+  { store, study }: Pick<Desk, 'store' | 'study'>,
   actor: Actor,
   words: JobWords,
   forms: readonly string[],
 ): Promise<Job> {
-  const checks = forms.map((form) => ({
-    form,
-    standing: standingOf(stateOf(form)),
-    reason: 'brought in from a file',
-  }));
+  const checks: NewCheck[] = [];
+  for (const form of forms) {
+    const standing = standingOf(await stateOf(study, form));
+    checks.push({ form, standing, reason: 'brought in from a file' });
+  }
   return store.db.transaction().execute(async (db) => {
     const inside = { ...store, db };
     const job = await insertJob(inside, actor, words);

@@ -1,5 +1,5 @@
-import { setImmediate } from 'node:timers/promises';
 import { version } from '../../calc/version.ts';
+import type { Desk } from '../desk.ts';
 import type { Actor } from '../store/actor.ts';
 import { restandCheck, type Check } from '../store/checks.ts';
 import type { Store } from '../store/open-store.ts';
@@ -11,17 +11,20 @@ import { standingOf, stateOf } from './standing.ts';
  * Works out again what another version of the tool had worked out, and notes how those checks stand now. Where nothing can be
  * written they are worked out all the same, and noted another time.
  */
-export async function standAnew(store: Store, actor: Actor, checks: readonly Check[]): Promise<Check[]> {
+export async function standAnew(
+  { store, study }: Pick<Desk, 'store' | 'study'>,
+  actor: Actor,
+  checks: readonly Check[],
+): Promise<Check[]> {
   const now: Check[] = [];
   for (const check of checks) {
     if (check.tool === version) {
       now.push(check);
       continue;
     }
-    const standing = standingOf(stateOf(check.form));
+    const standing = standingOf(await stateOf(study, check.form));
     await note(store, actor, check, standing);
     now.push({ ...check, ...standing });
-    await setImmediate();
   }
   return now;
 }

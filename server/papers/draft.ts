@@ -1,6 +1,7 @@
 import type { CheckResult } from '../../shared/check-result.ts';
 import { cautions } from '../../shared/cautions.ts';
-import { documentOf } from '../check/check-state.ts';
+import { sentForm } from '../check/check-state.ts';
+import { checkInPlace } from '../check/in-place.ts';
 import { rememberAnswer } from '../check/known-answers.ts';
 import { takesItsTime } from '../check/study.ts';
 import { elementNamed, textsOf, usualElement, written } from '../form/index.ts';
@@ -61,11 +62,13 @@ export interface DraftTools {
 export function draftOf(order: DraftOrder, tools: DraftTools): Draft {
   const { form, paper, known } = order;
   const texts = textsOf(form);
-  if (known !== null) rememberAnswer(documentOf(texts), known);
-  const reading = sheetOf(texts, paper);
+  if (known !== null) rememberAnswer(sentForm(texts).reading.document, known);
+  const state = checkInPlace(texts, false);
+  const reading = sheetOf(state, paper);
   if (!reading.ok) return unfinished(order, sheetErrors(reading.errors, ''), tools);
   const { checked } = reading.sheet;
-  if (known === null && takesItsTime(checked.document)) rememberAnswer(documentOf(texts), checked.result);
+  if (known === null && takesItsTime(checked.document))
+    rememberAnswer(state.reading.document, checked.result);
   return finished(reading.sheet, order, tools);
 }
 

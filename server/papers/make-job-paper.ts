@@ -1,5 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
-import { documentOf } from '../check/check-state.ts';
+import { sentForm } from '../check/check-state.ts';
 import { knownAnswer } from '../check/known-answers.ts';
 import { textsOf } from '../form/index.ts';
 import { createPrintable, type Printable } from '../sheets/pdf/printable.ts';
@@ -89,7 +89,7 @@ async function draft(
   signal: AbortSignal,
 ): Promise<Draft> {
   const number = `${job.number}-${own}`;
-  const known = form.includes('counter-') ? (knownAnswer(documentOf(textsOf(form))) ?? null) : null;
+  const known = knownAnswer(sentForm(textsOf(form)).reading.document) ?? null;
   try {
     const reply = await drafts.ask({ form, number, issued, paper, known }, { signal });
     if (reply.ok) return reply.draft;

@@ -1,6 +1,6 @@
 import { Router, type RequestHandler } from 'express';
-import { check, DocumentError, layouts, reach } from '../../calc/index.ts';
-import { takesItsTime, type Study } from '../check/study.ts';
+import { DocumentError } from '../../shared/check-document/index.ts';
+import type { Study } from '../check/study.ts';
 import { collectBody, readBody, requireJson } from './api-body.ts';
 import { sendCatalogue } from './api-catalogue.ts';
 import { apiFailures, nothingHere, otherMethods } from './api-failures.ts';
@@ -8,10 +8,10 @@ import { sendProblem } from './api-problem.ts';
 import { sendSchema } from './api-schema.ts';
 import { untilGone } from './until-gone.ts';
 
+type WorkOut = (document: unknown, signal: AbortSignal) => Promise<object>;
+
 /** Answers a document with what is worked out from it. */
-function answerWith(
-  workOut: (document: unknown, signal: AbortSignal) => object | Promise<object>,
-): RequestHandler {
+function answerWith(workOut: WorkOut): RequestHandler {
   return async (request, response) => {
     const body = readBody(request);
     if (!body.ok) {
@@ -30,17 +30,17 @@ function answerWith(
 /**
  * The door for other programs, to be mounted at `/api`.
  *
- * @param study where checks that take their time are worked out
+ * @param study where everything is worked out
  * @param report is told of a fault that is ours, which the caller only sees as a 500
  */
 export function apiRoutes(study: Study, report: (error: unknown) => void = console.error): Router {
   const router = Router();
-  const checks = (document: unknown, signal: AbortSignal) =>
-    takesItsTime(document) ? study.check(document, signal) : check(document);
-  const props = (document: unknown, signal: AbortSignal) => study.props(document, signal);
-  for (const [path, workOut] of Object.entries({ checks, layouts, props, reach })) {
-    router.route(`/${path}`).post(requireJson, collectBody, answerWith(workOut)).all(otherMethods('POST'));
-  }
+  const answer = (path: string, workOut: WorkOut): void => {
+    router.route(path).post(requireJson, collectBody, answerWith(workOut)).all(otherMethods('POST'));
+  };
+  answer('/checks', (document, signal) => study.check(document, { signal }));
+  for (const search of ['layouts', 'props', 'reach'] as const)
+    answer(`/${search}`, (document, signal) => study.search(search, document, signal));
   router.route('/schema').get(sendSchema).all(otherMethods('GET', 'HEAD'));
   router.route('/catalogue').get(sendCatalogue).all(otherMethods('GET', 'HEAD'));
   router.use(nothingHere);

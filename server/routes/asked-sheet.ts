@@ -1,19 +1,28 @@
 import type { Request, Response } from 'express';
+import { sentForm, studiedState } from '../check/check-state.ts';
+import type { Study } from '../check/study.ts';
 import { textsOf, written } from '../form/index.ts';
 import { sheetOf, type AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';
 import { queryOfRequest } from './page-body.ts';
+import { untilGone } from './until-gone.ts';
+
+/** What sheets are asked for at. */
+export interface SheetDesk {
+  readonly templates: Templates;
+  readonly study: Study;
+}
 
 /**
  * The check in a sheet's address. Without one the answer is the way home; with errors in it, 422 and the way back: then
  * nothing is left to do.
  */
-export function askedSheet(
-  templates: Templates,
+export async function askedSheet(
+  { templates, study }: SheetDesk,
   request: Request,
   response: Response,
-): AskedSheet | undefined {
+): Promise<AskedSheet | undefined> {
   const texts = textsOf(queryOfRequest(request));
   const paper = written(texts, 'paper');
   texts.delete('paper');
@@ -21,7 +30,8 @@ export function askedSheet(
     response.redirect(303, '/');
     return undefined;
   }
-  const reading = sheetOf(texts, paper);
+  const wish = { waysOut: false, signal: untilGone(response) };
+  const reading = sheetOf(await studiedState(study, sentForm(texts), wish), paper);
   if (reading.ok) return reading.sheet;
   response.status(422).send(templates.page('sheet-errors', sheetErrors(reading.errors, reading.query)));
   return undefined;

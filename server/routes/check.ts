@@ -1,42 +1,47 @@
 import type { Request, RequestHandler, Response } from 'express';
 import { startAddress } from '../check/addresses.ts';
-import { checkState, type CheckState } from '../check/check-state.ts';
+import { sentForm, studiedState, type SentForm } from '../check/check-state.ts';
 import { textsOf, written } from '../form/index.ts';
-import type { Views } from '../views.ts';
+import type { CheckDesk, Views } from '../views.ts';
 import { checkPage, type CheckPage } from '../view-models/check-page.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
+import { untilGone } from './until-gone.ts';
 
 /** `GET /check`: the address is the check. After one of the form's buttons it goes on to the address of what came of it. */
-export function showCheck(views: Views): RequestHandler {
-  return (request, response) => {
+export function showCheck(desk: CheckDesk): RequestHandler {
+  return async (request, response) => {
     const sent = textsOf(queryOfRequest(request));
     if (sent.size === 0) {
       response.redirect(303, startAddress);
       return;
     }
-    const state = checkState(sent);
-    const isPressed = written(sent, 'do') !== '' && !state.isTooLong;
+    const form = sentForm(sent);
+    const isPressed = written(sent, 'do') !== '' && !form.isTooLong;
     if (isPressed && regionWanted(request) === 'page') {
-      const isVerdict = state.at === 'verdict';
-      const focus = isVerdict ? '#verdict' : state.at === '' ? '' : `&at=${encodeURIComponent(state.at)}`;
-      response.redirect(303, `/check?${state.query}${focus}`);
+      const isVerdict = form.at === 'verdict';
+      const focus = isVerdict ? '#verdict' : form.at === '' ? '' : `&at=${encodeURIComponent(form.at)}`;
+      response.redirect(303, `/check?${form.query}${focus}`);
       return;
     }
-    sendCheck(views, request, response, state);
+    await sendCheck(desk, request, response, form);
   };
 }
 
 /** `POST /check`: the same for a check that is too long for an address. */
-export function showLongCheck(views: Views): RequestHandler {
-  return (request, response) => {
-    const sent = textsOf(new TextDecoder().decode(bytesOf(request)));
-    sendCheck(views, request, response, checkState(sent));
-  };
+export function showLongCheck(desk: CheckDesk): RequestHandler {
+  return (request, response) =>
+    sendCheck(desk, request, response, sentForm(textsOf(new TextDecoder().decode(bytesOf(request)))));
 }
 
-/** Sends as much of the page as was asked for: all of it, form and answer, or the answer alone. */
-export function sendCheck(views: Views, request: Request, response: Response, state: CheckState): void {
-  const page = checkPage(state, views.typesetter);
+/** Checks a form and sends as much of the page as was asked for: all of it, form and answer, or the answer alone. */
+export async function sendCheck(
+  desk: CheckDesk,
+  request: Request,
+  response: Response,
+  form: SentForm,
+): Promise<void> {
+  const state = await studiedState(desk.study, form, { signal: untilGone(response) });
+  const page = checkPage(state, desk.typesetter);
   const region = regionWanted(request);
   response
     .status(state.answer.ok ? 200 : 422)
@@ -44,7 +49,7 @@ export function sendCheck(views: Views, request: Request, response: Response, st
     .vary('HX-Target')
     .set('Cache-Control', 'no-cache');
   if (region !== 'page') response.set('HX-Push-Url', state.isTooLong ? 'false' : `/check?${state.query}`);
-  response.send(renderCheck(views, region, page));
+  response.send(renderCheck(desk, region, page));
 }
 
 /** A region of the page, or all of it. */

@@ -1,7 +1,7 @@
 import type { Request, RequestHandler, Response } from 'express';
-import { checkState, type CheckState } from '../check/check-state.ts';
+import { sentForm, studiedState, type CheckState, type SentForm } from '../check/check-state.ts';
+import type { Search, Study } from '../check/study.ts';
 import { textsOf } from '../form/index.ts';
-import type { Study } from '../check/study.ts';
 import type { Templates } from '../templates.ts';
 import { layoutsView } from '../view-models/layouts.ts';
 import { pageFrame } from '../view-models/page.ts';
@@ -10,66 +10,64 @@ import { reachView } from '../view-models/reach.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
 import { untilGone } from './until-gone.ts';
 
-/** What may be asked about a check beside its answer. */
-type Outlook = 'layouts' | 'reach' | 'props';
-
-const titles: Readonly<Record<Outlook, string>> = {
+const headings: Readonly<Record<Search, string>> = {
   layouts: 'Where the brackets go',
   reach: 'How far it could go',
   props: 'What it wants under it',
 };
 
+/** What one of the searches around a check is shown with. */
+interface OutlookDesk {
+  readonly templates: Templates;
+  readonly study: Study;
+  readonly outlook: Search;
+}
+
 /** `GET /layouts`, `GET /reach` and `GET /props`: the part of the answer that is worked out when it is opened, or a page of it alone. */
-export function showOutlook(templates: Templates, study: Study, outlook: Outlook): RequestHandler {
+export function showOutlook(desk: OutlookDesk): RequestHandler {
   return (request, response) =>
-    sendOutlook(
-      { templates, study, outlook },
-      request,
-      response,
-      checkState(textsOf(queryOfRequest(request)), false),
-    );
+    sendOutlook(desk, request, response, sentForm(textsOf(queryOfRequest(request))));
 }
 
 /** The same for a check that is too long for an address. */
-export function showLongOutlook(templates: Templates, study: Study, outlook: Outlook): RequestHandler {
-  return (request, response) => {
-    const sent = textsOf(new TextDecoder().decode(bytesOf(request)));
-    return sendOutlook({ templates, study, outlook }, request, response, checkState(sent, false));
-  };
-}
-
-interface Desk {
-  readonly templates: Templates;
-  readonly study: Study;
-  readonly outlook: Outlook;
+export function showLongOutlook(desk: OutlookDesk): RequestHandler {
+  return (request, response) =>
+    sendOutlook(desk, request, response, sentForm(textsOf(new TextDecoder().decode(bytesOf(request)))));
 }
 
 async function sendOutlook(
-  { templates, study, outlook }: Desk,
+  desk: OutlookDesk,
   request: Request,
   response: Response,
-  state: CheckState,
+  form: SentForm,
 ): Promise<void> {
-  const { answer } = state;
+  const signal = untilGone(response);
+  const state = await studiedState(desk.study, form, { waysOut: false, signal });
   const isPart = request.get('HX-Request') === 'true';
+  const view = { ...(await outlookOf(desk, state, signal)), isPart, hasErrors: !state.answer.ok };
   response
-    .status(answer.ok ? 200 : 422)
+    .status(state.answer.ok ? 200 : 422)
     .vary('HX-Request')
     .set('Cache-Control', 'no-cache');
-  const shelf = answer.ok && answer.element === 'bracket-shelf' ? answer : undefined;
-  const layouts =
-    shelf !== undefined && outlook === 'layouts' ? [layoutsView(state, shelf.document.board.length)] : [];
-  const reaches = shelf !== undefined && outlook === 'reach' ? [reachView(state)] : [];
-  const counter = answer.ok && answer.element === 'counter-overhang' && outlook === 'props';
-  const props = counter
-    ? [propsView(state, await study.props(state.reading.document, untilGone(response)))]
-    : [];
-  const view = { layouts, reaches, props, isPart, hasErrors: !answer.ok };
   if (isPart) {
-    response.send(templates.partial('outlook', view));
+    response.send(desk.templates.partial('outlook', view));
     return;
   }
-  const heading = titles[outlook];
+  const heading = headings[desk.outlook];
   const back = state.isTooLong ? '/' : `/check?${state.query}`;
-  response.send(templates.page('outlook', { ...pageFrame(heading), heading, back, view }));
+  response.send(desk.templates.page('outlook', { ...pageFrame(heading), heading, back, view }));
+}
+
+/** What the search came to; nothing where it is for another element. */
+async function outlookOf({ study, outlook }: OutlookDesk, state: CheckState, signal: AbortSignal) {
+  const { answer, reading } = state;
+  const nothing = { layouts: [], reaches: [], props: [] };
+  if (!answer.ok) return nothing;
+  const search = <S extends Search>(which: S) => study.search(which, reading.document, signal);
+  if (answer.element === 'counter-overhang' && outlook === 'props')
+    return { ...nothing, props: [propsView(state, await search(outlook))] };
+  if (answer.element !== 'bracket-shelf' || outlook === 'props') return nothing;
+  if (outlook === 'reach') return { ...nothing, reaches: [reachView(await search(outlook))] };
+  const { length } = answer.document.board;
+  return { ...nothing, layouts: [layoutsView(state, length, await search(outlook))] };
 }

@@ -1,13 +1,12 @@
 import { Router, type RequestHandler } from 'express';
 import { written, textsOf } from '../form/index.ts';
 import { runningHead } from '../sheets/running-head.ts';
-import type { Templates } from '../templates.ts';
 import { createTypesetter } from '../typeset/index.ts';
 import { installerModel } from '../view-models/installer.ts';
 import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
 import { sheetModel } from '../view-models/sheet.ts';
 import type { AskedSheet } from '../sheets/sheet-of.ts';
-import { askedSheet } from './asked-sheet.ts';
+import { askedSheet, type SheetDesk } from './asked-sheet.ts';
 import { queryOfRequest } from './page-body.ts';
 import { sendInstallerPdf, sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
 
@@ -16,12 +15,13 @@ import { sendInstallerPdf, sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
  * to the wall, `/installer` and `/installer.pdf`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the
  * answer is 422 and the way back.
  */
-export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
+export function sheetRoutes(desk: SheetDesk, sendPdf: PdfSender): Router {
+  const { templates } = desk;
   const router = Router();
   const typesetter = createTypesetter();
   const onPage = (render: (asked: AskedSheet) => string): RequestHandler => {
-    return (request, response) => {
-      const asked = askedSheet(templates, request, response);
+    return async (request, response) => {
+      const asked = await askedSheet(desk, request, response);
       if (asked !== undefined) response.send(render(asked));
     };
   };
@@ -31,10 +31,10 @@ export function sheetRoutes(templates: Templates, sendPdf: PdfSender): Router {
       templates.page('sheet', sheetPage(sheetModel(checked, typesetter, context))),
     ),
   );
-  router.get('/sheet.pdf', sendSheetPdf(templates, sendPdf));
-  router.get('/installer.pdf', sendInstallerPdf(templates, sendPdf));
-  router.get('/installer', (request, response) => {
-    const asked = askedSheet(templates, request, response);
+  router.get('/sheet.pdf', sendSheetPdf(desk, sendPdf));
+  router.get('/installer.pdf', sendInstallerPdf(desk, sendPdf));
+  router.get('/installer', async (request, response) => {
+    const asked = await askedSheet(desk, request, response);
     if (asked === undefined) return;
     const { checked, context } = asked;
     if (checked.element !== 'bracket-shelf') {

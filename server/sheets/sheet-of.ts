@@ -1,7 +1,6 @@
 import type { FieldError } from '../../shared/check-result.ts';
 import type { Checked } from '../check/answer-to.ts';
-import { checkState } from '../check/check-state.ts';
-import type { Texts } from '../form/index.ts';
+import type { CheckState } from '../check/check-state.ts';
 import type { SheetContext } from '../view-models/sheet.ts';
 import { fingerprint } from './fingerprint.ts';
 import { paperOf } from './paper.ts';
@@ -12,18 +11,17 @@ export interface AskedSheet {
   readonly context: SheetContext;
 }
 
-/** What came of working a check out for paper; with errors in it, it has no sheet. */
+/** What came of putting a check on paper; with errors in it, it has no sheet. */
 export type SheetReading =
   | { readonly ok: true; readonly sheet: AskedSheet }
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly query: string };
 
 /**
- * Works a check out for paper.
+ * A check as it goes on paper.
  *
  * @param paper what was asked for; anything else is the paper that goes with the units
  */
-export function sheetOf(texts: Texts, paper: string): SheetReading {
-  const { answer, reading, query } = checkState(texts, false);
+export function sheetOf({ answer, reading, query }: CheckState, paper: string): SheetReading {
   if (!answer.ok) return { ok: false, errors: answer.errors, query };
   const { document, result } = answer;
   const context = {

@@ -1,6 +1,5 @@
 import { listed } from '../../shared/words.ts';
-import { layouts } from '../../calc/index.ts';
-import type { BracketLayout } from '../../shared/check-result.ts';
+import type { BracketLayout, Layouts } from '../../shared/check-result.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { percent } from './checks.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
@@ -27,8 +26,8 @@ export interface LayoutsView {
 }
 
 /** Where the brackets of a check could go. */
-export function layoutsView(state: CheckState, length_m: number): LayoutsView {
-  const { present, presentRank, proposals, reason, rules, searched } = layouts(state.reading.document);
+export function layoutsView(state: CheckState, length_m: number, found: Layouts): LayoutsView {
+  const { present, presentRank, proposals, reason, rules, searched } = found;
   const rank = presentRank === 1 ? 'As it is now, and none better was found' : 'As it is now';
   return {
     present: layoutView(present, rank, length_m),
@@ -57,7 +56,7 @@ function layoutView(layout: BracketLayout, title: string, length_m: number): Lay
   };
 }
 
-function searchedWords({ layouts: all, judged, isExact }: ReturnType<typeof layouts>['searched']): string {
+function searchedWords({ layouts: all, judged, isExact }: Layouts['searched']): string {
   if (all === 0) return '';
   return isExact
     ? `${all} layouts were looked at, which is all that could be better; ${judged} of them were worked out in full.`

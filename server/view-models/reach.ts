@@ -1,6 +1,4 @@
-import { reach } from '../../calc/index.ts';
-import type { ReachLimit } from '../../shared/check-result.ts';
-import type { CheckState } from '../check/check-state.ts';
+import type { Reach, ReachLimit } from '../../shared/check-result.ts';
 import { governingWords } from './ways-out.ts';
 
 export interface LimitView {
@@ -16,8 +14,7 @@ export interface ReachView {
 }
 
 /** How far a check could go, in three limits. */
-export function reachView(state: CheckState): ReachView {
-  const { longestBay, heaviestLine, heaviestPoint } = reach(state.reading.document);
+export function reachView({ longestBay, heaviestLine, heaviestPoint }: Reach): ReachView {
   return {
     limits: [
       limitView('Longest bay', longestBay),

@@ -1,4 +1,5 @@
 import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { checkInPlace } from '../../server/check/in-place.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { fillForm, queryOf, textsOf } from '../../server/form/index.ts';
 import { openJobPaperMaker } from '../../server/papers/make-job-paper.ts';
@@ -45,7 +46,7 @@ async function sheetRow(pdfs: PdfWorkers, sheets: number): Promise<Row> {
   const printable = createPrintable();
   const make = async (title: string): Promise<number> => {
     const start = performance.now();
-    const reading = sheetOf(textsOf(formOf(title)), 'letter');
+    const reading = sheetOf(checkInPlace(textsOf(formOf(title)), false), 'letter');
     if (!reading.ok) throw new Error('the demo check has no sheet');
     const data = paperSheet(sheetModel(reading.sheet.checked, typesetter, reading.sheet.context), printable);
     await pdfs.make({ template: 'sheet', json: JSON.stringify(data), made_s: 0 }, signal);

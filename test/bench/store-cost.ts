@@ -1,9 +1,10 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { checkInPlace } from '../../server/check/in-place.ts';
 import { demoCheck } from '../../server/demo.ts';
-import { fillForm, queryOf } from '../../server/form/index.ts';
-import { standingOf, stateOf } from '../../server/jobs/standing.ts';
+import { fillForm, queryOf, textsOf } from '../../server/form/index.ts';
+import { standingOf } from '../../server/jobs/standing.ts';
 import type { Actor } from '../../server/store/actor.ts';
 import { addCheck, insertCheck } from '../../server/store/checks.ts';
 import { countJobs, listJobs, type JobQuery } from '../../server/store/job-list.ts';
@@ -41,7 +42,7 @@ export async function storeCost({
 }
 
 async function saveRow(store: Store, saves: number): Promise<Row> {
-  const standing = standingOf(stateOf(form));
+  const standing = standingOf(checkInPlace(textsOf(form)));
   const job = await makeJob(store, actor, { ...noWords, name: 'Saved again and again' });
   const check = await addCheck(store, actor, job.id, { form, standing, reason: '' });
   if (check === undefined) throw new Error('no check was made');
@@ -73,7 +74,7 @@ const ways: readonly Pick<JobQuery, 'search' | 'sort'>[] = [
 ];
 
 async function listRow(store: Store, jobs: number, lists: number): Promise<Row> {
-  const standing = standingOf(stateOf(form));
+  const standing = standingOf(checkInPlace(textsOf(form)));
   await store.db.transaction().execute(async (db) => {
     for (let count = 0; count < jobs; count++) {
       const words = {

@@ -136,10 +136,10 @@ describe('POST /api/checks', () => {
     const start = performance.now();
     await problemOf(await post('['.repeat(120_000)), 400);
     await problemOf(await post('['.repeat(120_000) + ']'.repeat(120_000)), 422);
-    await problemOf(
-      await post(`{"element":"bracket-shelf","board":${'{"a":'.repeat(40_000)}1${'}'.repeat(40_001)}`),
-      422,
-    );
+    for (const element of ['bracket-shelf', 'counter-overhang']) {
+      const nest = `{"element":"${element}","board":${'{"a":'.repeat(40_000)}1${'}'.repeat(40_001)}`;
+      await problemOf(await post(nest), 422);
+    }
     await problemOf(
       await post(JSON.stringify({ ...demoCheck, loads: Array(100_000).fill({}) }).slice(0, 200_000)),
       400,

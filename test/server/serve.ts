@@ -5,11 +5,15 @@ import { join } from 'node:path';
 import { createServer, type Server } from 'node:http';
 import type { Express } from 'express';
 import { makeApp } from '../../server/app.ts';
+import { openStudy, type Study } from '../../server/check/study.ts';
 import { listen } from '../../server/listen.ts';
 import type { SiteSettings } from '../../server/settings.ts';
 import type { Log } from '../../server/log.ts';
 import type { PdfWorkers } from '../../server/sheets/pdf/workers.ts';
 import { openStore, type Store } from '../../server/store/open-store.ts';
+
+/** One for all test files of a process: its threads take longer to start than most tests do. */
+const usualStudy = openStudy();
 
 /** The application on a port of its own, for one test file. */
 export interface Served {
@@ -26,12 +30,14 @@ export async function serve(
   {
     ownLog,
     pdfs,
+    study = usualStudy,
     databaseUrl = '',
     folder,
     now,
   }: {
     readonly ownLog?: Log;
     readonly pdfs?: PdfWorkers;
+    readonly study?: Study;
     readonly databaseUrl?: string;
     /** A data folder that outlives the application; one of its own otherwise. */
     readonly folder?: string;
@@ -42,7 +48,7 @@ export async function serve(
   const dataFolder = folder ?? mkdtempSync(join(tmpdir(), 'served-'));
   const store = await openStore({ dataFolder, databaseUrl }, now);
   const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
-  const app = await makeApp({ store, log, site, ...(pdfs === undefined ? {} : { pdfs }) });
+  const app = await makeApp({ store, log, site, study, ...(pdfs === undefined ? {} : { pdfs }) });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
   // A test that works something out between two requests keeps its connection.
   server.keepAliveTimeout = 0;

@@ -1,7 +1,8 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { check, DocumentError } from '../../calc/index.ts';
+import { check, DocumentError, layouts, reach } from '../../calc/index.ts';
 import { knownAnswer } from '../../server/check/known-answers.ts';
 import { openStudy, takesItsTime } from '../../server/check/study.ts';
+import { demoCheck } from '../../server/demo.ts';
 import { ThreadError } from '../../server/threads/thread-error.ts';
 import { startChecks } from '../../server/start-checks.ts';
 
@@ -27,10 +28,46 @@ describe('the study', () => {
     expect((await study.check(startChecks['bracket-shelf'])).element).toBe('bracket-shelf');
   });
 
+  it('looks for the ways out of a shelf where they are wanted', async () => {
+    const sags = { ...demoCheck, board: { ...demoCheck.board, thickness: '1/2 in' } };
+    const both = check(sags);
+    expect(both.remedies.length).toBeGreaterThan(0);
+    expect(await study.check(sags)).toEqual(both);
+    expect(await study.check(sags, { waysOut: false })).toEqual(check(sags, { waysOut: false }));
+  });
+
+  it('searches around a shelf', async () => {
+    expect(await study.search('layouts', demoCheck)).toEqual(layouts(demoCheck));
+    expect(await study.search('reach', demoCheck)).toEqual(reach(demoCheck));
+    await expect(study.search('reach', counter)).rejects.toThrow(DocumentError);
+  });
+
+  it('lets no shelf wait for a counter', async () => {
+    const order: string[] = [];
+    await Promise.all([
+      study.check({ ...counter, title: 'begun first' }).then(() => order.push('counter')),
+      study.check(demoCheck).then(() => order.push('shelf')),
+    ]);
+    expect(order).toEqual(['shelf', 'counter']);
+  });
+
+  it('hands answers over one a turn of the event loop, and lets others in between', async () => {
+    const order: string[] = [];
+    const answers = ['first', 'second', 'third'].map(async (title) => {
+      await study.check({ ...demoCheck, title });
+      order.push(title);
+      setImmediate(() => order.push(`after the ${title}`));
+      // Meanwhile the others are done too.
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 300);
+    });
+    await Promise.all(answers);
+    expect(order.slice(0, 5)).toEqual(['first', 'after the first', 'second', 'after the second', 'third']);
+  });
+
   it('lets no check wait for a search, and ends a search that nobody waits for', async () => {
     const gone = new AbortController();
     const order: string[] = [];
-    const search = study.props(counter, gone.signal).then(
+    const search = study.search('props', counter, gone.signal).then(
       () => order.push('search'),
       (error: unknown) => order.push(error instanceof ThreadError ? error.fault : 'fault'),
     );

@@ -1,7 +1,9 @@
 import { join } from 'node:path';
+import { layouts, reach } from '../../calc/index.ts';
 import { leaks } from './page-text.ts';
 import { describe, expect, it } from 'vitest';
-import { checkState, type CheckState } from '../../server/check/check-state.ts';
+import type { CheckState } from '../../server/check/check-state.ts';
+import { checkInPlace } from '../../server/check/in-place.ts';
 import { shelf } from './fixtures/shelf.ts';
 import { fillForm } from '../../server/form/index.ts';
 import { loadTemplates } from '../../server/templates.ts';
@@ -54,7 +56,7 @@ const everything = {
 };
 
 function answered(document: object): CheckState {
-  const state = checkState(fillForm(document));
+  const state = checkInPlace(fillForm(document));
   const { answer } = state;
   if (!answer.ok) throw new Error(JSON.stringify(answer.errors));
   if (answer.element !== 'bracket-shelf') throw new Error('it is no shelf');
@@ -110,10 +112,10 @@ describe('every region of the check page', () => {
 });
 
 describe('what is worked out beside the answer', () => {
-  const state = checkState(fillForm(shelf));
+  const state = checkInPlace(fillForm(shelf));
 
   it.each([true, false])('shows the layouts, as a part of the page or alone: %s', (isPart) => {
-    const views = [layoutsView(state, 96 * 0.0254)];
+    const views = [layoutsView(state, 96 * 0.0254, layouts(shelf))];
     const shown = templates.partial('outlook', { layouts: views, reaches: [], isPart, hasErrors: false });
     expect(shown).not.toMatch(leaks);
     expect(views[0]?.proposals.length).toBe(3);
@@ -123,7 +125,7 @@ describe('what is worked out beside the answer', () => {
   });
 
   it('shows the three limits', () => {
-    const views = [reachView(state)];
+    const views = [reachView(reach(shelf))];
     const shown = templates.partial('outlook', {
       layouts: [],
       reaches: views,

@@ -1,6 +1,7 @@
 import { demoCheck } from '../../demo.ts';
 import type { Desk } from '../../desk.ts';
-import { elementNamed, fillForm, queryOf, usualElement } from '../../form/index.ts';
+import { sentForm } from '../../check/check-state.ts';
+import { elementNamed, fillForm, queryOf, textsOf, usualElement } from '../../form/index.ts';
 import { standingOf, stateOf } from '../../jobs/standing.ts';
 import { startChecks } from '../../start-checks.ts';
 import { addCheck } from '../../store/checks.ts';
@@ -61,11 +62,12 @@ export function keepCheck(desk: Desk): Action {
 async function sendKeep(desk: Desk, { visit, response }: Asked, form: string, search: string): Promise<void> {
   const asked = { place: 'open', search, sort: 'changed', page: 1 } as const;
   const found = await listJobs(desk.store, visit.actor, asked);
-  response.send(desk.templates.page('keep', keepPage(stateOf(form), found, search, visit.token)));
+  const page = keepPage(sentForm(textsOf(form)), found, search, visit.token);
+  response.send(desk.templates.page('keep', page));
 }
 
 async function add(desk: Desk, { visit, response }: Asked, jobId: string, form: string): Promise<void> {
-  const state = stateOf(form);
+  const state = await stateOf(desk.study, form);
   const check = { form: state.query, standing: standingOf(state), reason: '' };
   const made = await addCheck(desk.store, visit.actor, jobId, check);
   if (made === undefined) sendNothing(desk.templates, response);

@@ -31,7 +31,7 @@ export function beginJob(desk: Desk): Action {
         return;
       }
       const sent = fields.get('check') ?? '';
-      const state = sent === '' ? undefined : stateOf(sent);
+      const state = sent === '' ? undefined : await stateOf(desk.study, sent);
       const address = await desk.store.db.transaction().execute(async (db) => {
         const inside = { ...desk.store, db };
         const job = await insertJob(inside, visit.actor, reading.words);

@@ -13,8 +13,9 @@ import {
   trailTo,
 } from '../../view-models/jobs/kept-check.ts';
 import { textsOf } from '../../form/index.ts';
-import { checkState } from '../../check/check-state.ts';
+import { sentForm, studiedState } from '../../check/check-state.ts';
 import { sendNothing } from '../failures.ts';
+import { untilGone } from '../until-gone.ts';
 
 /** `GET /jobs/:job/checks/:check`: the page of a check that saves itself. */
 export function showKeptCheck(desk: Desk): Action {
@@ -35,7 +36,8 @@ export function showKeptCheck(desk: Desk): Action {
       const sheets = await listIssuedOfCheck(desk.store, visit.actor, check.id);
       const issuing = [issuingView(check, sheets, visit)];
       const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail, issuing);
-      response.send(desk.templates.page('check', checkPage(checkState(texts), desk.typesetter, place)));
+      const state = await studiedState(desk.study, sentForm(texts), { signal: untilGone(response) });
+      response.send(desk.templates.page('check', checkPage(state, desk.typesetter, place)));
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { Desk } from '../../desk.ts';
 import { bringJobIn, jobFile, readJobFile } from '../../jobs/job-file.ts';
+import { standAnew } from '../../jobs/stand-anew.ts';
 import { readChecks } from '../../store/checks.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { Action } from '../../visits/action.ts';
@@ -19,7 +20,8 @@ export function sendJobFile(desk: Desk): Action {
         sendNothing(desk.templates, response);
         return;
       }
-      const file = jobFile(job, await readChecks(desk.store, visit.actor, job.id));
+      const checks = await standAnew(desk, visit.actor, await readChecks(desk.store, visit.actor, job.id));
+      const file = jobFile(job, checks);
       response
         .attachment(`job-${job.number}-${fileName(job.name)}.json`)
         .type('application/json')
@@ -46,7 +48,7 @@ export function bringJob(desk: Desk): Action {
         sendNotOpened(desk, response, reading.status, message, reading.errors);
         return;
       }
-      const job = await bringJobIn(desk.store, visit.actor, reading.words, reading.forms);
+      const job = await bringJobIn(desk, visit.actor, reading.words, reading.forms);
       response.redirect(303, `/jobs/${job.id}`);
     },
   };

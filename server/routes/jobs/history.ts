@@ -1,5 +1,7 @@
 import type { Desk } from '../../desk.ts';
-import { standingOf, stateOf } from '../../jobs/standing.ts';
+import { sentForm, studiedState } from '../../check/check-state.ts';
+import { textsOf } from '../../form/index.ts';
+import { standingOf } from '../../jobs/standing.ts';
 import { readCheck } from '../../store/checks.ts';
 import { readJob } from '../../store/jobs.ts';
 import { listRevisions, readRevision } from '../../store/revisions.ts';
@@ -41,7 +43,7 @@ export function restoreRevision(desk: Desk): Action {
       const job = await readJob(desk.store, visit.actor, part('job'));
       const number = wholeNumber(fields.get('revision'));
       const revision = await readRevision(desk.store, visit.actor, part('check'), number);
-      const state = stateOf(revision?.form ?? '');
+      const state = await studiedState(desk.study, sentForm(textsOf(revision?.form ?? '')));
       const base = wholeNumber(fields.get('version'));
       const saved =
         revision === undefined

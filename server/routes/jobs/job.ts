@@ -19,11 +19,7 @@ export function showJob(desk: Desk): Action {
         sendNothing(desk.templates, response);
         return;
       }
-      const checks = await standAnew(
-        desk.store,
-        visit.actor,
-        await readChecks(desk.store, visit.actor, job.id),
-      );
+      const checks = await standAnew(desk, visit.actor, await readChecks(desk.store, visit.actor, job.id));
       const deleted = /^[0-9a-f]{24}$/.exec(query.get('gone') ?? '')?.[0] ?? '';
       const issued = await listIssued(desk.store, visit.actor, job.id);
       const model = jobPage(job, checks, issued, visit, deleted, desk.store.now());

@@ -1,10 +1,11 @@
-import { checkState, type CheckState } from '../../check/check-state.ts';
+import { sentForm, studiedState, type CheckState, type SentForm } from '../../check/check-state.ts';
 import type { Desk } from '../../desk.ts';
 import { textsOf } from '../../form/index.ts';
-import { standingOf } from '../../jobs/standing.ts';
+import { notWorkedOut, standingOf } from '../../jobs/standing.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { CheckSave } from '../../store/revisions.ts';
 import { saveCheck, type Saved } from '../../store/save-check.ts';
+import { ThreadError } from '../../threads/thread-error.ts';
 import { troubleOf } from '../../store/trouble.ts';
 import type { Action, Asked } from '../../visits/action.ts';
 import { checkPage } from '../../view-models/check-page.ts';
@@ -21,7 +22,8 @@ import { sendNothing } from '../failures.ts';
 
 /**
  * `POST /jobs/:job/checks/:check`: works the form out and saves it, unless somebody else has saved since. Where it can't be
- * kept, the answer comes all the same, and says that it is not saved.
+ * kept, the answer comes all the same, and says that it is not saved; where it can't be worked out, it is kept all the same.
+ * Whoever sent it may have gone on to another page meanwhile, so that nothing of it ends with them.
  */
 export function saveKeptCheck(desk: Desk): Action {
   return {
@@ -29,15 +31,16 @@ export function saveKeptCheck(desk: Desk): Action {
     path: '/jobs/:job/checks/:check',
     needs: 'member',
     act: async (asked) => {
-      const { state, save } = readSent(asked.fields);
+      const { read, ...sent } = readSent(asked.fields);
+      const keep = (save: CheckSave): Promise<Saved | undefined> =>
+        saveCheck(desk.store, asked.visit.actor, asked.part('job'), asked.part('check'), save);
+      const state = await studiedState(desk.study, read).catch(async (error: unknown) => {
+        if (error instanceof ThreadError) await keep({ ...sent, standing: notWorkedOut(read) });
+        throw error;
+      });
+      const save = { ...sent, standing: standingOf(state) };
       try {
-        const saved = await saveCheck(
-          desk.store,
-          asked.visit.actor,
-          asked.part('job'),
-          asked.part('check'),
-          save,
-        );
+        const saved = await keep(save);
         if (saved === undefined) sendNothing(desk.templates, asked.response);
         else await sendSaved(desk, asked, state, save, saved);
       } catch (error) {
@@ -89,18 +92,17 @@ function sendNotSaved(
 const steering = /^(?:save\..*|token)$/;
 
 /** The check that was sent, and which version of it, from which page, for the how manieth time. */
-function readSent(fields: URLSearchParams): { readonly state: CheckState; readonly save: CheckSave } {
+function readSent(fields: URLSearchParams): Omit<CheckSave, 'standing'> & { readonly read: SentForm } {
   const texts = textsOf(fields.toString());
   for (const name of [...texts.keys()]) if (steering.test(name)) texts.delete(name);
-  const state = checkState(texts);
+  const read = sentForm(texts);
   const turn = wholeNumber(fields.get('save.turn'));
-  const save: CheckSave = {
-    form: state.query,
-    standing: standingOf(state),
+  return {
+    read,
+    form: read.query,
     base: wholeNumber(fields.get('save.over') ?? fields.get('save.base')),
     editor: turn > 0 ? (fields.get('save.editor') ?? '').slice(0, 40) : '',
     turn,
     reason: '',
   };
-  return { state, save };
 }

@@ -9,12 +9,20 @@ import { installerModel } from '../../view-models/installer.ts';
 import { installerPage, sheetPage } from '../../view-models/sheet-page.ts';
 import { sheetModel } from '../../view-models/sheet.ts';
 import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
+import { sentForm, studiedState } from '../../check/check-state.ts';
+import type { Study } from '../../check/study.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { queryOfRequest } from '../page-body.ts';
 import { sendIssuedPage, sendIssuedPdf } from '../issued/sheet.ts';
 import type { PdfSender } from '../sheet-pdf.ts';
+import { untilGone } from '../until-gone.ts';
 import { openShared, partOf, type Shared } from './open-shared.ts';
+
+/** What looking at a job by a link works with. */
+interface SharingDesk extends FrontDesk {
+  readonly study: Study;
+}
 
 /** Sends a sheet whose own addresses all begin with one. */
 type Sender = (asked: AskedSheet, below: string, response: Response) => void | Promise<void>;
@@ -23,14 +31,14 @@ type Sender = (asked: AskedSheet, below: string, response: Response) => void | P
  * `GET /shared/:key`: a job to be looked at by whoever has the link, and the sheets of its checks below it. A link that was
  * taken back or has run out says so.
  */
-export function sharedRoutes(desk: FrontDesk, sendPdf: PdfSender): Router {
+export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
   const router = Router();
   const typesetter = createTypesetter();
   router.get('/shared/:key', async (request, response) => {
     const shared = await openShared(desk, request, response);
     if (shared === undefined) return;
     const { job, actor, address } = shared;
-    const checks = await standAnew(desk.store, actor, await readChecks(desk.store, actor, job.id));
+    const checks = await standAnew(desk, actor, await readChecks(desk.store, actor, job.id));
     const issued = await listIssued(desk.store, actor, job.id);
     response.send(desk.templates.page('shared-job', sharedJobPage(job, checks, issued, address)));
   });
@@ -108,7 +116,7 @@ function issuedSheet(
   };
 }
 
-function showSheet(desk: FrontDesk, send: Sender): RequestHandler {
+function showSheet(desk: SharingDesk, send: Sender): RequestHandler {
   return async (request, response) => {
     const shared = await openShared(desk, request, response);
     if (shared === undefined) return;
@@ -119,7 +127,8 @@ function showSheet(desk: FrontDesk, send: Sender): RequestHandler {
       return;
     }
     const paper = new URLSearchParams(queryOfRequest(request)).get('paper') ?? '';
-    const asked = sheetOf(textsOf(check.form), paper);
+    const wish = { waysOut: false, signal: untilGone(response) };
+    const asked = sheetOf(await studiedState(desk.study, sentForm(textsOf(check.form)), wish), paper);
     if (asked.ok) await send(asked.sheet, `${address}/checks/${check.id}`, response);
     else sendFailure(desk.templates, response, 422, unfinished);
   };

@@ -1,4 +1,4 @@
-import type { CheckState } from '../../check/check-state.ts';
+import type { SentForm } from '../../check/check-state.ts';
 import { written } from '../../form/index.ts';
 import type { JobPage } from '../../store/job-list.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
@@ -15,12 +15,7 @@ export interface KeepPage extends PageFrame {
 }
 
 /** The page on which a check without a job is given one. */
-export function keepPage(
-  state: CheckState,
-  { jobs, pages }: JobPage,
-  search: string,
-  token: string,
-): KeepPage {
+export function keepPage(state: SentForm, { jobs, pages }: JobPage, search: string, token: string): KeepPage {
   return {
     ...pageFrame('Put the check in a job'),
     title: written(state.texts, 'title') || 'Untitled check',

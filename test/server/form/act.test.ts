@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { act, fillForm, readForm, textsOf, type Texts } from '../../../server/form/index.ts';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { shelf } from '../fixtures/shelf.ts';
 
 const demo = fillForm(shelf);
@@ -48,7 +48,8 @@ describe('a button of the form', () => {
 });
 
 describe('a choice that brings new fields', () => {
-  const document = (query: string) => checkState(textsOf(query)).reading.document as unknown as typeof shelf;
+  const document = (query: string) =>
+    checkInPlace(textsOf(query)).reading.document as unknown as typeof shelf;
 
   it('brings sizes to be changed', () => {
     expect(document('board.nosing.by=given').board.nosing).toEqual({

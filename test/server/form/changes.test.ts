@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { changesTo, fillForm, readForm, setFields, textsOf } from '../../../server/form/index.ts';
 import { studShelf } from '../../calc/layout/documents.ts';
 
@@ -45,7 +45,7 @@ describe('the change to another document', () => {
     for (const { document } of remedies) {
       const changes = changesTo(texts, document);
       if (changes === null) throw new Error('the form can be changed');
-      const pressed = checkState(new Map(texts).set('do', `set:${changes}`));
+      const pressed = checkInPlace(new Map(texts).set('do', `set:${changes}`));
       expect(pressed.at).toBe('verdict');
       expect(pressed.texts.get('board.length')).toBe('96');
       expect(pressed.reading.document).toEqual(document);

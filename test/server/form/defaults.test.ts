@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { fillForm } from '../../../server/form/index.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { checkPage } from '../../../server/view-models/check-page.ts';
@@ -129,7 +129,7 @@ describe('what the form says is taken where nothing is said', () => {
 
 /** What the form says of a field: its hint, and the choice that stands for nothing said. */
 function wordsOf(name: string, document: object): string {
-  const { form } = checkPage(checkState(fillForm(document)), createTypesetter());
+  const { form } = checkPage(checkInPlace(fillForm(document)), createTypesetter());
   const field = form.sections.flatMap(({ parts }) => fieldsOf(parts)).find(({ id }) => id === name);
   if (field === undefined) throw new Error(`the form has no field ${name}`);
   const chosen = field.options.find(({ selected }) => selected);

@@ -4,7 +4,7 @@ import { demoCheck } from '../../../server/demo.ts';
 import { fillForm, queryOf, readForm, textsOf, unknownNames } from '../../../server/form/index.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { checkPage } from '../../../server/view-models/check-page.ts';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { startChecks } from '../../../server/start-checks.ts';
 import { documentSchema } from '../../../shared/check-document/index.ts';
 import { anyDocument } from '../fixtures/any-document.ts';
@@ -53,13 +53,13 @@ describe('a document that was opened and is sent again by a browser', () => {
     fc.assert(
       fc.property(anyDocument(documentSchema), (document) => {
         const texts = fillForm(document);
-        const { form } = checkPage(checkState(texts), typesetter);
+        const { form } = checkPage(checkInPlace(texts), typesetter);
         const fields = [form.units, ...form.sections.flatMap(({ parts }) => fieldsOf(parts))];
         const sent = new Map([
           ...form.hidden.map(({ name, value }): [string, string] => [name, value]),
           ...fields.map(({ id, value }): [string, string] => [id, value]),
         ]);
-        expect(meaning(checkState(sent).reading.document)).toEqual(meaning(document));
+        expect(meaning(checkInPlace(sent).reading.document)).toEqual(meaning(document));
       }),
       { numRuns: 80 },
     );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { fillForm, readForm, switchElement } from '../../../server/form/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
 import { shelf } from '../fixtures/shelf.ts';
@@ -51,7 +51,7 @@ describe('another thing to check, chosen in the form', () => {
   });
 
   it('an address that names a field of another element is told so', () => {
-    const { answer } = checkState(
+    const { answer } = checkInPlace(
       new Map([...fillForm(startChecks['wall-fixing']), ['board.length', '8 ft']]),
     );
     expect(answer).toMatchObject({ ok: false });

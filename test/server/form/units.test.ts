@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkState } from '../../../server/check/check-state.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
 import { readForm, switchUnits, textsOf, withUnit } from '../../../server/form/index.ts';
 import { understood } from '../../../server/view-models/form/understood.ts';
 import { parseQuantity } from '../../../shared/quantity/index.ts';
@@ -34,7 +34,7 @@ describe('a number without a unit', () => {
 
 describe('an empty field', () => {
   it('is a field left out, and an empty row no row', () => {
-    const { reading } = checkState(
+    const { reading } = checkInPlace(
       textsOf(
         'board.length=96&board.nosing.height=&brackets.positions.0=8&brackets.positions.1=+&brackets.positions.2=40',
       ),

@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { demoCheck } from '../../../server/demo.ts';
-import { fillForm, queryOf } from '../../../server/form/index.ts';
+import { checkInPlace } from '../../../server/check/in-place.ts';
+import { fillForm, queryOf, textsOf } from '../../../server/form/index.ts';
 import { addCheck } from '../../../server/store/checks.ts';
 import { makeJob, noWords } from '../../../server/store/jobs.ts';
 import { localOffice } from '../../../server/store/offices.ts';
-import { standingOf, stateOf } from '../../../server/jobs/standing.ts';
+import { standingOf } from '../../../server/jobs/standing.ts';
 import { tableValue } from '../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../shared/quantity/index.ts';
 import { findProgram } from '../../run/programs.ts';
@@ -36,7 +37,11 @@ async function jobWith(words: object, documents: readonly object[]): Promise<str
   const job = await makeJob(served.store, actor, { ...noWords, name: 'House by the mill', ...words });
   for (const document of documents) {
     const form = queryOf(fillForm(document));
-    await addCheck(served.store, actor, job.id, { form, standing: standingOf(stateOf(form)), reason: '' });
+    await addCheck(served.store, actor, job.id, {
+      form,
+      standing: standingOf(checkInPlace(textsOf(form))),
+      reason: '',
+    });
   }
   return `/jobs/${job.id}`;
 }

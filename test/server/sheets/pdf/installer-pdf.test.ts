@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { addressOf } from '../../../../server/check/addresses.ts';
+import { checkInPlace } from '../../../../server/check/in-place.ts';
 import { demoCheck } from '../../../../server/demo.ts';
 import { textsOf } from '../../../../server/form/index.ts';
 import { sheetOf } from '../../../../server/sheets/sheet-of.ts';
@@ -25,7 +26,7 @@ async function fetched(document: unknown, more = ''): Promise<Buffer> {
 }
 
 function modelOf(document: unknown): ReturnType<typeof installerModel> {
-  const reading = sheetOf(textsOf(addressOf(document).replace('/check?', '')), '');
+  const reading = sheetOf(checkInPlace(textsOf(addressOf(document).replace('/check?', ''))), '');
   if (!reading.ok || reading.sheet.checked.element !== 'bracket-shelf') throw new Error('no shelf');
   const { checked, context } = reading.sheet;
   return installerModel(checked.document, checked.result, context);
