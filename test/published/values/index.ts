@@ -6,6 +6,7 @@ import { ndsValues } from './nds-2018.ts';
 import type { PublishedValue } from './published-value.ts';
 import { sectionValues } from './sections.ts';
 import { solidValues } from './solids.ts';
+import { stabilityValues } from './stability.ts';
 import { staticsValues } from './statics.ts';
 import { steelValues } from './steel.ts';
 
@@ -20,6 +21,7 @@ export const publishedValues: readonly PublishedValue[] = [
   ...ndsValues,
   ...sectionValues,
   ...solidValues,
+  ...stabilityValues,
   ...staticsValues,
   ...steelValues,
 ];
