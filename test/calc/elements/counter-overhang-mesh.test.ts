@@ -84,7 +84,9 @@ describe('a mesh twice as fine', () => {
     const { overhang } = read;
     const combination = overhang.code.combinations(['ten-years', 'seven-days']).at(-1);
     if (combination === undefined) throw new Error('no combination');
-    for (const side of ['stiff', 'soft'] as const) {
+    // Bars and the wood along are asked most on the softer side of the growth rings, all else on the stiffer one.
+    const sides = document === bars ? (['stiff', 'soft'] as const) : (['stiff'] as const);
+    for (const side of sides) {
       const [usual, fine] = [1, 2].map((finer) =>
         searchCombination(overhang, topMeshes(overhang, side, finer), combination),
       );
