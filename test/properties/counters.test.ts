@@ -7,7 +7,7 @@ import { expectSound } from './expect-sound.ts';
 
 /* Laws that hold for counters of any size: nothing here is a number of our own. A check takes a while: few runs each. */
 
-const few = { numRuns: 6 };
+const few = { numRuns: 4 };
 const timeout = 120_000;
 
 const inches = (least: number, most: number) =>

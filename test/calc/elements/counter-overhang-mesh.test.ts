@@ -71,7 +71,6 @@ describe('a mesh twice as fine', () => {
     ['flat bars', bars],
     ['legs in from the edge', { ...start, props: legs('32 in', 10, 62) }],
     ['both ends out, on legs', corner],
-    ['three legs', { ...start, props: legs('34 in', 2, 36, 70) }],
     [
       'legs under a thick top',
       { ...start, top: { ...start.top, thickness: '2.5 in' }, props: legs('34 in', 2, 70) },
