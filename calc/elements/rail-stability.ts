@@ -15,7 +15,7 @@ import {
 } from '../standards/nds-2018/3.3.3-stability.ts';
 
 /** A rail on edge, held from turning over at its ends alone. */
-interface EdgeBeam {
+export interface EdgeBeam {
   readonly thickness_m: number;
   readonly height_m: number;
   readonly span_m: number;

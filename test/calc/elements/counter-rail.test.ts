@@ -61,3 +61,18 @@ describe('the front rail', () => {
     expect(note).toContain('cannot be worked out');
   });
 });
+
+describe('stretches of a front rail', () => {
+  it('are each judged by their own stability: a long one may be too slender though a short one is bent more (NDS 3.3.3)', () => {
+    // 1/2 by 9 in. The span of 40 in: l_e = 2.06 × 40 = 82.4 in, R_B = √(82.4 × 9 / 0.25) = 54.5: over 50. The arms of 28 in,
+    // bent twice as much: 57.7 in and 45.6.
+    const document = onPanels('28 in', '68 in');
+    const rail = { thickness: '1/2 in', height: '9 in', material: 'sugar-maple' };
+    const found = check({ ...document, base: { ...document.base, rail } }).checks.find(
+      ({ id }) => id === 'rail',
+    );
+    expect(found?.where).toMatch(/^from 28 in to 68 in/);
+    expect(found?.outcome).toBe('does-not-hold');
+    expect(found?.note).toContain('more than 50 is not permitted');
+  });
+});

@@ -4,8 +4,8 @@ import { work } from '../../../formula/step.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { sectionModulus } from '../../../mechanics/section-formulas.ts';
 import type { Judged } from '../../judged.ts';
-import { makeCheck } from '../../make-check.ts';
-import { endsHeld, stableBendingOf } from '../../rail-stability.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
+import { endsHeld, stableBendingOf, type EdgeBeam } from '../../rail-stability.ts';
 import { worstOf, type Analysed } from '../analysed.ts';
 import { railEndMoment, railMoment } from '../hold-formulas.ts';
 import type { Overhang } from '../overhang.ts';
@@ -31,9 +31,6 @@ export function railSpans({ base }: Overhang, analysed: Analysed): RailSpan[] {
   })).filter((span) => span.to_m - span.from_m > 1e-3);
 }
 
-const momentOf = ({ load_N, from_m, to_m, isEnd }: RailSpan): number =>
-  load_N * (to_m - from_m) * (isEnd ? 1 : 1 / 4);
-
 /**
  * The rail under the stool side as a beam between panels, where its height is given: everything a stretch carries is
  * taken to stand in its middle; past the last panel, at its free end.
@@ -42,12 +39,7 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const { document, base, code, system } = overhang;
   const { rail } = document.base;
   if (rail?.height === undefined) return [];
-  const spans = railSpans(overhang, analysed);
-  const worstIndex = spans.reduce((best, span, index) => {
-    const other = spans[best] ?? span;
-    return momentOf(span) > momentOf(other) ? index : best;
-  }, 0);
-  const span = spans[worstIndex];
+  const [first, ...others] = railSpans(overhang, analysed);
   const reading = code.material({
     path: '/base/rail',
     material: rail.material,
@@ -61,15 +53,8 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     temperature: document.conditions?.temperature ?? 'ordinary',
     system,
   });
-  const last = analysed.soft.combination;
-  const parts = {
-    id: 'rail',
-    title: 'Front rail between panels',
-    unit: 'Pa',
-    clause: 'NDS 3.3.1',
-    combination: last.name,
-  } as const;
-  if (span === undefined || base.panels_m.length === 0 || !reading.ok || analysed.isLost) {
+  const parts = { ...railParts, combination: analysed.soft.combination.name };
+  if (first === undefined || base.panels_m.length === 0 || !reading.ok || analysed.isLost) {
     const note = 'What the rail carries, or what it is made of, cannot be worked out.';
     return [
       {
@@ -78,9 +63,30 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
       },
     ];
   }
+  const { material } = reading;
+  const piece = { thickness_m: base.railThickness_m, height_m: rail.height, material };
+  const judge = (span: RailSpan): Judged => judgeSpan(overhang, analysed, span, piece);
+  return [worstCheck([judge(first), ...others.map(judge)])];
+}
+
+const railParts = {
+  id: 'rail',
+  title: 'Front rail between panels',
+  unit: 'Pa',
+  clause: 'NDS 3.3.1',
+} as const;
+
+/** One stretch by itself: a long one turns over sooner than a short one that is bent more. */
+function judgeSpan(
+  { base, system }: Overhang,
+  analysed: Analysed,
+  span: RailSpan,
+  piece: Omit<EdgeBeam, 'span_m'>,
+): Judged {
+  const { combination } = analysed.soft;
   const L_r = span.to_m - span.from_m;
-  const resistance = reading.material.resistance('bending', last.duration);
-  const S = work(sectionModulus, { b: base.railThickness_m, t: rail.height }, system);
+  const resistance = piece.material.resistance('bending', combination.duration);
+  const S = work(sectionModulus, { b: piece.thickness_m, t: piece.height_m }, system);
   const moment = work(span.isEnd ? railEndMoment : railMoment, { R_r: span.load_N, L_r }, system);
   const stress = work(bendingStress, { M: moment.value, S: S.value }, system);
   const effect = worstOf(
@@ -90,26 +96,18 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const state = effect === undefined ? '' : `; ${stateWords(effect, system)}`;
   const where = `from ${show(span.from_m, 'm', system)} to ${show(span.to_m, 'm', system)}${state}`;
   const steps = [S.step, moment.step, stress.step];
-  const demanded = { ...parts, demand: stress.value, where };
+  const demanded = { ...railParts, combination: combination.name, demand: stress.value, where };
   if (!resistance.ok) {
     const note = upperFirst(`${resistance.why}.`);
-    return [{ check: makeCheck({ ...demanded, capacity: null, note }, system), steps }];
+    return { check: makeCheck({ ...demanded, capacity: null, note }, system), steps };
   }
-  const beam = {
-    thickness_m: base.railThickness_m,
-    height_m: rail.height,
-    span_m: L_r,
-    material: reading.material,
-  };
-  const stable = stableBendingOf(beam, resistance.value_Pa, system);
+  const stable = stableBendingOf({ ...piece, span_m: L_r }, resistance.value_Pa, system);
   const place = span.isEnd ? 'at its free end, past the last panel' : 'in its middle';
   const taken = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots. ${endsHeld}`;
   const note = stable.ok ? taken : upperFirst(`${stable.why}.`);
   const capacity = stable.ok ? stable.value_Pa : 0;
-  return [
-    {
-      check: makeCheck({ ...demanded, capacity, note }, system),
-      steps: [...steps, resistance.step, ...stable.steps],
-    },
-  ];
+  return {
+    check: makeCheck({ ...demanded, capacity, note }, system),
+    steps: [...steps, resistance.step, ...stable.steps],
+  };
 }
