@@ -1,4 +1,5 @@
 import type { Section, SectionId, Statement, Step, Table } from '../../shared/check-result.ts';
+import type { Material } from '../codes/design-code.ts';
 import type { Judged } from './judged.ts';
 
 interface SectionParts {
@@ -12,6 +13,15 @@ interface SectionParts {
 /** A chapter of the calculation; what is not said of it is empty. */
 export function section(id: SectionId, title: string, parts: SectionParts): Section {
   return { id, title, check: '', statements: [], steps: [], tables: [], notes: [], ...parts };
+}
+
+/** How far what stays for years moves in the end, over its first movement. */
+export function creepStatement({ creep }: Pick<Material, 'creep'>): Statement {
+  return {
+    label: 'Creep: final over first movement of what stays',
+    value: String(creep.factor),
+    source: creep.source,
+  };
 }
 
 /** A chapter for each check. */

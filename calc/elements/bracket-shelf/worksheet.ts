@@ -7,7 +7,7 @@ import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Fixing } from '../fixing/fixing.ts';
 import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, section } from '../section.ts';
+import { checkSections, creepStatement, section } from '../section.ts';
 import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
@@ -63,11 +63,7 @@ function materialSection({ context }: Parts): Section {
           source: material.basis === 'panel' ? 'panel table' : 'at 12 % moisture',
         },
       ]),
-      {
-        label: 'Creep: final over first movement of what stays',
-        value: String(creep.factor),
-        source: creep.source,
-      },
+      creepStatement({ creep }),
     ],
     steps: materials.flatMap((material) => material.steps),
   });

@@ -1,7 +1,7 @@
 import type { Section, Table } from '../../../shared/check-result.ts';
 import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, section } from '../section.ts';
+import { checkSections, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import type { EffectName } from './effects.ts';
 import { movementSection, readingsTable } from './geometry.ts';
@@ -51,11 +51,7 @@ function materialSection({ top, system }: Overhang): Section {
         value: show(material.density_kgm3, 'kg/m3', system),
         source: 'at 12 % moisture',
       },
-      {
-        label: 'Creep: final over first movement of what stays',
-        value: String(material.creep.factor),
-        source: material.creep.source,
-      },
+      creepStatement(material),
     ],
     steps: material.steps,
   });

@@ -2,7 +2,7 @@ import type { Section, Statement } from '../../../shared/check-result.ts';
 import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, section } from '../section.ts';
+import { checkSections, creepStatement, section } from '../section.ts';
 import { stripMovement } from './bow-formulas.ts';
 import type { Service } from './checks.ts';
 import { usual } from '../counter-overhang/usual.ts';
@@ -23,14 +23,7 @@ export function worksheetOf(
   return [
     section('given', 'Given', { statements: given(run) }),
     section('material', 'Material values', {
-      statements: [
-        ...material.statements,
-        {
-          label: 'Creep: final over first movement of what stays',
-          value: String(material.creep.factor),
-          source: material.creep.source,
-        },
-      ],
+      statements: [...material.statements, creepStatement(material)],
       steps: material.steps,
     }),
     section('section', 'The panels as a plate', {
@@ -83,14 +76,7 @@ function railSections({ rail, rails, system }: Run, states: readonly State[]): S
     );
   return [
     section('material', 'The rails', {
-      statements: [
-        ...material.statements,
-        {
-          label: 'Creep: final over first movement of what stays',
-          value: String(material.creep.factor),
-          source: material.creep.source,
-        },
-      ],
+      statements: [...material.statements, creepStatement(material)],
       steps: material.steps,
       tables: [
         {
