@@ -1,10 +1,12 @@
 import { configDefaults, defineConfig } from 'vitest/config';
 
-const slow = [
-  'test/bench/**/*.test.ts',
+const programs = [
   'test/browser/**/*.test.ts',
   'test/reference/**/*.test.ts',
   'test/command-line/**/*.test.ts',
+];
+const alone = [
+  'test/bench/**/*.test.ts',
   'test/server/papers/job-pdf.test.ts',
   'test/server/sheets/pdf/**/*.test.ts',
   'test/server/threads/**/*.test.ts',
@@ -13,8 +15,9 @@ const slow = [
 const patience = { testTimeout: 60_000, hookTimeout: 120_000, isolate: false };
 
 /**
- * Two projects. `plain` runs on every core. `one-by-one` holds the tests that start other programs (a browser, a
- * solver, the command line): one worker, after the others, so that nothing competes with what they time or wait for.
+ * Three projects, one after the other. `plain` runs on every core, and so does `programs`, which holds the tests that start a
+ * browser, a solver or the command line and wait for them without a clock. `one-by-one` has one worker, so that nothing
+ * competes with what its tests time, kill or count.
  * Files share a worker's modules, because loading them took longer than the tests: no test may change a module's state.
  */
 export default defineConfig({
@@ -24,7 +27,7 @@ export default defineConfig({
         test: {
           name: 'plain',
           include: ['test/**/*.test.ts'],
-          exclude: [...configDefaults.exclude, ...slow],
+          exclude: [...configDefaults.exclude, ...programs, ...alone],
           maxWorkers: '100%',
           sequence: { groupOrder: 0 },
           ...patience,
@@ -32,10 +35,19 @@ export default defineConfig({
       },
       {
         test: {
-          name: 'one-by-one',
-          include: slow,
-          maxWorkers: 1,
+          name: 'programs',
+          include: programs,
+          maxWorkers: '100%',
           sequence: { groupOrder: 1 },
+          ...patience,
+        },
+      },
+      {
+        test: {
+          name: 'one-by-one',
+          include: alone,
+          maxWorkers: 1,
+          sequence: { groupOrder: 2 },
           ...patience,
         },
       },
