@@ -34,21 +34,27 @@ export interface Study {
 const program = new URL('./study-worker.ts', import.meta.url);
 
 /**
- * Each has a thread of its own: a shelf, done in some hundredths of a second, waits for nothing that takes tenths, nor that for
- * what takes seconds.
+ * Each has a thread of its own: no shelf, done in some hundredths of a second, waits for a counter, which takes some tenths, and
+ * neither for a search, which can take seconds.
  */
-type Pace = 'quick' | 'slow' | 'slowest';
+type Place = 'shelves' | 'counters' | 'aroundShelves' | 'aroundCounters';
 
 const usual = { kind: 'thread', most: 1, patience_ms: 60_000 } as const;
+const searches = { ...usual, mostWaiting: 10, grace_ms: 0, mostOrders: 500, idle_ms: 30 * 60_000 } as const;
 
-/** But for the slowest, what is begun is done sooner than a new thread starts. A check of a shelf leaves nothing behind. */
-const rules: Readonly<Record<Pace, RoomRules>> = {
-  quick: { ...usual, mostWaiting: 200, grace_ms: 3000, mostOrders: Infinity },
-  slow: { ...usual, mostWaiting: 40, grace_ms: 3000, mostOrders: 5000 },
-  slowest: { ...usual, mostWaiting: 10, grace_ms: 0, mostOrders: 500, idle_ms: 30 * 60_000 },
+/** A check is done sooner than a new thread starts, a search is not. A check of a shelf leaves nothing behind. */
+const rules: Readonly<Record<Place, RoomRules>> = {
+  shelves: { ...usual, mostWaiting: 200, grace_ms: 3000, mostOrders: Infinity },
+  counters: { ...usual, mostWaiting: 40, grace_ms: 3000, mostOrders: 5000 },
+  aroundShelves: searches,
+  aroundCounters: searches,
 };
 
-const paceOf: Readonly<Record<Search, Pace>> = { layouts: 'slow', reach: 'slow', props: 'slowest' };
+const placeOf: Readonly<Record<Search, Place>> = {
+  layouts: 'aroundShelves',
+  reach: 'aroundShelves',
+  props: 'aroundCounters',
+};
 
 /**
  * Opens a study; its threads start with the first question. Checks that took their time are remembered for whoever asks again.
@@ -56,14 +62,19 @@ const paceOf: Readonly<Record<Search, Pace>> = { layouts: 'slow', reach: 'slow',
  */
 export function openStudy(): Study {
   const turn = createTurns();
-  const open = (pace: Pace): ThreadRoom<StudyOrder, Studied> => openThreadRoom(program, rules[pace]);
-  const rooms = { quick: open('quick'), slow: open('slow'), slowest: open('slowest') };
+  const open = (place: Place): ThreadRoom<StudyOrder, Studied> => openThreadRoom(program, rules[place]);
+  const rooms: Readonly<Record<Place, ThreadRoom<StudyOrder, Studied>>> = {
+    shelves: open('shelves'),
+    counters: open('counters'),
+    aroundShelves: open('aroundShelves'),
+    aroundCounters: open('aroundCounters'),
+  };
   const ask = async <S extends keyof Findings>(
-    pace: Pace,
+    place: Place,
     order: StudyOrder & { readonly study: S },
     signal: AbortSignal | undefined,
   ): Promise<Findings[S]> => {
-    const answer = await rooms[pace].ask(order, signal === undefined ? {} : { signal });
+    const answer = await rooms[place].ask(order, signal === undefined ? {} : { signal });
     await turn();
     return resultOf(order.study, answer);
   };
@@ -71,19 +82,19 @@ export function openStudy(): Study {
     async check(document, { waysOut = true, signal } = {}) {
       const order = { study: 'check', document, waysOut } as const;
       refuse(order);
-      if (!takesItsTime(document)) return ask('quick', order, signal);
+      if (!takesItsTime(document)) return ask('shelves', order, signal);
       const known = knownAnswer(document);
       if (known !== undefined) return known;
-      const result = await ask('slow', order, signal);
+      const result = await ask('counters', order, signal);
       rememberAnswer(document, result);
       return result;
     },
     async search(study, document, signal) {
       const order = { study, document, waysOut: false } as const;
       refuse(order);
-      return ask(paceOf[study], order, signal);
+      return ask(placeOf[study], order, signal);
     },
-    warm: () => rooms.quick.warm(),
+    warm: () => rooms.shelves.warm(),
     async close() {
       await Promise.all(Object.values(rooms).map((room) => room.close()));
     },
