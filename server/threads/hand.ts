@@ -1,8 +1,12 @@
 import { startProcess, startThread, type Line } from './line.ts';
 import { ThreadError } from './thread-error.ts';
 
-/** A thread for JavaScript; a process for what can't be stopped in a thread. */
-export type HandKind = 'thread' | 'process';
+export interface HandRules {
+  /** A thread for JavaScript; a process for what can't be stopped in a thread. */
+  readonly kind: 'thread' | 'process';
+  /** How far it stands back from this program where both want the cores, from 0, not at all, to 19; not given: 0. */
+  readonly niceness?: number;
+}
 
 /** One of those who work in a room: it does one order after another, until it is let go. */
 export class Hand<Order extends object, Answer> {
@@ -15,15 +19,16 @@ export class Hand<Order extends object, Answer> {
   private grace: NodeJS.Timeout | undefined;
 
   /** @param onEnd is called once, when it has ended for whatever reason */
-  constructor(kind: HandKind, program: URL, onEnd: () => void) {
+  constructor({ kind, niceness }: HandRules, program: URL, onEnd: () => void) {
     const start = kind === 'thread' ? startThread<Order, Answer> : startProcess<Order, Answer>;
-    this.line = start(program, {
-      onAnswer: (answer) => this.answered(answer),
-      onEnd: (reason) => {
+    const listener = {
+      onAnswer: (answer: Answer) => this.answered(answer),
+      onEnd: (reason: string) => {
         this.fail(new ThreadError('ended', reason));
         onEnd();
       },
-    });
+    };
+    this.line = start(program, listener, niceness);
     this.line.hold(false);
   }
 

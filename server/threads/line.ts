@@ -1,4 +1,5 @@
 import { fork } from 'node:child_process';
+import { constants, getPriority, platform, setPriority } from 'node:os';
 import { Worker } from 'node:worker_threads';
 
 /** The line to a program that runs beside this one and answers every message with one. */
@@ -16,13 +17,27 @@ export interface Listener<Answer> {
   readonly onEnd: (reason: string) => void;
 }
 
+/** The priority of who stands back from this program: a higher number is less of one. */
+const lowered = (niceness: number): number =>
+  Math.min(constants.priority.PRIORITY_LOW, getPriority() + niceness);
+
 const loader = JSON.stringify(import.meta.resolve('tsx/esm/api'));
 
-/** In a thread: for JavaScript, which can be stopped anywhere. */
-export function startThread<Order, Answer>(program: URL, { onAnswer, onEnd }: Listener<Answer>): Line<Order> {
+/**
+ * In a thread: for JavaScript, which can be stopped anywhere.
+ *
+ * @param niceness only on Linux has a thread one of its own, so that it counts there alone
+ */
+export function startThread<Order, Answer>(
+  program: URL,
+  { onAnswer, onEnd }: Listener<Answer>,
+  niceness = 0,
+): Line<Order> {
+  const standsBack = niceness > 0 && platform() === 'linux';
+  const standBack = standsBack ? `require('node:os').setPriority(${lowered(niceness)}); ` : '';
   // The program reads TypeScript like the rest; a loader is not handed down to threads, so each gets its own.
   const worker = new Worker(
-    `import(${loader}).then(({ register }) => { register(); return import(${JSON.stringify(program.href)}); })`,
+    `${standBack}import(${loader}).then(({ register }) => { register(); return import(${JSON.stringify(program.href)}); })`,
     { eval: true, execArgv: [] },
   );
   let reason = 'The thread has ended.';
@@ -47,12 +62,14 @@ export function startThread<Order, Answer>(program: URL, { onAnswer, onEnd }: Li
 export function startProcess<Order extends object, Answer>(
   program: URL,
   { onAnswer, onEnd }: Listener<Answer>,
+  niceness = 0,
 ): Line<Order> {
   const child = fork(program, [], {
     execArgv: ['--import', import.meta.resolve('tsx')],
     serialization: 'advanced',
     stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
   });
+  if (niceness > 0 && child.pid !== undefined) setPriority(child.pid, lowered(niceness));
   let reason = 'The process has ended.';
   child.on('message', onAnswer);
   child.on('error', (error) => {

@@ -1,4 +1,4 @@
-import { Hand, type HandKind } from './hand.ts';
+import { Hand, type HandRules } from './hand.ts';
 import { ThreadError } from './thread-error.ts';
 
 /** Where long work is done: in threads or processes of its own, so that nobody else waits. */
@@ -23,8 +23,7 @@ export interface Wait {
   readonly patience_ms?: number;
 }
 
-export interface RoomRules {
-  readonly kind: HandKind;
+export interface RoomRules extends HandRules {
   readonly most: number;
   readonly mostWaiting: number;
   /** How long one order may take before whoever does it is ended. */
@@ -64,7 +63,7 @@ export function openThreadRoom<Order extends object, Answer>(
   let isClosed = false;
 
   const start = (): Hand<Order, Answer> => {
-    const hand = new Hand<Order, Answer>(rules.kind, program, () => {
+    const hand = new Hand<Order, Answer>(rules, program, () => {
       all.delete(hand);
       if (idle.includes(hand)) idle.splice(idle.indexOf(hand), 1);
       serve();

@@ -1,9 +1,10 @@
+import { getPriority, platform } from 'node:os';
 import { setImmediate, setTimeout } from 'node:timers/promises';
 import { afterEach, describe, expect, it } from 'vitest';
 import { openThreadRoom, type RoomRules, type ThreadRoom } from '../../../server/threads/thread-room.ts';
 
 interface Order {
-  readonly order: 'answer' | 'who' | 'age' | 'late' | 'end' | 'throw' | 'forever';
+  readonly order: 'answer' | 'who' | 'age' | 'niceness' | 'late' | 'end' | 'throw' | 'forever';
 }
 type Room = ThreadRoom<Order, string>;
 
@@ -107,6 +108,13 @@ describe.each(['thread', 'process'] as const)('a room of one %s', (kind) => {
     expect(await room.ask({ order: 'answer' })).toBe('2');
     await setTimeout(700);
     expect(await room.ask({ order: 'answer' })).toBe('1');
+  });
+
+  it.skipIf(platform() !== 'linux')('stands back alone, and whoever asks does not', async () => {
+    const own = getPriority();
+    expect(await open().ask({ order: 'niceness' })).toBe(String(own));
+    expect(await open({ niceness: 7 }).ask({ order: 'niceness' })).toBe(String(Math.min(19, own + 7)));
+    expect(getPriority()).toBe(own);
   });
 
   it('closed answers nothing any more of what waits', async () => {
