@@ -1,9 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { shelf, shelfAddress } from '../server/fixtures/shelf.ts';
 import { addressOf } from '../../server/check/addresses.ts';
 import { studShelf } from '../calc/layout/documents.ts';
+import { expectOpenToAll } from './sound-page.ts';
 import { describeInBrowser } from './visitor.ts';
 
 /** A board too thin for its brackets; its length takes the unit printed beside the field. */
@@ -49,13 +49,6 @@ async function holdFirst(
     await route.continue().catch(() => undefined);
   });
   return { isHeld, release: () => release() };
-}
-
-/** What an automatic check of accessibility (axe) finds, by rule, with the first elements it is about. */
-async function barriers(page: Page, rules?: string[]): Promise<[string, string[]][]> {
-  const axe = new AxeBuilder({ page }).exclude('math');
-  const { violations } = await (rules === undefined ? axe : axe.withRules(rules)).analyze();
-  return violations.map(({ id, nodes }) => [id, nodes.slice(0, 3).map(({ html }) => html.slice(0, 200))]);
 }
 
 describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplaints }) => {
@@ -239,7 +232,7 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     await eventually(() => page.locator('#layouts .strip').count()).toBeGreaterThan(1);
     await page.locator('[id="more:reach"] summary').first().click();
     await eventually(() => page.locator('#reach .limit-value').count()).toBe(3);
-    expect(await barriers(page)).toEqual([]);
+    await expectOpenToAll(page);
     const offered = page.locator('.ways-out .change').filter({ hasText: 'Holds' }).first();
     await answered(page, () => offered.getByRole('button').click());
     await eventually(() => page.locator('#verdict h2').innerText()).toBe('Holds');
@@ -343,10 +336,10 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     async (width) => {
       const page = await visit(shelfAddress, { viewport: { width, height: 800 }, reducedMotion: 'reduce' });
       await openAll(page);
-      expect(await barriers(page)).toEqual([]);
+      await expectOpenToAll(page);
       for (const path of ['/', `${shelfAddress}&board.length=long`]) {
         await page.goto(home() + path);
-        expect(await barriers(page)).toEqual([]);
+        await expectOpenToAll(page);
       }
     },
     240_000,
@@ -358,7 +351,7 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
       const page = await visit(shelfAddress, { colorScheme: 'dark', viewport: { width, height: 800 } });
       for (const path of ['/', `${shelfAddress}&board.length=long`, shelfAddress]) {
         await page.goto(home() + path);
-        expect(await barriers(page, ['color-contrast'])).toEqual([]);
+        await expectOpenToAll(page, ['color-contrast']);
       }
     },
     240_000,
