@@ -1,11 +1,12 @@
-import { all, create, type MathJsInstance } from 'mathjs';
+import type { MathJsInstance } from 'mathjs';
+import mathjs from 'mathjs/lib/browser/math.js';
 import { unitsOfKind, type Kind, type Unit } from '../shared/quantity/index.ts';
 
 /**
  * The whole of mathjs, with units: what the project's own arithmetic and factors are held against. Its psi and kip are
  * truncated and psf, ksi, plf and pcf are missing; they are defined here from its pound-force, inch and foot.
  */
-export const math: MathJsInstance = create(all ?? {}, {});
+export const math: MathJsInstance = mathjs.create(mathjs.all ?? {}, {});
 
 const ownUnits: Record<string, string> = {
   psi: '1 lbf/inch^2',

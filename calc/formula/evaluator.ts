@@ -5,7 +5,7 @@ import {
   isParenthesisNode,
   isSymbolNode,
   type MathNode,
-} from 'mathjs/number';
+} from './parser.ts';
 
 /** Numbers by symbol. */
 export type Values = Readonly<Record<string, number>>;

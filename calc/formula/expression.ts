@@ -1,4 +1,4 @@
-import { isFunctionNode, isSymbolNode, type MathNode } from 'mathjs/number';
+import { isFunctionNode, isSymbolNode, type MathNode } from './parser.ts';
 import { allowedFunctions } from './evaluator.ts';
 
 /** The symbols of an expression in the order they are first met, function names left out. */

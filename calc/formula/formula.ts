@@ -1,4 +1,4 @@
-import { parse, type MathNode } from 'mathjs/number';
+import { parse, type MathNode } from './parser.ts';
 import { inch, poundForce, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { evaluatorOf } from './evaluator.ts';
 import { substitution, symbolsOf, type Substitution } from './expression.ts';

@@ -9,7 +9,7 @@ import {
   type OperatorNode,
   type OperatorNodeFn,
   type OperatorNodeOp,
-} from 'mathjs/number';
+} from '../../calc/formula/parser.ts';
 import { wordsTex } from './mathml.ts';
 import { numberTex } from './number.ts';
 import { isPrimed, symbolTex } from './symbol.ts';

@@ -1,4 +1,4 @@
-import { parse } from 'mathjs/number';
+import { parse } from '../../calc/formula/parser.ts';
 import { LRUCache } from 'lru-cache';
 import type { Unit } from '../../shared/quantity/index.ts';
 import type { Step } from '../../shared/check-result.ts';

@@ -1,4 +1,3 @@
-import { isUnit } from 'mathjs';
 import type { Formula, UnitExpression } from '../../../calc/formula/formula.ts';
 import type { Unit } from '../../../shared/quantity/index.ts';
 import { math, mathUnit } from '../../units.ts';
@@ -29,7 +28,7 @@ export function evaluateWithUnits(formula: Formula, values: Readonly<Record<stri
     if (typeof result !== 'number') throw new Error(`${String(result)} is not a pure number`);
     return result;
   }
-  if (!isUnit(result)) throw new Error(`a pure number comes out, not ${stated}`);
+  if (!math.isUnit(result)) throw new Error(`a pure number comes out, not ${stated}`);
   if (!result.equalBase(math.unit(stated))) throw new Error(`${result.toString()} is not of ${stated}`);
   return result.toNumber(stated);
 }

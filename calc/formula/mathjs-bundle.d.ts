@@ -1,0 +1,5 @@
+declare module 'mathjs/lib/browser/math.js' {
+  import type * as all from 'mathjs';
+  const mathjs: typeof all;
+  export default mathjs;
+}
