@@ -97,6 +97,16 @@ module.exports = {
         dependencyTypesNot: ['type-only'],
       },
     },
+    {
+      name: 'pages-of-checks-in-threads-alone',
+      comment: 'What draws, typesets and fills in a check takes long enough for others to wait.',
+      severity: 'error',
+      from: { path: '^server/', pathNot: '^server/(pages|view-models|papers|sheets/pdf)/' },
+      to: {
+        path: '^server/(pages/page-orders|view-models/(answer|check-page|installer|sheet))\\.ts$',
+        dependencyTypesNot: ['type-only'],
+      },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
     {
       name: 'resolvable',

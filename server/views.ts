@@ -1,14 +1,10 @@
 import type { Study } from './check/study.ts';
 import type { Templates } from './templates.ts';
-import type { Typesetter } from './typeset/index.ts';
-
-/** What turns a check into a page. */
-export interface Views {
-  readonly templates: Templates;
-  readonly typesetter: Typesetter;
-}
+import type { PageMaker } from './pages/page-maker.ts';
 
 /** What checks a form and turns it into a page. */
-export interface CheckDesk extends Views {
+export interface CheckDesk {
+  readonly templates: Templates;
   readonly study: Study;
+  readonly pages: PageMaker;
 }

@@ -4,7 +4,6 @@ import { openThreadRoom, type RoomRules, type ThreadRoom } from '../threads/thre
 import { workOut, type Findings, type Found, type StudyOrder } from './findings.ts';
 import { knownAnswer, rememberAnswer } from './known-answers.ts';
 import type { Studied } from './study-worker.ts';
-import { createTurns } from './turns.ts';
 
 /** What is wanted of a check, and for how long. */
 export interface CheckWish {
@@ -60,10 +59,8 @@ const placeOf: Readonly<Record<Search, Place>> = {
 
 /**
  * Opens a study; its threads start with the first question. Checks that took their time are remembered for whoever asks again.
- * Answers come one a turn of the event loop, since a page is made of each.
  */
 export function openStudy(): Study {
-  const turn = createTurns();
   const open = (place: Place): ThreadRoom<StudyOrder, Studied> => openThreadRoom(program, rules[place]);
   const rooms: Readonly<Record<Place, ThreadRoom<StudyOrder, Studied>>> = {
     shelves: open('shelves'),
@@ -76,9 +73,7 @@ export function openStudy(): Study {
     order: StudyOrder & { readonly study: S },
     signal: AbortSignal | undefined,
   ): Promise<Findings[S]> => {
-    const answer = await rooms[place].ask(order, signal === undefined ? {} : { signal });
-    await turn();
-    return resultOf(order.study, answer);
+    return resultOf(order.study, await rooms[place].ask(order, signal === undefined ? {} : { signal }));
   };
   return {
     async check(document, { waysOut = true, signal } = {}) {

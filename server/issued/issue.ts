@@ -1,6 +1,7 @@
 import { sentForm, studiedState } from '../check/check-state.ts';
 import type { Checked } from '../check/answer-to.ts';
 import type { Study } from '../check/study.ts';
+import type { Desk } from '../desk.ts';
 import { textsOf } from '../form/index.ts';
 import { canonicalJson } from '../sheets/canonical-json.ts';
 import { digestOf } from '../sheets/fingerprint.ts';
@@ -11,22 +12,14 @@ import type { Check } from '../store/checks.ts';
 import { newId } from '../store/ids.ts';
 import { insertIssued, listIssuedOfCheck, type IssuedSheet, type SeenVersions } from '../store/issued.ts';
 import type { Job } from '../store/jobs.ts';
-import type { Store } from '../store/open-store.ts';
-import type { Templates } from '../templates.ts';
-import type { Typesetter } from '../typeset/index.ts';
 import { issuedHead } from '../view-models/sheet-head.ts';
-import { sheetModel } from '../view-models/sheet.ts';
 import { version } from '../../calc/version.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import { contentDigest, frozenDocument, printedJob, type SheetNames } from './frozen-document.ts';
 import { revisionLetters } from './revision-letters.ts';
 
 /** What issuing works with. */
-export interface IssueDesk {
-  readonly store: Store;
-  readonly templates: Templates;
-  readonly typesetter: Typesetter;
-  readonly study: Study;
+export interface IssueDesk extends Desk {
   readonly setter: PaperSetter;
 }
 
@@ -142,7 +135,7 @@ function freeze({ job, check, proof, names }: IssueOrder, paper: Paper, revision
 
 /** The document, the page and the PDF of a sheet, as they are kept from then on. */
 async function setFrozen(
-  { templates, typesetter, setter }: IssueDesk,
+  { pages, setter }: IssueDesk,
   { proof }: IssueOrder,
   frozen: ReturnType<typeof frozenDocument>,
   paper: Paper,
@@ -154,6 +147,6 @@ async function setFrozen(
   const { checked, query } = proof;
   const context = { paper, fingerprint, query };
   const { pdf } = await setter.sheet({ checked, context, head }, signal);
-  const page = templates.partial('sheet-whole', sheetModel(checked, typesetter, context, head));
-  return { document, fingerprint, page, pdf, pdfDigest: digestOf(pdf) };
+  const page = await pages.make({ page: 'issued', checked, context, head }, signal);
+  return { document, fingerprint, page: page.toString(), pdf, pdfDigest: digestOf(pdf) };
 }

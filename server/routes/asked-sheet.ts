@@ -1,25 +1,18 @@
 import type { Request, Response } from 'express';
 import { sentForm, studiedState } from '../check/check-state.ts';
-import type { Study } from '../check/study.ts';
 import { textsOf, written } from '../form/index.ts';
 import { sheetOf, type AskedSheet } from '../sheets/sheet-of.ts';
-import type { Templates } from '../templates.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';
 import { queryOfRequest } from './page-body.ts';
+import type { CheckDesk } from '../views.ts';
 import { untilGone } from './until-gone.ts';
-
-/** What sheets are asked for at. */
-export interface SheetDesk {
-  readonly templates: Templates;
-  readonly study: Study;
-}
 
 /**
  * The check in a sheet's address. Without one the answer is the way home; with errors in it, 422 and the way back: then
  * nothing is left to do.
  */
 export async function askedSheet(
-  { templates, study }: SheetDesk,
+  { templates, study }: CheckDesk,
   request: Request,
   response: Response,
 ): Promise<AskedSheet | undefined> {

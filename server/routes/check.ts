@@ -2,8 +2,8 @@ import type { Request, RequestHandler, Response } from 'express';
 import { startAddress } from '../check/addresses.ts';
 import { sentForm, studiedState, type SentForm } from '../check/check-state.ts';
 import { textsOf, written } from '../form/index.ts';
-import type { CheckDesk, Views } from '../views.ts';
-import { checkPage, type CheckPage } from '../view-models/check-page.ts';
+import type { CheckDesk } from '../views.ts';
+import type { Region } from '../pages/page-orders.ts';
 import { bytesOf, queryOfRequest } from './page-body.ts';
 import { untilGone } from './until-gone.ts';
 
@@ -40,27 +40,18 @@ export async function sendCheck(
   response: Response,
   form: SentForm,
 ): Promise<void> {
-  const state = await studiedState(desk.study, form, { signal: untilGone(response) });
-  const page = checkPage(state, desk.typesetter);
+  const signal = untilGone(response);
+  const state = await studiedState(desk.study, form, { signal });
   const region = regionWanted(request);
+  const html = await desk.pages.make({ page: 'check', state, region }, signal);
   response
     .status(state.answer.ok ? 200 : 422)
     .vary('HX-Request')
     .vary('HX-Target')
     .set('Cache-Control', 'no-cache');
   if (region !== 'page') response.set('HX-Push-Url', state.isTooLong ? 'false' : `/check?${state.query}`);
-  response.send(renderCheck(desk, region, page));
+  response.type('html').send(html);
 }
-
-/** A region of the page, or all of it. */
-export function renderCheck(views: Views, region: Region, page: CheckPage): string {
-  if (region === 'page') return views.templates.page('check', page);
-  return region === 'answer'
-    ? views.templates.partial('answer', page.answer)
-    : views.templates.partial('work', page);
-}
-
-type Region = 'page' | 'work' | 'answer';
 
 /** The region that will be replaced by what is sent; a page that is restored from history is wanted whole. */
 export function regionWanted(request: Request): Region {

@@ -4,7 +4,7 @@ import type { FieldError } from '../../shared/check-result.ts';
 import { addressOf } from '../check/addresses.ts';
 import { longestQuery, sentForm } from '../check/check-state.ts';
 import { fillForm } from '../form/index.ts';
-import type { CheckDesk, Views } from '../views.ts';
+import type { CheckDesk } from '../views.ts';
 import { pageFrame } from '../view-models/page.ts';
 import { sendCheck } from './check.ts';
 import { fileOf } from './multipart.ts';
@@ -42,7 +42,7 @@ export function openDocument(desk: CheckDesk): RequestHandler {
 
 /** The page that says why a file was not opened. */
 export function sendNotOpened(
-  views: Views,
+  { templates }: Pick<CheckDesk, 'templates'>,
   response: Response,
   status: number,
   message: string,
@@ -53,7 +53,7 @@ export function sendNotOpened(
     message: error.message,
   }));
   response.status(status).send(
-    views.templates.page('not-opened', {
+    templates.page('not-opened', {
       ...pageFrame('Not opened'),
       message,
       errors: shown,

@@ -5,7 +5,8 @@ import { PdfError, type PdfFault } from '../sheets/pdf/task.ts';
 import type { AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
 import { pageFrame } from '../view-models/page.ts';
-import { askedSheet, type SheetDesk } from './asked-sheet.ts';
+import type { CheckDesk } from '../views.ts';
+import { askedSheet } from './asked-sheet.ts';
 import { untilGone } from './until-gone.ts';
 
 /** Sends the calculation of a check, or the installer's sheet of a shelf, as a file. */
@@ -16,7 +17,7 @@ export interface PdfSender {
 }
 
 /** The calculation as a file to keep, `/sheet.pdf?<the check's query>`, on letter or A4 paper by `paper=`. */
-export function sendSheetPdf(desk: SheetDesk, send: PdfSender): RequestHandler {
+export function sendSheetPdf(desk: CheckDesk, send: PdfSender): RequestHandler {
   return async (request, response) => {
     const asked = await askedSheet(desk, request, response);
     if (asked !== undefined) await send.sheet(asked, response);
@@ -24,7 +25,7 @@ export function sendSheetPdf(desk: SheetDesk, send: PdfSender): RequestHandler {
 }
 
 /** The page that goes to the wall as a file, `/installer.pdf?<the check's query>`. */
-export function sendInstallerPdf(desk: SheetDesk, send: PdfSender): RequestHandler {
+export function sendInstallerPdf(desk: CheckDesk, send: PdfSender): RequestHandler {
   return async (request, response) => {
     const asked = await askedSheet(desk, request, response);
     if (asked !== undefined) await send.installer(asked, response, `/sheet.pdf?${asked.context.query}`);

@@ -1,13 +1,10 @@
 import { Router, type RequestHandler } from 'express';
 import { written, textsOf } from '../form/index.ts';
 import { runningHead } from '../sheets/running-head.ts';
-import { createTypesetter } from '../typeset/index.ts';
-import { installerModel } from '../view-models/installer.ts';
-import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
-import { sheetModel } from '../view-models/sheet.ts';
-import type { AskedSheet } from '../sheets/sheet-of.ts';
-import { askedSheet, type SheetDesk } from './asked-sheet.ts';
+import type { CheckDesk } from '../views.ts';
+import { askedSheet } from './asked-sheet.ts';
 import { queryOfRequest } from './page-body.ts';
+import { untilGone } from './until-gone.ts';
 import { sendInstallerPdf, sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
 
 /**
@@ -15,22 +12,13 @@ import { sendInstallerPdf, sendSheetPdf, type PdfSender } from './sheet-pdf.ts';
  * to the wall, `/installer` and `/installer.pdf`, on letter or A4 paper by `paper=`. A check with errors in it has no sheet: the
  * answer is 422 and the way back.
  */
-export function sheetRoutes(desk: SheetDesk, sendPdf: PdfSender): Router {
-  const { templates } = desk;
+export function sheetRoutes(desk: CheckDesk, sendPdf: PdfSender): Router {
   const router = Router();
-  const typesetter = createTypesetter();
-  const onPage = (render: (asked: AskedSheet) => string): RequestHandler => {
-    return async (request, response) => {
-      const asked = await askedSheet(desk, request, response);
-      if (asked !== undefined) response.send(render(asked));
-    };
-  };
-  router.get(
-    '/sheet',
-    onPage(({ checked, context }) =>
-      templates.page('sheet', sheetPage(sheetModel(checked, typesetter, context))),
-    ),
-  );
+  router.get('/sheet', async (request, response) => {
+    const asked = await askedSheet(desk, request, response);
+    if (asked === undefined) return;
+    response.type('html').send(await desk.pages.make({ page: 'sheet', asked }, untilGone(response)));
+  });
   router.get('/sheet.pdf', sendSheetPdf(desk, sendPdf));
   router.get('/installer.pdf', sendInstallerPdf(desk, sendPdf));
   router.get('/installer', async (request, response) => {
@@ -42,8 +30,8 @@ export function sheetRoutes(desk: SheetDesk, sendPdf: PdfSender): Router {
       response.redirect(303, `/sheet?${context.query}`);
       return;
     }
-    const { document, result } = checked;
-    response.send(templates.page('installer', installerPage(installerModel(document, result, context))));
+    const order = { page: 'installer', asked: { checked, context } } as const;
+    response.type('html').send(await desk.pages.make(order, untilGone(response)));
   });
   return router;
 }

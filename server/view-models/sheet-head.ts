@@ -1,5 +1,18 @@
+import type { Checked } from '../check/answer-to.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import { printedFingerprint } from '../sheets/fingerprint.ts';
+
+const usualTitles: Readonly<Record<Checked['element'], string>> = {
+  'bracket-shelf': 'Shelf on brackets',
+  'wall-fixing': 'Fixing on a wall',
+  'counter-overhang': 'Counter overhang',
+  'counter-run': 'Counter run',
+};
+
+/** What a sheet is called where its check has no title. */
+export function titleOf({ document, element }: Checked): string {
+  return document.title ?? usualTitles[element];
+}
 
 /** One line of the sheet's head. */
 export interface SheetField {

@@ -15,7 +15,14 @@ import {
   type SheetTable,
 } from './sheet-sections.ts';
 import { tableValue } from './sheet-prose.ts';
-import { headAddress, plainHead, sheetFields, type SheetField, type SheetHead } from './sheet-head.ts';
+import {
+  headAddress,
+  plainHead,
+  sheetFields,
+  titleOf,
+  type SheetField,
+  type SheetHead,
+} from './sheet-head.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 
 /** Everything the sheet shows, on a page or on paper. Pictures are SVG; formulas and symbols are as the typesetter set them. */
@@ -65,18 +72,6 @@ export interface SheetContext {
   readonly fingerprint: string;
   /** The check's own query, without `?`. */
   readonly query: string;
-}
-
-const usualTitles: Readonly<Record<Checked['element'], string>> = {
-  'bracket-shelf': 'Shelf on brackets',
-  'wall-fixing': 'Fixing on a wall',
-  'counter-overhang': 'Counter overhang',
-  'counter-run': 'Counter run',
-};
-
-/** What a sheet is called where its check has no title. */
-export function titleOf({ document, element }: Checked): string {
-  return document.title ?? usualTitles[element];
 }
 
 /** Puts a check, its drawings and its calculation into the words of the sheet. */

@@ -51,19 +51,6 @@ describe('the study', () => {
     expect(order).toEqual(['shelf', 'counter']);
   });
 
-  it('hands answers over one a turn of the event loop, and lets others in between', async () => {
-    const order: string[] = [];
-    const answers = ['first', 'second', 'third'].map(async (title) => {
-      await study.check({ ...demoCheck, title });
-      order.push(title);
-      setImmediate(() => order.push(`after the ${title}`));
-      // Meanwhile the others are done too.
-      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 300);
-    });
-    await Promise.all(answers);
-    expect(order.slice(0, 5)).toEqual(['first', 'after the first', 'second', 'after the second', 'third']);
-  });
-
   it('lets no check wait for a search, and ends a search that nobody waits for', async () => {
     const gone = new AbortController();
     const order: string[] = [];

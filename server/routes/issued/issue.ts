@@ -9,7 +9,7 @@ import { issuePage, type IssueView } from '../../view-models/issued/issue-page.t
 import { checkAddress } from '../../view-models/jobs/kept-check.ts';
 import { dayOf } from '../../view-models/jobs/times.ts';
 import { sheetErrors } from '../../view-models/sheet-page.ts';
-import { titleOf } from '../../view-models/sheet.ts';
+import { titleOf } from '../../view-models/sheet-head.ts';
 import type { Action, Asked } from '../../visits/action.ts';
 import { sendNothing } from '../failures.ts';
 import { withPdfFor } from '../sheet-pdf.ts';

@@ -4,7 +4,6 @@ import { readCheck } from '../../store/checks.ts';
 import { listIssuedOfCheck } from '../../store/issued.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { Action } from '../../visits/action.ts';
-import { checkPage } from '../../view-models/check-page.ts';
 import {
   checkAddress,
   issuingView,
@@ -36,8 +35,10 @@ export function showKeptCheck(desk: Desk): Action {
       const sheets = await listIssuedOfCheck(desk.store, visit.actor, check.id);
       const issuing = [issuingView(check, sheets, visit)];
       const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail, issuing);
-      const state = await studiedState(desk.study, sentForm(texts), { signal: untilGone(response) });
-      response.send(desk.templates.page('check', checkPage(state, desk.typesetter, place)));
+      const signal = untilGone(response);
+      const state = await studiedState(desk.study, sentForm(texts), { signal });
+      const html = await desk.pages.make({ page: 'check', state, region: 'page', place }, signal);
+      response.type('html').send(html);
     },
   };
 }

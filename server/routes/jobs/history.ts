@@ -8,7 +8,6 @@ import { listRevisions, readRevision } from '../../store/revisions.ts';
 import { saveCheck } from '../../store/save-check.ts';
 import type { Action } from '../../visits/action.ts';
 import { wholeNumber } from '../../visits/whole-number.ts';
-import { checkPage } from '../../view-models/check-page.ts';
 import { historyPage } from '../../view-models/jobs/history-page.ts';
 import { checkAddress, keepingView, keptPlace, trailTo } from '../../view-models/jobs/kept-check.ts';
 import { sendNothing } from '../failures.ts';
@@ -67,7 +66,8 @@ export function restoreRevision(desk: Desk): Action {
       const keeping = keepingView(saved, state.query, String(base), desk.store.now());
       const trail = [trailTo(job, saved.check)];
       const place = keptPlace(checkAddress(saved.check), visit.token, '', keeping, trail);
-      response.status(409).send(desk.templates.page('check', checkPage(state, desk.typesetter, place)));
+      const html = await desk.pages.make({ page: 'check', state, region: 'page', place });
+      response.status(409).type('html').send(html);
     },
   };
 }

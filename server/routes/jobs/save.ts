@@ -8,7 +8,6 @@ import { saveCheck, type Saved } from '../../store/save-check.ts';
 import { ThreadError } from '../../threads/thread-error.ts';
 import { troubleOf } from '../../store/trouble.ts';
 import type { Action, Asked } from '../../visits/action.ts';
-import { checkPage } from '../../view-models/check-page.ts';
 import {
   checkAddress,
   keepingView,
@@ -17,7 +16,7 @@ import {
   trailTo,
 } from '../../view-models/jobs/kept-check.ts';
 import { wholeNumber } from '../../visits/whole-number.ts';
-import { regionWanted, renderCheck } from '../check.ts';
+import { regionWanted } from '../check.ts';
 import { sendNothing } from '../failures.ts';
 
 /**
@@ -46,7 +45,7 @@ export function saveKeptCheck(desk: Desk): Action {
       } catch (error) {
         const trouble = troubleOf(error);
         if (trouble === undefined) throw error;
-        sendNotSaved(desk, asked, state, save, trouble.message);
+        await sendNotSaved(desk, asked, state, save, trouble.message);
       }
     },
   };
@@ -69,24 +68,25 @@ async function sendSaved(
   const trail = job === undefined ? [] : [trailTo(job, saved.check)];
   const keeping = keepingView(saved, state.query, String(save.base), desk.store.now());
   const place = keptPlace(checkAddress(saved.check), visit.token, save.editor, keeping, trail);
-  const page = checkPage(state, desk.typesetter, place);
+  const html = await desk.pages.make({ page: 'check', state, region, place });
   response.status(region === 'page' ? 409 : state.answer.ok ? 200 : 422);
-  response.send(renderCheck(desk, region, page));
+  response.type('html').send(html);
 }
 
-function sendNotSaved(
+async function sendNotSaved(
   desk: Desk,
   { visit, part, request, response }: Asked,
   state: CheckState,
   save: CheckSave,
   reason: string,
-): void {
+): Promise<void> {
   const region = regionWanted(request);
   const address = checkAddress({ jobId: part('job'), id: part('check') });
   const keeping = notSavedView(`${reason} It is tried again with the next change.`, String(save.base));
   const place = keptPlace(address, visit.token, save.editor, keeping);
+  const html = await desk.pages.make({ page: 'check', state, region, place });
   response.status(region === 'page' ? 503 : state.answer.ok ? 200 : 422);
-  response.send(renderCheck(desk, region, checkPage(state, desk.typesetter, place)));
+  response.type('html').send(html);
 }
 
 const steering = /^(?:save\..*|token)$/;

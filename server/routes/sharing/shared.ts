@@ -3,11 +3,8 @@ import { textsOf } from '../../form/index.ts';
 import { standAnew } from '../../jobs/stand-anew.ts';
 import { readCheck, readChecks } from '../../store/checks.ts';
 import { listIssued, readIssued, type IssuedSheet } from '../../store/issued.ts';
-import { createTypesetter } from '../../typeset/index.ts';
 import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
-import { installerModel } from '../../view-models/installer.ts';
-import { installerPage, sheetPage } from '../../view-models/sheet-page.ts';
-import { sheetModel } from '../../view-models/sheet.ts';
+import type { PageMaker } from '../../pages/page-maker.ts';
 import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
 import { sentForm, studiedState } from '../../check/check-state.ts';
 import type { Study } from '../../check/study.ts';
@@ -22,6 +19,7 @@ import { openShared, partOf, type Shared } from './open-shared.ts';
 /** What looking at a job by a link works with. */
 interface SharingDesk extends FrontDesk {
   readonly study: Study;
+  readonly pages: PageMaker;
 }
 
 /** Sends a sheet whose own addresses all begin with one. */
@@ -33,7 +31,6 @@ type Sender = (asked: AskedSheet, below: string, response: Response) => void | P
  */
 export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
   const router = Router();
-  const typesetter = createTypesetter();
   router.get('/shared/:key', async (request, response) => {
     const shared = await openShared(desk, request, response);
     if (shared === undefined) return;
@@ -60,9 +57,8 @@ export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
   const sheet = (send: Sender) => showSheet(desk, send);
   router.get(
     '/shared/:key/checks/:check',
-    sheet((asked, below, response) => {
-      const { checked, context } = asked;
-      const model = sheetPage(sheetModel(checked, typesetter, context));
+    sheet(async (asked, below, response) => {
+      const { context } = asked;
       const addresses = {
         backAddress: below.replace(/\/checks\/.*$/, ''),
         installerAddress: `${below}/installer`,
@@ -70,17 +66,17 @@ export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
         letterAddress: `${below}?paper=letter`,
         a4Address: `${below}?paper=a4`,
       };
-      response.send(desk.templates.page('sheet', { ...model, ...addresses }));
+      const html = await desk.pages.make({ page: 'sheet', asked, addresses }, untilGone(response));
+      response.type('html').send(html);
     }),
   );
   router.get(
     '/shared/:key/checks/:check/installer',
-    sheet(({ checked, context }, below, response) => {
+    sheet(async ({ checked, context }, below, response) => {
       if (checked.element !== 'bracket-shelf') {
         response.redirect(303, below);
         return;
       }
-      const model = installerPage(installerModel(checked.document, checked.result, context));
       const addresses = {
         backAddress: below.replace(/\/checks\/.*$/, ''),
         sheetAddress: below,
@@ -88,7 +84,8 @@ export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
         letterAddress: `${below}/installer?paper=letter`,
         a4Address: `${below}/installer?paper=a4`,
       };
-      response.send(desk.templates.page('installer', { ...model, ...addresses }));
+      const order = { page: 'installer', asked: { checked, context }, addresses } as const;
+      response.type('html').send(await desk.pages.make(order, untilGone(response)));
     }),
   );
   router.get(
