@@ -91,7 +91,10 @@ module.exports = {
       name: 'in-place-in-threads-alone',
       comment: 'What checks in place is for threads, where nobody else waits.',
       severity: 'error',
-      from: { path: '^server/', pathNot: '^server/(papers/draft|check/study(-worker)?)\\.ts$' },
+      from: {
+        path: '^server/',
+        pathNot: '^server/(papers/draft|pages/page-orders|check/(study|(study|quick)-worker))\\.ts$',
+      },
       to: {
         path: '^server/check/(findings|in-place)\\.ts$',
         dependencyTypesNot: ['type-only'],
@@ -101,7 +104,10 @@ module.exports = {
       name: 'pages-of-checks-in-threads-alone',
       comment: 'What draws, typesets and fills in a check takes long enough for others to wait.',
       severity: 'error',
-      from: { path: '^server/', pathNot: '^server/(pages|view-models|papers|sheets/pdf)/' },
+      from: {
+        path: '^server/',
+        pathNot: '^server/(pages/|view-models/|papers/|sheets/pdf/|check/quick-worker)',
+      },
       to: {
         path: '^server/(pages/page-orders|view-models/(answer|check-page|installer|sheet))\\.ts$',
         dependencyTypesNot: ['type-only'],

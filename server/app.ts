@@ -39,7 +39,6 @@ import type { Store } from './store/open-store.ts';
 import { securityHeaders } from './security.ts';
 import { createPdfWorkers, type PdfWorkers } from './sheets/pdf/workers.ts';
 import { loadTemplates } from './templates.ts';
-import { openPageMaker, type PageMaker } from './pages/page-maker.ts';
 import { fontRoutes } from './typeset/index.ts';
 
 /** What the application is made of. */
@@ -53,8 +52,6 @@ export interface AppParts {
   readonly pdfs?: PdfWorkers;
   /** Works checks out. */
   readonly study?: Study;
-  /** Makes pages of them. */
-  readonly pages?: PageMaker;
 }
 
 /**
@@ -68,10 +65,9 @@ export async function makeApp({
   isStopping = () => false,
   pdfs = createPdfWorkers(),
   study = openStudy(),
-  pages = openPageMaker(),
 }: AppParts): Promise<Express> {
   const templates = loadTemplates(join(import.meta.dirname, '..', 'views'));
-  const views = { templates, study, pages };
+  const views = { templates, study };
   const limits = makeLimits(templates);
   const pdfDesk = { templates, setter: createPaperSetter(pdfs), report: log.report };
   const sendPdf = pdfSender(pdfDesk);
@@ -89,11 +85,7 @@ export async function makeApp({
   if (site !== undefined) {
     const desk = { store, templates, site, limits, log };
     app.use(['/sign-in', '/shared', '/fingerprint'], limits.open);
-    app.use(
-      signInRoutes(desk),
-      sharedRoutes({ ...desk, study, pages }, sendPdf),
-      sharedPaperRoutes(desk, papers),
-    );
+    app.use(signInRoutes(desk), sharedRoutes({ ...desk, study }, sendPdf), sharedPaperRoutes(desk, papers));
   }
   app.use(fingerprintRoutes(store, templates));
   app.use(guard(templates, site === undefined ? await localDoor(store) : await siteDoor(store, site)));

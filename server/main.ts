@@ -1,6 +1,5 @@
 import { makeApp } from './app.ts';
 import { openStudy } from './check/study.ts';
-import { openPageMaker } from './pages/page-maker.ts';
 import { listen, stop } from './listen.ts';
 import { openStore } from './store/open-store.ts';
 import { hasOwner } from './store/people.ts';
@@ -22,11 +21,9 @@ try {
   let isStopping = false;
   const pdfs = createPdfWorkers();
   const study = openStudy();
-  const pages = openPageMaker();
-  const app = await makeApp({ store, log, site, isStopping: () => isStopping, pdfs, study, pages });
+  const app = await makeApp({ store, log, site, isStopping: () => isStopping, pdfs, study });
   const server = await listen(app, reading.settings);
   study.warm();
-  pages.warm();
   pdfs.warm('sheet');
   const address = server.address();
   const port = typeof address === 'object' && address !== null ? address.port : reading.settings.port;

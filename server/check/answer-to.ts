@@ -16,7 +16,6 @@ import type {
   FieldError,
   WallFixingResult,
 } from '../../shared/check-result.ts';
-import type { CheckWish, Study } from './study.ts';
 
 /** A document and the answer to it. */
 export type Checked =
@@ -47,11 +46,6 @@ export type Answer =
   | { readonly ok: false; readonly errors: readonly FieldError[]; readonly sound: SoundDocument };
 
 const nothingSound: SoundDocument = { element: 'bracket-shelf' };
-
-/** Has an untrusted document checked in the study. @throws ThreadError where no answer comes */
-export async function answerBy(study: Study, untrusted: unknown, wish?: CheckWish): Promise<Answer> {
-  return answerOf(untrusted, await study.check(untrusted, wish).catch(refusalOf));
-}
 
 /** What is wrong with a document, of an error. @throws whatever else it is */
 export function refusalOf(error: unknown): DocumentError {

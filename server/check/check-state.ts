@@ -10,8 +10,7 @@ import {
   type FormReading,
   type Texts,
 } from '../form/index.ts';
-import { answerBy, type Answer } from './answer-to.ts';
-import type { CheckWish, Study } from './study.ts';
+import type { Answer } from './answer-to.ts';
 
 /** A form as it stands once what it says has been done, and what was read from it. */
 export interface SentForm {
@@ -49,15 +48,6 @@ export function sentForm(filledIn: Texts): SentForm {
     query,
     isTooLong: query.length > longestQuery,
   };
-}
-
-/**
- * Has a form that was sent checked in the study, so that nobody else waits for it.
- *
- * @throws ThreadError where no answer comes
- */
-export async function studiedState(study: Study, form: SentForm, wish?: CheckWish): Promise<CheckState> {
-  return withAnswer(form, await answerBy(study, form.reading.document, wish));
 }
 
 /** A form with the answer to it; fields that no check has are errors beside those of the document. */

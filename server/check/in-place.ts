@@ -1,8 +1,8 @@
 import { check } from '../../calc/index.ts';
 import type { Texts } from '../form/index.ts';
 import { answerOf, refusalOf, type Answer } from './answer-to.ts';
-import { sentForm, withAnswer, type CheckState } from './check-state.ts';
-import { knownAnswer } from './known-answers.ts';
+import { sentForm, withAnswer, type CheckState, type SentForm } from './check-state.ts';
+import { knownAnswer, rememberAnswer } from './known-answers.ts';
 
 /**
  * Checks a form in place, for threads, where nobody else waits.
@@ -10,8 +10,19 @@ import { knownAnswer } from './known-answers.ts';
  * @param waysOut whether ways out are looked for; paper has no place for them
  */
 export function checkInPlace(filledIn: Texts, waysOut = true): CheckState {
-  const form = sentForm(filledIn);
+  return stateInPlace(sentForm(filledIn), waysOut);
+}
+
+/** The same for a form that was read. */
+export function stateInPlace(form: SentForm, waysOut = true): CheckState {
   return withAnswer(form, answerTo(form.reading.document, waysOut));
+}
+
+/** The same, ways out with it, and remembered for whoever shows it next. */
+export function rememberedInPlace(form: SentForm): CheckState {
+  const state = stateInPlace(form);
+  if (state.answer.ok) rememberAnswer(form.reading.document, state.answer.result);
+  return state;
 }
 
 function answerTo(untrusted: unknown, waysOut: boolean): Answer {

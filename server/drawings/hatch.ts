@@ -18,14 +18,14 @@ function hatchLines(box: Box, spacing: number, rising: boolean): Segment[] {
   const height = bottom - top;
   const lines: Segment[] = [];
   const step = spacing * Math.SQRT2;
+  const [foot, slope] = rising ? [bottom, -1] : [top, 1];
   for (let start = left - height + step / 2; start < right; start += step) {
     const from = Math.max(start, left);
     const to = Math.min(start + height, right);
     if (to <= from) continue;
-    const level = (x: number): number => (rising ? bottom - (x - start) : top + (x - start));
     lines.push([
-      { x: from, y: level(from) },
-      { x: to, y: level(to) },
+      { x: from, y: foot + slope * (from - start) },
+      { x: to, y: foot + slope * (to - start) },
     ]);
   }
   return lines;
@@ -45,25 +45,22 @@ function outside(segment: Segment, holes: readonly Box[]): Segment[] {
       return kept.filter(([a, b]) => b - a > 1e-6);
     });
   }
+  if (parts.length === 1 && parts[0]?.[0] === 0 && parts[0][1] === 1) return [segment];
   return parts.map(([a, b]): Segment => [along(segment, a), along(segment, b)]);
 }
 
 /** The part of a segment inside a box, as shares of its length; empty (from ≥ to) where there is none. */
 function inside([a, b]: Segment, box: Box): [number, number] {
-  let from = 0;
-  let to = 1;
-  const clip = (start: number, change: number, low: number, high: number): void => {
-    if (change === 0) {
-      if (start < low || start > high) to = -1;
-      return;
-    }
-    const [one, other] = [(low - start) / change, (high - start) / change];
-    from = Math.max(from, Math.min(one, other));
-    to = Math.min(to, Math.max(one, other));
-  };
-  clip(a.x, b.x - a.x, box.left, box.right);
-  clip(a.y, b.y - a.y, box.top, box.bottom);
-  return [from, to];
+  const [fromX, toX] = within(a.x, b.x - a.x, box.left, box.right);
+  const [fromY, toY] = within(a.y, b.y - a.y, box.top, box.bottom);
+  return [Math.max(0, fromX, fromY), Math.min(1, toX, toY)];
+}
+
+/** The shares of a change between which a number stays between two others. */
+function within(start: number, change: number, low: number, high: number): [number, number] {
+  if (change === 0) return start < low || start > high ? [0, -1] : [0, 1];
+  const [one, other] = [(low - start) / change, (high - start) / change];
+  return one < other ? [one, other] : [other, one];
 }
 
 function along([a, b]: Segment, share: number): Point {

@@ -38,14 +38,20 @@ const pens: Readonly<Record<Pen, string>> = {
 
 const pen = (name: Pen): string => `class="pen-${name}" fill="none" stroke="currentColor" ${pens[name]}`;
 
+/** What stands after the whole units, by hundredths. */
+const fractions = Array.from({ length: 100 }, (_, hundredths) => String(hundredths / 100).slice(1));
+
 /**
- * A coordinate as it is written.
+ * A coordinate as it is written, in hundredths at most: put together from whole numbers, since a page has thousands.
  *
  * @throws RangeError where it is not finite: a drawing never hides a failed number
  */
 export function coordinate(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`${value} is no place on a drawing`);
-  return String(Math.round(value * 100) / 100 + 0);
+  const hundredths = Math.round(value * 100);
+  const size = Math.abs(hundredths);
+  const whole = Math.floor(size / 100);
+  return (hundredths < 0 ? '-' : '') + whole + (fractions[size - whole * 100] ?? '');
 }
 
 /** Text made safe inside an element or an attribute. */

@@ -1,4 +1,5 @@
-import { sentForm, studiedState } from '../check/check-state.ts';
+import { sentForm } from '../check/check-state.ts';
+import { studiedState } from '../check/studied-state.ts';
 import type { Checked } from '../check/answer-to.ts';
 import type { Study } from '../check/study.ts';
 import type { Desk } from '../desk.ts';
@@ -135,7 +136,7 @@ function freeze({ job, check, proof, names }: IssueOrder, paper: Paper, revision
 
 /** The document, the page and the PDF of a sheet, as they are kept from then on. */
 async function setFrozen(
-  { pages, setter }: IssueDesk,
+  { study, setter }: IssueDesk,
   { proof }: IssueOrder,
   frozen: ReturnType<typeof frozenDocument>,
   paper: Paper,
@@ -147,6 +148,6 @@ async function setFrozen(
   const { checked, query } = proof;
   const context = { paper, fingerprint, query };
   const { pdf } = await setter.sheet({ checked, context, head }, signal);
-  const page = await pages.make({ page: 'issued', checked, context, head }, signal);
-  return { document, fingerprint, page: page.toString(), pdf, pdfDigest: digestOf(pdf) };
+  const { html } = await study.page({ page: 'issued', checked, context, head }, signal);
+  return { document, fingerprint, page: html.toString(), pdf, pdfDigest: digestOf(pdf) };
 }

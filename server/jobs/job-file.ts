@@ -9,7 +9,6 @@ import { insertJob, type Job } from '../store/jobs.ts';
 import type { Actor } from '../store/actor.ts';
 import type { JobWords } from '../store/tables.ts';
 import { jobFields, jobWordsSchema } from './job-words.ts';
-import { standingOf, stateOf } from './standing.ts';
 
 /** A job with its checks as one document to keep, to send, and to bring in again. */
 export interface JobFile {
@@ -99,7 +98,7 @@ export async function bringJobIn(
 ): Promise<Job> {
   const checks: NewCheck[] = [];
   for (const form of forms) {
-    const standing = standingOf(await stateOf(study, form));
+    const standing = await study.standing(sentForm(textsOf(form)));
     checks.push({ form, standing, reason: 'brought in from a file' });
   }
   return store.db.transaction().execute(async (db) => {

@@ -1,11 +1,12 @@
 import { version } from '../../calc/version.ts';
+import { sentForm } from '../check/check-state.ts';
 import type { Desk } from '../desk.ts';
+import { textsOf } from '../form/index.ts';
 import type { Actor } from '../store/actor.ts';
 import { restandCheck, type Check } from '../store/checks.ts';
 import type { Store } from '../store/open-store.ts';
 import type { Standing } from '../store/tables.ts';
 import { troubleOf } from '../store/trouble.ts';
-import { standingOf, stateOf } from './standing.ts';
 
 /**
  * Works out again what another version of the tool had worked out, and notes how those checks stand now. Where nothing can be
@@ -22,7 +23,7 @@ export async function standAnew(
       now.push(check);
       continue;
     }
-    const standing = standingOf(await stateOf(study, check.form));
+    const standing = await study.standing(sentForm(textsOf(check.form)));
     await note(store, actor, check, standing);
     now.push({ ...check, ...standing });
   }

@@ -1,5 +1,7 @@
-import type { Checked } from '../check/answer-to.ts';
-import type { CheckState } from '../check/check-state.ts';
+import type { CheckResult } from '../../shared/check-result.ts';
+import { answerOf, type Checked } from '../check/answer-to.ts';
+import { withAnswer, type CheckState, type SentForm } from '../check/check-state.ts';
+import { rememberedInPlace } from '../check/in-place.ts';
 import type { AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
 import type { Typesetter } from '../typeset/index.ts';
@@ -21,7 +23,7 @@ export type Region = 'page' | 'work' | 'answer';
 export type PageOrder =
   | {
       readonly page: 'check';
-      readonly state: CheckState;
+      readonly form: SentForm;
       readonly region: Region;
       /** Not given: its own address alone. */
       readonly place?: CheckPlace;
@@ -51,15 +53,42 @@ export interface Views {
   readonly typesetter: Typesetter;
 }
 
-/** Makes a page as HTML. */
-export function makePage(order: PageOrder, { templates, typesetter }: Views): string {
+interface PageText {
+  readonly html: string;
+  readonly hasAnswer: boolean;
+}
+
+/**
+ * Makes a page.
+ *
+ * @param known what came of the check, where that took its time; null where it is worked out here
+ */
+export function makePage(order: PageOrder, known: CheckResult | null, views: Views): PageText {
+  if (order.page === 'check') return checkPageOf(order, known, views);
+  return { html: sheetOf(order, views), hasAnswer: true };
+}
+
+function checkPageOf(
+  { form, region, place }: Extract<PageOrder, { readonly page: 'check' }>,
+  known: CheckResult | null,
+  { templates, typesetter }: Views,
+): PageText {
+  const state: CheckState =
+    known === null ? rememberedInPlace(form) : withAnswer(form, answerOf(form.reading.document, known));
+  const page = checkPage(state, typesetter, place);
+  const html = {
+    page: () => templates.page('check', page),
+    work: () => templates.partial('work', page),
+    answer: () => templates.partial('answer', page.answer),
+  }[region]();
+  return { html, hasAnswer: state.answer.ok };
+}
+
+function sheetOf(
+  order: Exclude<PageOrder, { readonly page: 'check' }>,
+  { templates, typesetter }: Views,
+): string {
   switch (order.page) {
-    case 'check': {
-      const { state, region, place } = order;
-      const page = checkPage(state, typesetter, place);
-      if (region === 'page') return templates.page('check', page);
-      return region === 'answer' ? templates.partial('answer', page.answer) : templates.partial('work', page);
-    }
     case 'sheet': {
       const { checked, context } = order.asked;
       const page = sheetPage(sheetModel(checked, typesetter, context));

@@ -1,5 +1,6 @@
 import type { Request, Response } from 'express';
-import { sentForm, studiedState } from '../check/check-state.ts';
+import { sentForm } from '../check/check-state.ts';
+import { studiedState } from '../check/studied-state.ts';
 import { textsOf, written } from '../form/index.ts';
 import { sheetOf, type AskedSheet } from '../sheets/sheet-of.ts';
 import { sheetErrors } from '../view-models/sheet-page.ts';

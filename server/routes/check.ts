@@ -1,6 +1,6 @@
 import type { Request, RequestHandler, Response } from 'express';
 import { startAddress } from '../check/addresses.ts';
-import { sentForm, studiedState, type SentForm } from '../check/check-state.ts';
+import { sentForm, type SentForm } from '../check/check-state.ts';
 import { textsOf, written } from '../form/index.ts';
 import type { CheckDesk } from '../views.ts';
 import type { Region } from '../pages/page-orders.ts';
@@ -40,16 +40,14 @@ export async function sendCheck(
   response: Response,
   form: SentForm,
 ): Promise<void> {
-  const signal = untilGone(response);
-  const state = await studiedState(desk.study, form, { signal });
   const region = regionWanted(request);
-  const html = await desk.pages.make({ page: 'check', state, region }, signal);
+  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region }, untilGone(response));
   response
-    .status(state.answer.ok ? 200 : 422)
+    .status(hasAnswer ? 200 : 422)
     .vary('HX-Request')
     .vary('HX-Target')
     .set('Cache-Control', 'no-cache');
-  if (region !== 'page') response.set('HX-Push-Url', state.isTooLong ? 'false' : `/check?${state.query}`);
+  if (region !== 'page') response.set('HX-Push-Url', form.isTooLong ? 'false' : `/check?${form.query}`);
   response.type('html').send(html);
 }
 

@@ -1,6 +1,8 @@
 import type { Request, RequestHandler, Response } from 'express';
-import { sentForm, studiedState, type CheckState, type SentForm } from '../check/check-state.ts';
-import type { Search, Study } from '../check/study.ts';
+import { sentForm, type CheckState, type SentForm } from '../check/check-state.ts';
+import { studiedState } from '../check/studied-state.ts';
+import type { Search } from '../check/findings.ts';
+import type { Study } from '../check/study.ts';
 import { textsOf } from '../form/index.ts';
 import type { Templates } from '../templates.ts';
 import { layoutsView } from '../view-models/layouts.ts';

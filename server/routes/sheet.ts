@@ -17,7 +17,8 @@ export function sheetRoutes(desk: CheckDesk, sendPdf: PdfSender): Router {
   router.get('/sheet', async (request, response) => {
     const asked = await askedSheet(desk, request, response);
     if (asked === undefined) return;
-    response.type('html').send(await desk.pages.make({ page: 'sheet', asked }, untilGone(response)));
+    const { html } = await desk.study.page({ page: 'sheet', asked }, untilGone(response));
+    response.type('html').send(html);
   });
   router.get('/sheet.pdf', sendSheetPdf(desk, sendPdf));
   router.get('/installer.pdf', sendInstallerPdf(desk, sendPdf));
@@ -31,7 +32,8 @@ export function sheetRoutes(desk: CheckDesk, sendPdf: PdfSender): Router {
       return;
     }
     const order = { page: 'installer', asked: { checked, context } } as const;
-    response.type('html').send(await desk.pages.make(order, untilGone(response)));
+    const { html } = await desk.study.page(order, untilGone(response));
+    response.type('html').send(html);
   });
   return router;
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { checkInPlace } from '../../server/check/in-place.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { fillForm, queryOf, textsOf } from '../../server/form/index.ts';
-import { standingOf } from '../../server/jobs/standing.ts';
+import { standingOf } from '../../server/check/standing.ts';
 import type { Actor } from '../../server/store/actor.ts';
 import { addCheck, insertCheck } from '../../server/store/checks.ts';
 import { countJobs, listJobs, type JobQuery } from '../../server/store/job-list.ts';

@@ -6,7 +6,6 @@ import { createServer, type Server } from 'node:http';
 import type { Express } from 'express';
 import { makeApp } from '../../server/app.ts';
 import { openStudy, type Study } from '../../server/check/study.ts';
-import { openPageMaker, type PageMaker } from '../../server/pages/page-maker.ts';
 import { listen } from '../../server/listen.ts';
 import type { SiteSettings } from '../../server/settings.ts';
 import type { Log } from '../../server/log.ts';
@@ -15,7 +14,6 @@ import { openStore, type Store } from '../../server/store/open-store.ts';
 
 /** One for all test files of a process: its threads take longer to start than most tests do. */
 const usualStudy = openStudy();
-const usualPages = openPageMaker();
 
 /** The application on a port of its own, for one test file. */
 export interface Served {
@@ -33,7 +31,6 @@ export async function serve(
     ownLog,
     pdfs,
     study = usualStudy,
-    pages = usualPages,
     databaseUrl = '',
     folder,
     now,
@@ -41,7 +38,6 @@ export async function serve(
     readonly ownLog?: Log;
     readonly pdfs?: PdfWorkers;
     readonly study?: Study;
-    readonly pages?: PageMaker;
     readonly databaseUrl?: string;
     /** A data folder that outlives the application; one of its own otherwise. */
     readonly folder?: string;
@@ -52,7 +48,7 @@ export async function serve(
   const dataFolder = folder ?? mkdtempSync(join(tmpdir(), 'served-'));
   const store = await openStore({ dataFolder, databaseUrl }, now);
   const log = ownLog ?? { note: () => undefined, report: (error: unknown) => faults.push(error) };
-  const app = await makeApp({ store, log, site, study, pages, ...(pdfs === undefined ? {} : { pdfs }) });
+  const app = await makeApp({ store, log, site, study, ...(pdfs === undefined ? {} : { pdfs }) });
   const server: Server = await listen(app, { host: '127.0.0.1', port: 0 });
   // A test that works something out between two requests keeps its connection.
   server.keepAliveTimeout = 0;

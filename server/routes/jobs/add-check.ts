@@ -2,7 +2,6 @@ import { demoCheck } from '../../demo.ts';
 import type { Desk } from '../../desk.ts';
 import { sentForm } from '../../check/check-state.ts';
 import { elementNamed, fillForm, queryOf, textsOf, usualElement } from '../../form/index.ts';
-import { standingOf, stateOf } from '../../jobs/standing.ts';
 import { startChecks } from '../../start-checks.ts';
 import { addCheck } from '../../store/checks.ts';
 import { readJob } from '../../store/jobs.ts';
@@ -67,8 +66,8 @@ async function sendKeep(desk: Desk, { visit, response }: Asked, form: string, se
 }
 
 async function add(desk: Desk, { visit, response }: Asked, jobId: string, form: string): Promise<void> {
-  const state = await stateOf(desk.study, form);
-  const check = { form: state.query, standing: standingOf(state), reason: '' };
+  const sent = sentForm(textsOf(form));
+  const check = { form: sent.query, standing: await desk.study.standing(sent), reason: '' };
   const made = await addCheck(desk.store, visit.actor, jobId, check);
   if (made === undefined) sendNothing(desk.templates, response);
   else response.redirect(303, checkAddress(made));

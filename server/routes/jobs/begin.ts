@@ -1,6 +1,7 @@
 import type { Desk } from '../../desk.ts';
 import { readJobForm } from '../../jobs/job-words.ts';
-import { standingOf, stateOf } from '../../jobs/standing.ts';
+import { sentForm } from '../../check/check-state.ts';
+import { textsOf } from '../../form/index.ts';
 import { insertCheck } from '../../store/checks.ts';
 import { insertJob } from '../../store/jobs.ts';
 import type { Action, Asked } from '../../visits/action.ts';
@@ -31,12 +32,13 @@ export function beginJob(desk: Desk): Action {
         return;
       }
       const sent = fields.get('check') ?? '';
-      const state = sent === '' ? undefined : await stateOf(desk.study, sent);
+      const form = sentForm(textsOf(sent));
+      const standing = sent === '' ? undefined : await desk.study.standing(form);
       const address = await desk.store.db.transaction().execute(async (db) => {
         const inside = { ...desk.store, db };
         const job = await insertJob(inside, visit.actor, reading.words);
-        if (state === undefined) return `/jobs/${job.id}`;
-        const check = { form: state.query, standing: standingOf(state), reason: '' };
+        if (standing === undefined) return `/jobs/${job.id}`;
+        const check = { form: form.query, standing, reason: '' };
         const made = await insertCheck(inside, visit.actor, job.id, check);
         return made === undefined ? `/jobs/${job.id}` : checkAddress(made);
       });

@@ -12,7 +12,7 @@ import {
   trailTo,
 } from '../../view-models/jobs/kept-check.ts';
 import { textsOf } from '../../form/index.ts';
-import { sentForm, studiedState } from '../../check/check-state.ts';
+import { sentForm } from '../../check/check-state.ts';
 import { sendNothing } from '../failures.ts';
 import { untilGone } from '../until-gone.ts';
 
@@ -35,9 +35,8 @@ export function showKeptCheck(desk: Desk): Action {
       const sheets = await listIssuedOfCheck(desk.store, visit.actor, check.id);
       const issuing = [issuingView(check, sheets, visit)];
       const place = keptPlace(checkAddress(check), visit.token, newId(), keeping, trail, issuing);
-      const signal = untilGone(response);
-      const state = await studiedState(desk.study, sentForm(texts), { signal });
-      const html = await desk.pages.make({ page: 'check', state, region: 'page', place }, signal);
+      const order = { page: 'check', form: sentForm(texts), region: 'page', place } as const;
+      const { html } = await desk.study.page(order, untilGone(response));
       response.type('html').send(html);
     },
   };

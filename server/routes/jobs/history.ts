@@ -1,7 +1,6 @@
 import type { Desk } from '../../desk.ts';
-import { sentForm, studiedState } from '../../check/check-state.ts';
+import { sentForm } from '../../check/check-state.ts';
 import { textsOf } from '../../form/index.ts';
-import { standingOf } from '../../jobs/standing.ts';
 import { readCheck } from '../../store/checks.ts';
 import { readJob } from '../../store/jobs.ts';
 import { listRevisions, readRevision } from '../../store/revisions.ts';
@@ -42,14 +41,15 @@ export function restoreRevision(desk: Desk): Action {
       const job = await readJob(desk.store, visit.actor, part('job'));
       const number = wholeNumber(fields.get('revision'));
       const revision = await readRevision(desk.store, visit.actor, part('check'), number);
-      const state = await studiedState(desk.study, sentForm(textsOf(revision?.form ?? '')));
+      const form = sentForm(textsOf(revision?.form ?? ''));
+      const standing = await desk.study.standing(form, true);
       const base = wholeNumber(fields.get('version'));
       const saved =
         revision === undefined
           ? undefined
           : await saveCheck(desk.store, visit.actor, part('job'), part('check'), {
               form: revision.form,
-              standing: standingOf(state),
+              standing,
               base,
               editor: '',
               turn: 0,
@@ -63,10 +63,10 @@ export function restoreRevision(desk: Desk): Action {
         response.redirect(303, checkAddress(saved.check));
         return;
       }
-      const keeping = keepingView(saved, state.query, String(base), desk.store.now());
+      const keeping = keepingView(saved, form.query, String(base), desk.store.now());
       const trail = [trailTo(job, saved.check)];
       const place = keptPlace(checkAddress(saved.check), visit.token, '', keeping, trail);
-      const html = await desk.pages.make({ page: 'check', state, region: 'page', place });
+      const { html } = await desk.study.page({ page: 'check', form, region: 'page', place });
       response.status(409).type('html').send(html);
     },
   };

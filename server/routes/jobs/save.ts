@@ -1,7 +1,7 @@
-import { sentForm, studiedState, type CheckState, type SentForm } from '../../check/check-state.ts';
+import { sentForm, type SentForm } from '../../check/check-state.ts';
 import type { Desk } from '../../desk.ts';
 import { textsOf } from '../../form/index.ts';
-import { notWorkedOut, standingOf } from '../../jobs/standing.ts';
+import { notWorkedOut } from '../../check/standing.ts';
 import { readJob } from '../../store/jobs.ts';
 import type { CheckSave } from '../../store/revisions.ts';
 import { saveCheck, type Saved } from '../../store/save-check.ts';
@@ -33,19 +33,19 @@ export function saveKeptCheck(desk: Desk): Action {
       const { read, ...sent } = readSent(asked.fields);
       const keep = (save: CheckSave): Promise<Saved | undefined> =>
         saveCheck(desk.store, asked.visit.actor, asked.part('job'), asked.part('check'), save);
-      const state = await studiedState(desk.study, read).catch(async (error: unknown) => {
+      const standing = await desk.study.standing(read, true).catch(async (error: unknown) => {
         if (error instanceof ThreadError) await keep({ ...sent, standing: notWorkedOut(read) });
         throw error;
       });
-      const save = { ...sent, standing: standingOf(state) };
+      const save = { ...sent, standing };
       try {
         const saved = await keep(save);
         if (saved === undefined) sendNothing(desk.templates, asked.response);
-        else await sendSaved(desk, asked, state, save, saved);
+        else await sendSaved(desk, asked, read, save, saved);
       } catch (error) {
         const trouble = troubleOf(error);
         if (trouble === undefined) throw error;
-        await sendNotSaved(desk, asked, state, save, trouble.message);
+        await sendNotSaved(desk, asked, read, save, trouble.message);
       }
     },
   };
@@ -54,29 +54,29 @@ export function saveKeptCheck(desk: Desk): Action {
 async function sendSaved(
   desk: Desk,
   { visit, part, request, response }: Asked,
-  state: CheckState,
+  form: SentForm,
   save: CheckSave,
   saved: Saved,
 ): Promise<void> {
   const region = regionWanted(request);
   if (region === 'page' && saved.kind !== 'stale') {
-    const focus = state.at === '' ? '' : `?at=${encodeURIComponent(state.at)}`;
+    const focus = form.at === '' ? '' : `?at=${encodeURIComponent(form.at)}`;
     response.redirect(303, checkAddress(saved.check) + focus);
     return;
   }
   const job = region === 'page' ? await readJob(desk.store, visit.actor, part('job')) : undefined;
   const trail = job === undefined ? [] : [trailTo(job, saved.check)];
-  const keeping = keepingView(saved, state.query, String(save.base), desk.store.now());
+  const keeping = keepingView(saved, form.query, String(save.base), desk.store.now());
   const place = keptPlace(checkAddress(saved.check), visit.token, save.editor, keeping, trail);
-  const html = await desk.pages.make({ page: 'check', state, region, place });
-  response.status(region === 'page' ? 409 : state.answer.ok ? 200 : 422);
+  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place });
+  response.status(region === 'page' ? 409 : hasAnswer ? 200 : 422);
   response.type('html').send(html);
 }
 
 async function sendNotSaved(
   desk: Desk,
   { visit, part, request, response }: Asked,
-  state: CheckState,
+  form: SentForm,
   save: CheckSave,
   reason: string,
 ): Promise<void> {
@@ -84,8 +84,8 @@ async function sendNotSaved(
   const address = checkAddress({ jobId: part('job'), id: part('check') });
   const keeping = notSavedView(`${reason} It is tried again with the next change.`, String(save.base));
   const place = keptPlace(address, visit.token, save.editor, keeping);
-  const html = await desk.pages.make({ page: 'check', state, region, place });
-  response.status(region === 'page' ? 503 : state.answer.ok ? 200 : 422);
+  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place });
+  response.status(region === 'page' ? 503 : hasAnswer ? 200 : 422);
   response.type('html').send(html);
 }
 

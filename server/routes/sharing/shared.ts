@@ -4,9 +4,9 @@ import { standAnew } from '../../jobs/stand-anew.ts';
 import { readCheck, readChecks } from '../../store/checks.ts';
 import { listIssued, readIssued, type IssuedSheet } from '../../store/issued.ts';
 import { sharedJobPage } from '../../view-models/accounts/shared-job-page.ts';
-import type { PageMaker } from '../../pages/page-maker.ts';
 import { sheetOf, type AskedSheet } from '../../sheets/sheet-of.ts';
-import { sentForm, studiedState } from '../../check/check-state.ts';
+import { sentForm } from '../../check/check-state.ts';
+import { studiedState } from '../../check/studied-state.ts';
 import type { Study } from '../../check/study.ts';
 import type { FrontDesk } from '../accounts/sign-in.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
@@ -19,7 +19,6 @@ import { openShared, partOf, type Shared } from './open-shared.ts';
 /** What looking at a job by a link works with. */
 interface SharingDesk extends FrontDesk {
   readonly study: Study;
-  readonly pages: PageMaker;
 }
 
 /** Sends a sheet whose own addresses all begin with one. */
@@ -66,7 +65,7 @@ export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
         letterAddress: `${below}?paper=letter`,
         a4Address: `${below}?paper=a4`,
       };
-      const html = await desk.pages.make({ page: 'sheet', asked, addresses }, untilGone(response));
+      const { html } = await desk.study.page({ page: 'sheet', asked, addresses }, untilGone(response));
       response.type('html').send(html);
     }),
   );
@@ -85,7 +84,8 @@ export function sharedRoutes(desk: SharingDesk, sendPdf: PdfSender): Router {
         a4Address: `${below}/installer?paper=a4`,
       };
       const order = { page: 'installer', asked: { checked, context }, addresses } as const;
-      response.type('html').send(await desk.pages.make(order, untilGone(response)));
+      const { html } = await desk.study.page(order, untilGone(response));
+      response.type('html').send(html);
     }),
   );
   router.get(

@@ -9,10 +9,15 @@ import { formOf, visitor, type Visitor } from './visitor.ts';
 
 const real = openStudy();
 let isBusy = false;
+const orBusy = <Asked extends readonly unknown[], T>(ask: (...asked: Asked) => Promise<T>) => {
+  return (...asked: Asked): Promise<T> =>
+    isBusy ? Promise.reject(new ThreadError('busy', 'Too much is waiting.')) : ask(...asked);
+};
 const study: Study = {
   ...real,
-  check: (...asked) =>
-    isBusy ? Promise.reject(new ThreadError('busy', 'Too much is waiting.')) : real.check(...asked),
+  check: orBusy(real.check),
+  standing: orBusy(real.standing),
+  page: orBusy(real.page),
 };
 const htmx = { 'HX-Request': 'true', 'HX-Target': 'section#answer' };
 

@@ -7,7 +7,7 @@ import { fillForm, queryOf, textsOf } from '../../../server/form/index.ts';
 import { addCheck } from '../../../server/store/checks.ts';
 import { makeJob, noWords } from '../../../server/store/jobs.ts';
 import { localOffice } from '../../../server/store/offices.ts';
-import { standingOf } from '../../../server/jobs/standing.ts';
+import { standingOf } from '../../../server/check/standing.ts';
 import { tableValue } from '../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../shared/quantity/index.ts';
 import { findProgram } from '../../run/programs.ts';

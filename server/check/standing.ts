@@ -1,8 +1,7 @@
 import { version } from '../../calc/version.ts';
-import { sentForm, studiedState, type CheckState, type SentForm } from '../check/check-state.ts';
-import type { Study } from '../check/study.ts';
-import { textsOf, written } from '../form/index.ts';
+import { written } from '../form/index.ts';
 import type { Standing } from '../store/tables.ts';
+import type { CheckState, SentForm } from './check-state.ts';
 
 /** How a check stands, in the few words a list shows. */
 export function standingOf(state: CheckState): Standing {
@@ -25,9 +24,4 @@ export function notWorkedOut({ texts, reading }: SentForm): Standing {
     governs: '',
     used: null,
   };
-}
-
-/** A form that was kept, worked out as it is now; nobody looks at its ways out. */
-export function stateOf(study: Study, form: string): Promise<CheckState> {
-  return studiedState(study, sentForm(textsOf(form)), { waysOut: false });
 }
