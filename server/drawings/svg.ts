@@ -51,7 +51,7 @@ export function coordinate(value: number): string {
   const hundredths = Math.round(value * 100);
   const size = Math.abs(hundredths);
   const whole = Math.floor(size / 100);
-  return (hundredths < 0 ? '-' : '') + whole + (fractions[size - whole * 100] ?? '');
+  return `${hundredths < 0 ? '-' : ''}${whole}${fractions[size - whole * 100] ?? ''}`;
 }
 
 /** Text made safe inside an element or an attribute. */
