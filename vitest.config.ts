@@ -4,11 +4,11 @@ const programs = [
   'test/browser/**/*.test.ts',
   'test/reference/**/*.test.ts',
   'test/command-line/**/*.test.ts',
+  'test/bench/**/*.test.ts',
+  'test/server/sheets/pdf/**/*.test.ts',
 ];
 const alone = [
-  'test/bench/**/*.test.ts',
   'test/server/papers/job-pdf.test.ts',
-  'test/server/sheets/pdf/**/*.test.ts',
   'test/server/threads/**/*.test.ts',
   'test/server/store/killed.test.ts',
 ];

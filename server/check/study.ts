@@ -52,7 +52,7 @@ type Place = 'quick' | 'counters' | 'aroundShelves' | 'aroundCounters';
 
 const usual = { kind: 'thread', most: 1, patience_ms: 60_000 } as const;
 /** What takes tenths of a second stands back for what is answered in hundredths. */
-const patient = { ...usual, niceness: 10 } as const;
+const patient = { ...usual, niceness: 5 } as const;
 const searches = { ...patient, mostWaiting: 10, grace_ms: 0, mostOrders: 500, idle_ms: 30 * 60_000 } as const;
 
 /** A check is done sooner than a new thread starts, a search is not. A check of a shelf leaves nothing behind. */

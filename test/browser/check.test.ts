@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { shelf, shelfAddress } from '../server/fixtures/shelf.ts';
 import { addressOf } from '../../server/check/addresses.ts';
 import { studShelf } from '../calc/layout/documents.ts';
+import { eventually, field } from './check-page.ts';
 import { expectOpenToAll } from './sound-page.ts';
 import { describeInBrowser } from './visitor.ts';
 
@@ -12,17 +13,11 @@ const thinAddress = addressOf(studShelf({ board: { thickness: '1 in' } })).repla
   'length=96',
 );
 
-const field = (page: Page, name: string) => page.locator(`[id="${name}"]`);
 const button = (page: Page, doing: string) => page.locator(`button[value="${doing}"]`);
 const used = (page: Page): Promise<string> => page.locator('.checks').innerText();
 const focused = (page: Page): Promise<string | null> => page.locator(':focus').getAttribute('id');
-const openAll = (page: Page): Promise<unknown> =>
-  page.evaluate('for (const details of document.querySelectorAll("details")) details.open = true');
 const setOpen = (page: Page, id: string, isOpen: boolean): Promise<unknown> =>
   page.evaluate(`document.getElementById(${JSON.stringify(id)}).open = ${isOpen}`);
-
-/** What comes true within a time that a busy machine keeps too. */
-const eventually = <T>(get: () => T) => expect.poll(get, { timeout: 20_000 });
 
 /** Does something and waits for the answer to it. */
 async function answered(page: Page, act: () => Promise<unknown>): Promise<void> {
@@ -169,6 +164,17 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     forgiveComplaints();
   });
 
+  it('says so where a search beside the answer comes to nothing', async () => {
+    const page = await visit(shelfAddress);
+    await page.route('**/layouts?**', (route) => route.fulfill({ status: 503, body: 'busy' }));
+    await page.route('**/reach?**', (route) => route.abort());
+    for (const search of ['layouts', 'reach']) {
+      await page.locator(`[id="more:${search}"] summary`).first().click();
+      await eventually(() => page.locator(`#${search}`).innerText()).toContain('No answer came');
+    }
+    forgiveComplaints();
+  });
+
   it('keeps open what was opened', async () => {
     const page = await visit(shelfAddress);
     await page.locator('.check').first().locator('summary').click();
@@ -290,79 +296,5 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     expect(await field(page, 'board.length').inputValue()).toBe('long');
     expect(await page.locator('.problems').innerText()).toContain('Length');
     forgiveComplaints();
-  });
-
-  it.each([320, 360, 768, 1440])('fits a screen of %i px, whatever is open', async (width) => {
-    const things = 'loads.0.by=things&loads.0.things.0.thing=jug&loads.0.things.0.count=3';
-    const page = await visit(`${shelfAddress}&${things}`, { viewport: { width, height: 800 } });
-    const overflow = (): Promise<number> =>
-      page.evaluate('document.documentElement.scrollWidth - innerWidth');
-    expect(await overflow()).toBeLessThanOrEqual(0);
-    await openAll(page);
-    expect(await overflow()).toBeLessThanOrEqual(0);
-    const form = await page.locator('#form').boundingBox();
-    for (const row of await page.locator('.row, .row button').all()) {
-      const box = await row.boundingBox();
-      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual((form?.x ?? 0) + (form?.width ?? 0) + 1);
-    }
-    await page.goto(`${home()}/`);
-    expect(await overflow()).toBeLessThanOrEqual(0);
-  });
-
-  it('keeps verdict and most used check in sight on a phone', async () => {
-    const page = await visit(shelfAddress, { viewport: { width: 360, height: 740 } });
-    const glance = page.locator('.glance');
-    expect(await glance.isVisible()).toBe(true);
-    expect(await glance.innerText()).toMatch(/\d+\s?%/);
-    const word = await page.locator('#verdict h2').innerText();
-    expect(await glance.innerText()).toContain(word);
-    await glance.locator('a').click();
-    await eventually(async () => (await page.locator('#verdict').boundingBox())?.y).toBeLessThan(740);
-  });
-
-  it('has targets of 24 px and more', async () => {
-    const page = await visit(shelfAddress, { viewport: { width: 360, height: 740 } });
-    const targets = page.locator(
-      'button, input:not([type=hidden]), select, summary, .link-list a, .glance a',
-    );
-    const boxes = await Promise.all((await targets.all()).map((target) => target.boundingBox()));
-    const heights = boxes.flatMap((box) => (box === null || box.height === 0 ? [] : [box.height]));
-    expect(heights.length).toBeGreaterThan(60);
-    expect(Math.min(...heights)).toBeGreaterThanOrEqual(24);
-  });
-
-  it.each([360, 1440])(
-    'has nothing that shuts anyone out at %i px',
-    async (width) => {
-      const page = await visit(shelfAddress, { viewport: { width, height: 800 }, reducedMotion: 'reduce' });
-      await openAll(page);
-      await expectOpenToAll(page);
-      for (const path of ['/', `${shelfAddress}&board.length=long`]) {
-        await page.goto(home() + path);
-        await expectOpenToAll(page);
-      }
-    },
-    240_000,
-  );
-
-  it.each([360, 1440])(
-    'can be read in the dark at %i px',
-    async (width) => {
-      const page = await visit(shelfAddress, { colorScheme: 'dark', viewport: { width, height: 800 } });
-      for (const path of ['/', `${shelfAddress}&board.length=long`, shelfAddress]) {
-        await page.goto(home() + path);
-        await expectOpenToAll(page, ['color-contrast']);
-      }
-    },
-    240_000,
-  );
-
-  it('prints the answer without the form', async () => {
-    const page = await visit(shelfAddress);
-    await page.emulateMedia({ media: 'print' });
-    expect(await field(page, 'board.length').isVisible()).toBe(false);
-    expect(await page.locator('#verdict').isVisible()).toBe(true);
-    expect(await page.locator('.cautions').isVisible()).toBe(true);
-    expect(await page.locator('.glance').isVisible()).toBe(false);
   });
 });

@@ -46,7 +46,7 @@
     if (status !== 200 && status !== 422) {
       event.preventDefault();
       if (isAnswer) lose(status);
-      if (ctx.sourceElement.id === 'words') byId('words-lost').hidden = false;
+      loseBeside(ctx.sourceElement);
       return;
     }
     if (ctx.sourceElement.id === 'words') byId('words-lost').hidden = true;
@@ -61,8 +61,13 @@
   document.addEventListener('htmx:error', (event) => {
     const source = event.detail.ctx?.sourceElement;
     if (source === byId('form')) lose();
-    if (source?.id === 'words') byId('words-lost').hidden = false;
+    loseBeside(source);
   });
+  // What is asked for beside the answer says in its own place that nothing came.
+  function loseBeside(source) {
+    if (source?.id === 'words') byId('words-lost').hidden = false;
+    if (source?.dataset.lost) source.querySelector('.more-parts').textContent = source.dataset.lost;
+  }
   function lose(status) {
     byId('lost').hidden = status === 401;
     byId('signed-out').hidden = status !== 401;
