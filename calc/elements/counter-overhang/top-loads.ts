@@ -9,13 +9,13 @@ import type { TopModel } from './plate-model.ts';
 export type Served = 'nowhere' | 'overhangs' | 'everywhere';
 
 /** The top's own weight. */
-export function ownWeight({ top }: Overhang): PlateLoad {
+function ownWeight({ top }: Overhang): PlateLoad {
   const { length_m, depth_m, weight_N } = top;
   return { kind: 'patch', fromX_m: 0, toX_m: length_m, fromY_m: 0, toY_m: depth_m, load_N: weight_N };
 }
 
 /** What is served: on the whole top, or on what stands out past the base alone. */
-export function servedLoads({ top, base, serving }: Overhang, served: Served): PlateLoad[] {
+function servedLoads({ top, base, serving }: Overhang, served: Served): PlateLoad[] {
   if (serving === null || served === 'nowhere') return [];
   const { length_m, depth_m } = top;
   const patches =
@@ -76,22 +76,43 @@ export function together(a: PreparedLoad, b: PreparedLoad | null, share = 1): Pr
     a.resultant[1] + share * b.resultant[1],
     a.resultant[2] + share * b.resultant[2],
   ];
-  return { field: a.field.map((value, k) => value + share * (b.field[k] ?? 0)), resultant };
+  const field = new Float64Array(a.field.length);
+  for (let k = 0; k < field.length; k++) field[k] = (a.field[k] ?? 0) + share * (b.field[k] ?? 0);
+  return { field, resultant };
 }
 
-/** Own weight with what is served, each arrangement solved once. */
-export function evenLoads(overhang: Overhang, model: TopModel): (served: Served) => PreparedLoad {
-  const held = new Map<Served, PreparedLoad>();
-  return (served) => {
-    const known = held.get(served);
-    if (known !== undefined) return known;
-    const made = preparedLoads(model, [ownWeight(overhang), ...servedLoads(overhang, served)]);
-    held.set(served, made);
-    return made;
+/** Loads that cover a top, solved on its springs. */
+export interface EvenLoads {
+  readonly own: PreparedLoad;
+  /** What is served alone; null where nothing is. */
+  readonly alone: Readonly<Record<Served, PreparedLoad | null>>;
+  /** Own weight with what is served. */
+  readonly all: Readonly<Record<Served, PreparedLoad>>;
+}
+
+/** Every combination and every field begins with them. */
+const known = new WeakMap<TopModel, EvenLoads>();
+
+/** Own weight and what is served on a top, each arrangement solved once. */
+export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
+  const held = known.get(model);
+  if (held !== undefined) return held;
+  const prepared = (loads: readonly PlateLoad[]): PreparedLoad => ({
+    field: fieldUnder(model.plate, loads),
+    resultant: resultantOf(loads),
+  });
+  const own = prepared([ownWeight(overhang)]);
+  const servedAlone = (served: Served): PreparedLoad | null => {
+    const loads = servedLoads(overhang, served);
+    return loads.length === 0 ? null : prepared(loads);
   };
-}
-
-/** Loads solved on the plate's springs. */
-export function preparedLoads({ plate }: TopModel, loads: readonly PlateLoad[]): PreparedLoad {
-  return { field: fieldUnder(plate, loads), resultant: resultantOf(loads) };
+  const overhangs = servedAlone('overhangs');
+  const everywhere = servedAlone('everywhere');
+  const made: EvenLoads = {
+    own,
+    alone: { nowhere: null, overhangs, everywhere },
+    all: { nowhere: own, overhangs: together(own, overhangs), everywhere: together(own, everywhere) },
+  };
+  known.set(model, made);
+  return made;
 }

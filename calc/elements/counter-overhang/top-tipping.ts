@@ -16,9 +16,17 @@ export interface TippingMoments {
   readonly slant: number;
 }
 
+/** Asked for at several places of one check. */
+const known = new WeakMap<Overhang, readonly TippingMoments[]>();
+
 /** The moments about every line that the top could tip over. */
-export function tippingMoments(overhang: Overhang): TippingMoments[] {
-  return tippingLines(hullOf(carryingPoints(overhang))).map(([from, to]) => about(overhang, from, to));
+export function tippingMoments(overhang: Overhang): readonly TippingMoments[] {
+  const held = known.get(overhang);
+  if (held !== undefined) return held;
+  const lines = tippingLines(hullOf(carryingPoints(overhang)));
+  const made = lines.map(([from, to]) => about(overhang, from, to));
+  known.set(overhang, made);
+  return made;
 }
 
 /** Whether the weight of the top alone does not hold it under everything that can stand on it: then its screws count. */

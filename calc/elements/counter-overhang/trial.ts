@@ -47,7 +47,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
   const { plate, bounds } = model;
   const edges = freeEdges(overhang);
   const even = evenLoads(overhang, model);
-  const own = even('nowhere');
+  const { own } = even;
   const ownFields = new Map(
     bounds.map(({ bound, held, stander }) => [bound, settledField(overhang, held, own, stander.stand(own))]),
   );
@@ -64,15 +64,15 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
     Math.abs(value - most.value) > alike * Math.abs(most.value)
       ? value > most.value
       : offMiddle_m(each) < offMiddle_m(most) - 1e-9;
-  const raise = <Key>(worst: Map<Key, Worst> | undefined, key: Key, made: Worst): void => {
-    const most = worst?.get(key);
-    if (most === undefined || isMore(made.value, made, most)) worst?.set(key, made);
-  };
   const keep = (effects: ReadonlyMap<EffectName, Effect>, bound: Bound, each: Case): void => {
+    const raise = <Key>(worst: Map<Key, Worst> | undefined, key: Key, effect: Effect): void => {
+      const most = worst?.get(key);
+      if (most === undefined || isMore(effect.value, each, most))
+        worst?.set(key, { ...effect, side: model.side, bound, ...each });
+    };
     effects.forEach((effect, name) => {
-      const made = { ...effect, side: model.side, bound, ...each };
-      raise(onBound.get(bound), name, made);
-      raise(cases.get(bound), `${name} ${each.people.length}`, made);
+      raise(onBound.get(bound), name, effect);
+      raise(cases.get(bound), `${name} ${each.people.length}`, effect);
     });
   };
   const loadsOf = (cases: readonly Case[]): ((each: Case) => PreparedLoad) => {
@@ -83,7 +83,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
       arrangements.map(([, people]) => people),
     );
     const byPlaces = new Map(arrangements.map(([places], index) => [places, loads[index] ?? null]));
-    return ({ served, people }) => together(even(served), byPlaces.get(placesOf(people)) ?? null);
+    return ({ served, people }) => together(even.all[served], byPlaces.get(placesOf(people)) ?? null);
   };
   return {
     onBound,

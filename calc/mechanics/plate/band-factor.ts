@@ -80,80 +80,6 @@ function twoProducts(
   sums[1] = r + s;
 }
 
-/** Solves in place for one right-hand side. */
-export function solveBand({ size, halfWidth, rows }: SymmetricBand, right: Float64Array): Float64Array {
-  const width = halfWidth + 1;
-  let first = 0;
-  while (first < size && right[first] === 0) first++;
-  for (let i = first; i < size; i++) {
-    const shift = i * width + halfWidth - i;
-    const from = Math.max(first, i - halfWidth);
-    right[i] =
-      ((right[i] ?? 0) - product(rows, shift + from, right, from, i - from)) / (rows[shift + i] ?? 1);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    const shift = i * width + halfWidth - i;
-    const value = (right[i] ?? 0) / (rows[shift + i] ?? 1);
-    right[i] = value;
-    for (let j = Math.max(0, i - halfWidth); j < i; j++)
-      right[j] = (right[j] ?? 0) - (rows[shift + j] ?? 0) * value;
-  }
-  return right;
-}
-
-/** Solves in place for many right-hand sides, four at a time: each number of the factor is fetched once for the four. */
-export function solveBandForAll(factor: SymmetricBand, rights: Float64Array[]): Float64Array[] {
-  let k = 0;
-  for (; k + 3 < rights.length; k += 4) {
-    const [a, b, c, d] = rights.slice(k, k + 4);
-    if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
-      solveFour(factor, [a, b, c, d]);
-  }
-  for (const right of rights.slice(k)) solveBand(factor, right);
-  return rights;
-}
-
-function solveFour(
-  { size, halfWidth, rows }: SymmetricBand,
-  [a, b, c, d]: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
-): void {
-  const width = halfWidth + 1;
-  let first = 0;
-  while (first < size && a[first] === 0 && b[first] === 0 && c[first] === 0 && d[first] === 0) first++;
-  for (let i = first; i < size; i++) {
-    const shift = i * width + halfWidth - i;
-    let [p, q, r, s] = [a[i] ?? 0, b[i] ?? 0, c[i] ?? 0, d[i] ?? 0];
-    for (let j = Math.max(first, i - halfWidth); j < i; j++) {
-      const entry = rows[shift + j] ?? 0;
-      p -= entry * (a[j] ?? 0);
-      q -= entry * (b[j] ?? 0);
-      r -= entry * (c[j] ?? 0);
-      s -= entry * (d[j] ?? 0);
-    }
-    const pivot = rows[shift + i] ?? 1;
-    a[i] = p / pivot;
-    b[i] = q / pivot;
-    c[i] = r / pivot;
-    d[i] = s / pivot;
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    const shift = i * width + halfWidth - i;
-    const pivot = rows[shift + i] ?? 1;
-    const [p, q, r, s] = [(a[i] ?? 0) / pivot, (b[i] ?? 0) / pivot, (c[i] ?? 0) / pivot, (d[i] ?? 0) / pivot];
-    a[i] = p;
-    b[i] = q;
-    c[i] = r;
-    d[i] = s;
-    for (let j = Math.max(0, i - halfWidth); j < i; j++) {
-      const entry = rows[shift + j] ?? 0;
-      a[j] = (a[j] ?? 0) - entry * p;
-      b[j] = (b[j] ?? 0) - entry * q;
-      c[j] = (c[j] ?? 0) - entry * r;
-      d[j] = (d[j] ?? 0) - entry * s;
-    }
-  }
-}
-
 function firstColumns({ size, halfWidth, rows }: SymmetricBand): Int32Array {
   const first = new Int32Array(size);
   for (let i = 0; i < size; i++) {
@@ -163,18 +89,4 @@ function firstColumns({ size, halfWidth, rows }: SymmetricBand): Int32Array {
     first[i] = j;
   }
   return first;
-}
-
-/** Four sums side by side: the processor need not wait for one addition to begin the next. */
-function product(left: Float64Array, a: number, right: Float64Array, b: number, count: number): number {
-  let [p, q, r, s] = [0, 0, 0, 0];
-  let k = 0;
-  for (; k + 3 < count; k += 4) {
-    p += (left[a + k] ?? 0) * (right[b + k] ?? 0);
-    q += (left[a + k + 1] ?? 0) * (right[b + k + 1] ?? 0);
-    r += (left[a + k + 2] ?? 0) * (right[b + k + 2] ?? 0);
-    s += (left[a + k + 3] ?? 0) * (right[b + k + 3] ?? 0);
-  }
-  for (; k < count; k++) p += (left[a + k] ?? 0) * (right[b + k] ?? 0);
-  return p + q + (r + s);
 }

@@ -1,4 +1,5 @@
-import { addToBand, factorBand, solveBand, solveBandForAll, type SymmetricBand } from './band-factor.ts';
+import { addToBand, factorBand, type SymmetricBand } from './band-factor.ts';
+import { solveBand, solveBandForAll } from './band-solve.ts';
 import { loadVector, type PlaceShape, type PlateLoad } from './plate-load.ts';
 import { nodeCount, nodeOf, type PlateMesh } from './mesh.ts';
 import { perNode, plateMatrix, type PlateBeam, type PlateStiffness } from './stiffness.ts';

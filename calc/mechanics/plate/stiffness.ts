@@ -1,5 +1,5 @@
 import { addToBand, emptyBand, type SymmetricBand } from './band-factor.ts';
-import { curvatureOfSide, massOfSide, slopeOfSide, valueTimesCurvature } from './hermite.ts';
+import { curvatureOfSide, massOfSide, slopeOfSide, valueTimesCurvature, type SideMatrix } from './hermite.ts';
 import { nodeCount, nodeOf, sideAt, type PlateMesh } from './mesh.ts';
 
 /** Stiffnesses of a thin orthotropic plate, N·m (Timoshenko and Woinowsky-Krieger, ch. 11): x along the length. */
@@ -34,17 +34,10 @@ export function plateMatrix(
   const { x_m, y_m } = mesh;
   const short = Math.min(x_m.length, y_m.length);
   const band = emptyBand(perNode * nodeCount(mesh), perNode * (short + 1) + perNode - 1);
-  const kinds = new Map<string, Float64Array>();
-  for (let i = 0; i + 1 < x_m.length; i++) {
-    for (let j = 0; j + 1 < y_m.length; j++) {
-      const hx = (x_m[i + 1] ?? 0) - (x_m[i] ?? 0);
-      const hy = (y_m[j + 1] ?? 0) - (y_m[j] ?? 0);
-      const key = `${hx} ${hy}`;
-      const cell = kinds.get(key) ?? cellMatrix(hx, hy, stiffness);
-      kinds.set(key, cell);
-      addCell(band, cellDofs(mesh, i, j), cell);
-    }
-  }
+  const along = sidesOf(y_m);
+  sidesOf(x_m).forEach((across, i) => {
+    along.forEach((side, j) => addCell(band, cellDofs(mesh, i, j), cellMatrix(across, side, stiffness)));
+  });
   for (const beam of beams) addBeam(band, mesh, beam);
   return band;
 }
@@ -61,10 +54,32 @@ export function cellDofs(mesh: PlateMesh, i: number, j: number): Int32Array {
   return dofs;
 }
 
+/** The integrals over one side of a row of cells. */
+interface Side {
+  readonly mass: SideMatrix;
+  readonly slope: SideMatrix;
+  readonly curvature: SideMatrix;
+  readonly valueTimesCurvature: SideMatrix;
+}
+
+function sidesOf(lines: readonly number[]): Side[] {
+  return lines.slice(1).map((to, k) => {
+    const h = to - (lines[k] ?? 0);
+    return {
+      mass: massOfSide(h),
+      slope: slopeOfSide(h),
+      curvature: curvatureOfSide(h),
+      valueTimesCurvature: valueTimesCurvature(h),
+    };
+  });
+}
+
 /** Every integral is a product of one over x and one over y, so the matrix is exact. */
-function cellMatrix(hx: number, hy: number, { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm }: PlateStiffness): Float64Array {
-  const [x0, x1, x2, x02] = [massOfSide(hx), slopeOfSide(hx), curvatureOfSide(hx), valueTimesCurvature(hx)];
-  const [y0, y1, y2, y02] = [massOfSide(hy), slopeOfSide(hy), curvatureOfSide(hy), valueTimesCurvature(hy)];
+function cellMatrix(
+  { mass: x0, slope: x1, curvature: x2, valueTimesCurvature: x02 }: Side,
+  { mass: y0, slope: y1, curvature: y2, valueTimesCurvature: y02 }: Side,
+  { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm }: PlateStiffness,
+): Float64Array {
   const matrix = new Float64Array(256);
   for (let row = 0; row < 16; row++) {
     for (let column = 0; column <= row; column++) {
