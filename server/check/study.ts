@@ -15,6 +15,7 @@ import {
   type StudyOrder,
 } from './findings.ts';
 import { knownAnswer, rememberAnswer } from './known-answers.ts';
+import { isLargeShelf, takesItsTime } from './pace.ts';
 import { standingOf } from './standing.ts';
 import type { Studied } from './studied.ts';
 
@@ -39,14 +40,14 @@ export interface Study {
   readonly standing: (form: SentForm, isShownNext?: boolean) => Promise<Standing>;
   /** A page that shows a check; that is worked out for it, unless it just was. @throws ThreadError where none comes */
   readonly page: (order: PageOrder, signal?: AbortSignal) => Promise<MadePage<Buffer>>;
-  /** Starts what checks a shelf ahead of the first one. */
+  /** Starts what checks shelves and makes pages ahead of the first one. */
   warm(): void;
   close(): Promise<void>;
 }
 
 /**
- * Each has a thread of its own: what is done in hundredths of a second waits for no counter, which takes some tenths, and neither
- * for a search, which can take seconds.
+ * Each has a thread of its own: what is done in hundredths of a second waits for no counter or large shelf, which take some tenths,
+ * and neither for a search, which can take seconds.
  */
 type Place = 'quick' | 'counters' | 'aroundShelves' | 'aroundCounters';
 
@@ -55,7 +56,7 @@ const usual = { kind: 'thread', most: 1, patience_ms: 60_000 } as const;
 const patient = { ...usual, niceness: 5 } as const;
 const searches = { ...patient, mostWaiting: 10, grace_ms: 0, mostOrders: 500, idle_ms: 30 * 60_000 } as const;
 
-/** A check is done sooner than a new thread starts, a search is not. A check of a shelf leaves nothing behind. */
+/** A check is done sooner than a new thread starts, a search is not. What a quick one leaves behind has an end. */
 const rules: Readonly<Record<Place, RoomRules>> = {
   quick: { ...usual, mostWaiting: 200, grace_ms: 3000, mostOrders: Infinity },
   counters: { ...patient, mostWaiting: 40, grace_ms: 3000, mostOrders: 5000 },
@@ -101,7 +102,7 @@ export function openStudy(): Study {
   ): Promise<CheckResult> => {
     const order = { study: 'check', document, waysOut } as const;
     refuse(order);
-    if (!takesItsTime(document)) return ask('quick', order, signal);
+    if (!takesItsTime(document)) return ask(isLargeShelf(document) ? 'counters' : 'quick', order, signal);
     const known = knownAnswer(document);
     if (known !== undefined) return known;
     const result = await ask('counters', order, signal);
@@ -109,9 +110,9 @@ export function openStudy(): Study {
     return result;
   };
   /** What a check that takes its time comes to; null for others, and where something is wrong with it: that is found at once. */
-  const lengthy = async (document: unknown, signal?: AbortSignal): Promise<CheckResult | null> => {
-    if (!takesItsTime(document)) return null;
-    const result = await check(document, { signal }).catch(refusalOf);
+  const lengthy = async (document: unknown, wish: CheckWish): Promise<CheckResult | null> => {
+    if (!takesItsTime(document) && !isLargeShelf(document)) return null;
+    const result = await check(document, wish).catch(refusalOf);
     return result instanceof DocumentError ? null : result;
   };
   return {
@@ -122,14 +123,14 @@ export function openStudy(): Study {
       return ask(placeOf[study], order, signal);
     },
     async standing(form, isShownNext = false) {
-      const known = await lengthy(form.reading.document);
+      const known = await lengthy(form.reading.document, { waysOut: false });
       if (known === null) return ask('quick', { study: 'standing', form, isShownNext }, undefined);
       return standingOf(withAnswer(form, answerOf(form.reading.document, known)));
     },
     async page(page, signal) {
-      const known = page.page === 'check' ? await lengthy(page.form.reading.document, signal) : null;
+      const known = page.page === 'check' ? await lengthy(page.form.reading.document, { signal }) : null;
       const { html, hasAnswer } = await ask('quick', { study: 'page', page, known }, signal);
-      return { html: Buffer.from(html.buffer), hasAnswer };
+      return { html: Buffer.from(html.buffer, html.byteOffset, html.byteLength), hasAnswer };
     },
     warm: () => rooms.quick.warm(),
     async close() {
@@ -152,14 +153,4 @@ function resultOf<S extends keyof Findings>(study: S, answer: Studied): Findings
 
 function isOf<S extends keyof Findings>(study: S, answer: { readonly study: string }): answer is Found<S> {
   return answer.study === study;
-}
-
-/** Whether a document is of an element whose check takes longer than others may wait for. */
-export function takesItsTime(document: unknown): boolean {
-  return (
-    typeof document === 'object' &&
-    document !== null &&
-    'element' in document &&
-    (document.element === 'counter-overhang' || document.element === 'counter-run')
-  );
 }

@@ -3,7 +3,7 @@ import { cautions } from '../../shared/cautions.ts';
 import { sentForm } from '../check/check-state.ts';
 import { checkInPlace } from '../check/in-place.ts';
 import { rememberAnswer } from '../check/known-answers.ts';
-import { takesItsTime } from '../check/study.ts';
+import { takesItsTime } from '../check/pace.ts';
 import { elementNamed, textsOf, usualElement, written } from '../form/index.ts';
 import type { Paper } from '../sheets/paper.ts';
 import { paperInstaller } from '../sheets/pdf/paper-installer.ts';

@@ -161,10 +161,13 @@ function judgeUnlessItMoves({ allowance, present }: Trouble, shelf: Shelf): Judg
   return after;
 }
 
-/** Every idea of how the board is held is worked out by itself. */
-function costOf({ context }: Judgement): number {
-  return context.solved.length;
+/** Every idea of how the board is held is worked out by itself, and takes longer the more brackets and loads there are. */
+function costOf({ context: { shelf, solved } }: Judgement): number {
+  return solved.length * Math.max(1, (shelf.positions_m.length * shelf.actions.length) / manyPlaces);
 }
+
+/** Brackets times loads up to here, a judgement costs as much as another. */
+const manyPlaces = 64;
 
 /** The largest change of a family, where it makes the shelf better though not good enough. */
 function mostHelpful({ present, allowance }: Trouble, { touches, changes }: Family): Tried | null {
