@@ -109,12 +109,12 @@ export const noseMoment = formula({
 export const noseStress = formula({
   symbol: 'f_t_perp',
   caption: 'stress across the grain at the tip of the arm',
-  expression: '6 * M_n / ((b_a + 2 * c) * t^2)',
-  symbols: { M_n: 'N.m', b_a: 'm', c: 'm', t: 'm' },
+  expression: '6 * M_n / ((b_a + c_l + c_r) * t^2)',
+  symbols: { M_n: 'N.m', b_a: 'm', c_l: 'm', c_r: 'm', t: 'm' },
   unit: 'Pa',
   source: {
     document: 'common practice, no source',
     edition: '',
-    clause: 'width of the arm and 45° on either side',
+    clause: 'width of the arm and 45° on either side, as far as there is board',
   },
 });

@@ -19,19 +19,21 @@ export interface BoardScrews {
 }
 
 /**
- * Screws as given, or two #8 wood screws at the quarter points of the arm that stop 1/8 in under the face of the board.
- * The thread is two thirds of a wood screw (NDS Appendix L).
+ * Screws as given, or two #8 wood screws at the quarter points of the arm that stop 1/8 in under the face of what they go into:
+ * the board, its lowest layer, or the lower skin of a box. The thread is two thirds of a wood screw, from its tip (NDS
+ * Appendix L), and counts as far as it is in there.
  */
-export function boardScrewsOf({ document, board, bearingLength_m, system }: Shelf): BoardScrews {
+export function boardScrewsOf({ document, board, bearingLength_m, capacity, system }: Shelf): BoardScrews {
   const given = document.brackets.boardScrews;
-  const armThickness_m = given?.armThickness ?? inch / 8;
+  const usual_m = capacity.basis === 'steel' ? capacity.thickness : inch / 8;
+  const armThickness_m = given?.armThickness ?? usual_m;
   const thickness_m = board.onArms.height_m;
   const places = given?.at ?? [bearingLength_m / 4, (3 * bearingLength_m) / 4];
   const firstAt_m = Math.min(...places);
   const fastener = given?.fastener ?? 'wood-screw-8';
-  const length_m =
-    given?.length ?? armThickness_m + Math.max(document.board.thickness - inch / 8, thickness_m / 2);
+  const length_m = given?.length ?? armThickness_m + Math.max(thickness_m - inch / 8, thickness_m / 2);
   const found = findFastener(fastener);
+  const reach_m = length_m - armThickness_m;
   const threaded = Math.max((2 * length_m) / 3, found.ok ? 4 * found.row.diameter_m : 0);
   return {
     fastener,
@@ -41,9 +43,13 @@ export function boardScrewsOf({ document, board, bearingLength_m, system }: Shel
     firstAt_m,
     armThickness_m,
     armMaterial: given?.armMaterial ?? 'metal',
-    thread_m: Math.max(0, Math.min(threaded, length_m - armThickness_m, thickness_m)),
-    assumed: given?.at === undefined || given.length === undefined || given.fastener === undefined,
-    words: `${places.length} × ${found.ok ? found.row.name : fastener}, ${show(length_m, 'm', system)} long, up through each arm at ${places.map((place) => show(place, 'm', system)).join(' and ')} from the wall`,
+    thread_m: Math.max(0, Math.min(reach_m, thickness_m) - Math.max(0, reach_m - threaded)),
+    assumed:
+      given?.at === undefined ||
+      given.length === undefined ||
+      given.fastener === undefined ||
+      given.armThickness === undefined,
+    words: `${places.length} × ${found.ok ? found.row.name : fastener}, ${show(length_m, 'm', system)} long, up through each arm, ${show(armThickness_m, 'm', system)} thick, at ${places.map((place) => show(place, 'm', system)).join(' and ')} from the wall`,
   };
 }
 

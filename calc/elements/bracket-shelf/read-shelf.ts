@@ -33,9 +33,9 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
   const positions_m = [...brackets.positions]
     .map((position) => Math.min(position, input.length))
     .sort((a, b) => a - b);
-  const armWidth_m = brackets.armWidth ?? usualArmWidth_m;
   const hold = brackets.hold ?? 'resting';
   const capacity = brackets.capacity ?? { basis: 'unknown' as const };
+  const armWidth_m = brackets.armWidth ?? (capacity.basis === 'steel' ? capacity.width : usualArmWidth_m);
   const said = (isGiven: boolean, words: string): string[] => (isGiven ? [] : [words]);
   return {
     ok: true,
@@ -63,7 +63,9 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
         ...loads.assumptions,
         ...said(
           brackets.armWidth !== undefined,
-          `Arms ${show(usualArmWidth_m, 'm', system)} wide (common practice, no source).`,
+          capacity.basis === 'steel'
+            ? `Arms as wide as their steel, ${show(armWidth_m, 'm', system)}.`
+            : `Arms ${show(usualArmWidth_m, 'm', system)} wide (common practice, no source).`,
         ),
         ...said(
           brackets.hold !== undefined,

@@ -46,7 +46,8 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
       {
         M_n: moment.value / top.wood.sheets,
         b_a: person.patch_m,
-        c: lever,
+        c_l: lever,
+        c_r: lever,
         t: top.thickness_m / top.wood.sheets,
       },
       system,

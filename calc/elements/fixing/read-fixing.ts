@@ -70,7 +70,11 @@ export function readFixing(
         width_m: plate.width,
         thickness_m:
           capacity?.basis === 'steel'
-            ? assume(plate.thickness, capacity.thickness, 'Bracket plates as thick as the arms.')
+            ? assume(
+                plate.thickness,
+                Math.min(capacity.thickness, capacity.width),
+                'Bracket plates as thick as the arms.',
+              )
             : assume(
                 plate.thickness,
                 usualPlateThickness_m,

@@ -42,6 +42,12 @@ export function studMoment_Nm(wall: Wall, { couple_Nm, pull_N }: FixingLoad): nu
   return fromCouple + studPullMoment.evaluate({ N: pull_N, h_b, H_w });
 }
 
+/** Nominal width of a stud by its depth, inches; from 8 in on the grade Stud has the values of No. 3 (NDS Supplement, Table 4A). */
+function nominalOf(depth_m: number): number {
+  const dressed = [3.5, 4.5, 5.5, 7.25, 9.25, 11.25].findIndex((most) => depth_m / inch <= most + 1e-6);
+  return [4, 5, 6, 8, 10, 12][dressed] ?? 14;
+}
+
 /** The stud bent by the couple and the pull of one plate, alone; null where nothing is known of its wood. */
 export function studBending(
   fixing: Fixing,
@@ -51,10 +57,11 @@ export function studBending(
 ): { readonly judged: Judged; readonly assumptions: readonly string[] } | null {
   const { ground, system, moisture, temperature } = fixing;
   if (ground.kind !== 'wood') return null;
-  const depth_in = ground.depth_m / inch;
-  const nominal = depth_in <= 3.5 + 1e-6 ? 4 : 6;
-  const named = findGradedLumber(wall.species ?? weakest, wall.grade ?? 'Stud', nominal);
-  const found = named.ok ? named : findGradedLumber(weakest, 'Stud', nominal);
+  const nominal = nominalOf(ground.depth_m);
+  const usual = nominal > 6 ? 'No.3' : 'Stud';
+  const grade = wall.grade === undefined || (wall.grade === 'Stud' && nominal > 6) ? usual : wall.grade;
+  const named = findGradedLumber(wall.species ?? weakest, grade, nominal);
+  const found = named.ok ? named : findGradedLumber(weakest, usual, nominal);
   if (!found.ok) return null;
   const lumber = found.row;
   const moment = workedMoment(fixing, wall, load);

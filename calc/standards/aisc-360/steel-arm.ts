@@ -12,6 +12,26 @@ export const allowableSteelBending = formula({
   source: aisc('F1 and F11 with Ω = 1.67, on the elastic section'),
 });
 
+/** How slender a bar on edge is against turning over. */
+export const barSlenderness = formula({
+  symbol: 'lambda_b',
+  caption: 'slenderness of the bar against turning over',
+  expression: 'L_b * t / b^2',
+  symbols: { L_b: 'm', t: 'm', b: 'm' },
+  unit: '1',
+  source: aisc('F11.2: L_b d / t², its depth and width'),
+});
+
+/** Allowable stress of a bar on edge, which may turn over; where it yields first, Eq. F11-2 is above 0.6 F_y but for a thousandth. */
+export const barOnEdge = formula({
+  symbol: 'F_s',
+  caption: 'allowable stress of the steel, turning over counted',
+  expression: 'min(0.6 * F_y, 1.9 * E_s / lambda_b / 1.67)',
+  symbols: { F_y: 'Pa', E_s: 'Pa', lambda_b: '1' },
+  unit: 'Pa',
+  source: aisc('F11.2, Eq. F11-3 and F11-4 with C_b = 1 and Ω = 1.67'),
+});
+
 /** Stress in an arm that is bent and pulled. */
 export const armStress = formula({
   symbol: 'f_s',

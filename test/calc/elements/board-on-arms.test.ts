@@ -123,6 +123,39 @@ describe('turning up about an end bracket', () => {
     expect(pull('60 lbf/ft')).toBeGreaterThanOrEqual(40 - 1e-6);
   });
 
+  it('a joint off the middle of an arm leaves one length the smaller part of it to lie on', () => {
+    const bearing = (joint: string): number =>
+      judge(
+        shelf({
+          board: { length: '96 in', joints: [joint] },
+          brackets: { armWidth: '3 in', positions: ['12 in', '48 in', '84 in'] },
+          loads: [line('40 lbf/ft')],
+        }),
+        'bearing',
+      ).demand;
+    // 1.5 in of the arm on either side of its middle, and 0.25 in past a joint at 49.25 in.
+    expect(bearing('49.25 in') / bearing('48 in')).toBeGreaterThan(5);
+    expect(bearing('46.75 in')).toBeCloseTo(bearing('49.25 in'), 3);
+  });
+
+  it('where two lengths meet on an arm, each has half of its screws', () => {
+    const pull = (joints: string[]) =>
+      judge(
+        shelf({
+          board: { length: '96 in', joints },
+          brackets: { positions: ['12 in', '48 in', '84 in'] },
+          loads: [
+            { kind: 'point', amount: '40 lbf', at: '30 in', duration: 'permanent', arrangement: 'fixed' },
+            { kind: 'roaming', amount: '30 lbf', duration: 'seven-days' },
+          ],
+        }),
+        'board-screws',
+      );
+    const [whole, halves] = [pull([]), pull(['48 in'])];
+    expect(halves.where).toContain('bracket 2');
+    expect(halves.ratio).toBeGreaterThan(whole.ratio ?? Infinity);
+  });
+
   it('a joint over the end bracket leaves the end on one bracket: refused, or it does not hold', () => {
     for (const hold of ['resting', 'screwed'] as const) {
       const document = shelf({
@@ -150,6 +183,20 @@ describe('the board in front of the arm, across its grain', () => {
     expect(found.demand / psi).toBeGreaterThanOrEqual((6 * M) / ((1 + 8) * 0.75 ** 2) - 1e-6);
     expect(found.demand / psi).toBeLessThan(((6 * M) / ((1 + 8) * 0.75 ** 2)) * 1.05);
     expect(found.capacity / psi).toBeCloseTo(maple.across_psi * 1.25, 6);
+  });
+
+  it('at the end of the board or beside a joint only the board that is there: half the arm and 4 in on one side', () => {
+    const on = (board: Parameters<typeof shelf>[0]) =>
+      judge(shelf({ ...board, loads: [{ ...hand, amount: '50 lbf' }] }), 'board-past-bracket');
+    const ends = on({ brackets: { arm: '6 in', positions: ['0 in', '24 in', '48 in'] } });
+    expect(ends.demand / psi).toBeGreaterThanOrEqual((6 * 50 * 2) / (4.5 * 0.75 ** 2) - 1e-6);
+    expect(ends.where).toMatch(/bracket [13],/);
+    const beside = on({
+      board: { length: '96 in', joints: ['48 in'] },
+      brackets: { arm: '6 in', positions: ['8 in', '45 in', '48 in', '88 in'] },
+    });
+    // 1 in of arm, 4 in to its left and 2-1/2 in up to the joint; half an inch of arm and 4 in on either side of the joint are less.
+    expect(beside.demand / psi).toBeGreaterThanOrEqual((6 * 50 * 2) / (7.5 * 0.75 ** 2) - 1e-6);
   });
 
   it('up to half of the derived value holds; up to all of it cannot say; above it does not hold', () => {

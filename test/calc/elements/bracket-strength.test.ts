@@ -163,9 +163,100 @@ describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AI
       }),
       'bracket',
     );
-    const [C, M] = [100 * 3 + weight * 4, (100 * 3 * 3) / 6 + (weight * 4 * 2) / 6];
+    // The board's weight is spread over the depth: the mean of e (6 − e) / 6 over 8 in is 36/48.
+    const [C, M] = [100 * 3 + weight * 4, (100 * 3 * 3) / 6 + (weight * 36) / 48];
     expect(found.where).toContain('bracket 1');
     expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + C / 8 / 0.25, 1);
+  });
+});
+
+describe('a strut under the middle of what is spread over the depth', () => {
+  const strut = { at: '6 in', drop: '8 in', width: '1 in', thickness: '1/4 in' } as const;
+  const steel = { basis: 'steel', metal: 'a36', width: '1 in', thickness: '1/4 in' } as const;
+  const on = (loads: Load[], capacity: Capacity = { ...steel, strut }) =>
+    judge(
+      shelf({
+        board: { depth: '12 in', thickness: '1-1/2 in' },
+        brackets: { arm: '12 in', capacity },
+        loads,
+      }),
+      'bracket',
+    );
+  const weight = (mapleBoard(12, 1.5).weight_Npm * 24 * inch) / poundForce;
+
+  it('bends the arm in front of it by R (d − s)² / 2d: a cantilever under its part of an even load', () => {
+    const found = on([line('80 lbf/ft')]);
+    const R = 160 + weight;
+    const [M, N] = [(R * 6 ** 2) / 24, (R * 6) / 8];
+    expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + N / 0.25, 1);
+    expect(found.outcome).toBe('does-not-hold');
+  });
+
+  it('an even load asks more than the same in two lines at 3 and 9 in', () => {
+    const lines = [line('40 lbf/ft', { eccentricity: '3 in' }), line('40 lbf/ft', { eccentricity: '9 in' })];
+    expect(on([line('80 lbf/ft')]).demand).toBeGreaterThanOrEqual(on(lines).demand * (1 - 1e-9));
+  });
+
+  it('a bar on edge turns over: AISC 360 F11.2(c), 1.9 E / (L d / t²) / 1.67 for 1/16 × 3-1/2 in and 12 in', () => {
+    const found = on([line('10 lbf/ft')], { ...steel, width: '1/16 in', thickness: '3-1/2 in' });
+    expect(found.capacity / psi).toBeCloseTo((1.9 * 29e6) / (12 * 3.5 * 256) / 1.67, 1);
+  });
+});
+
+describe('screws up into a hollow box', () => {
+  const box = {
+    depth: '10 in',
+    thickness: '2-1/2 in',
+    box: { skin: '1/2 in', frame: '3/4 in', members: 3 },
+  } as const;
+  const on = (boardScrews?: NonNullable<BracketShelfInput['brackets']['boardScrews']>) =>
+    judge(
+      shelf({
+        board: box,
+        brackets: {
+          arm: '9 in',
+          positions: ['16 in', '40 in'],
+          ...(boardScrews !== undefined && { boardScrews }),
+        },
+        loads: [line('20 lbf/ft'), { kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+      }),
+      'board-screws',
+    );
+  const given = { fastener: 'wood-screw-8', at: ['2 in', '7 in'], armThickness: '1/8 in' };
+
+  it('hold by the thread in the lower skin alone: none where the thread lies past it, in the hollow', () => {
+    // 2-1/2 in long: its thread begins 2.5 / 3 = 0.83 in behind the head, past the arm and the skin, 5/8 in together.
+    expect(on({ ...given, length: '2-1/2 in' }).outcome).toBe('does-not-hold');
+    // 3/4 in long: thread from 1/4 in on, so 3/8 in of it in the skin.
+    expect(on({ ...given, length: '3/4 in' }).capacity).toBeGreaterThan(0);
+  });
+
+  it('end in the skin where nothing is said of them', () => {
+    expect(on().note).toContain('1/2 in long');
+    expect(on().capacity).toBeGreaterThan(0);
+  });
+});
+
+describe('an arm of steel as thick as a screw has to pass it', () => {
+  it('counts from its own thickness, where nothing else is said', () => {
+    const capacity = { basis: 'steel', metal: 'a36', width: '1 in', thickness: '1/2 in' } as const;
+    const boardScrews = { fastener: 'wood-screw-8', length: '1-1/4 in', at: ['2 in', '7 in'] };
+    const pulled = (armThickness?: string) =>
+      judge(
+        shelf({
+          board: { thickness: '1-1/2 in' },
+          brackets: {
+            positions: ['16 in', '40 in'],
+            capacity,
+            boardScrews: { ...boardScrews, ...(armThickness !== undefined && { armThickness }) },
+          },
+          loads: [{ kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+        }),
+        'board-screws',
+      );
+    expect(pulled().capacity).toBe(pulled('1/2 in').capacity);
+    expect(pulled().note).toContain('1/2 in thick');
+    expect(pulled().capacity).toBeLessThan(pulled('1/8 in').capacity);
   });
 });
 

@@ -290,6 +290,23 @@ describe('the stud', () => {
     expect((capacity?.value ?? NaN) / psi).toBeCloseTo(675 * 1.1 * 1.25, 6);
   });
 
+  it.each([
+    ['Southern Pine', 'No.2', '11-1/4 in', 750],
+    ['Southern Pine', 'No.2', '7-1/4 in', 925],
+    ['Douglas Fir-Larch', 'No.2', '11-1/4 in', 900 * 1.0],
+    ['Douglas Fir-Larch', 'No.2', '9-1/4 in', 900 * 1.1],
+    ['Spruce-Pine-Fir', 'Stud', '7-1/4 in', 500 * 1.2],
+  ])(
+    '%s %s, %s deep: %f psi × C_D by its own width (NDS Supplement, Tables 4A and 4B)',
+    (species, grade, studDepth, F_b) => {
+      const { named } = answer({
+        wall: { species, grade, studDepth, height: '96 in', bracketHeight: '60 in' },
+        loads: [{ couple: '400 lbf.in', duration: 'seven-days' }],
+      });
+      expect((named('stud').capacity?.value ?? NaN) / psi).toBeCloseTo(F_b * 1.25, 6);
+    },
+  );
+
   it('is not bent where the screws go into blocking or an end', () => {
     for (const wall of [{ framing: 'blocking' as const }, { grain: 'end' as const }]) {
       expect(answer({ wall }).result.checks.map(({ id }) => id)).not.toContain('stud');

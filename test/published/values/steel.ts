@@ -32,6 +32,25 @@ export const steelValues: readonly PublishedValue[] = [
     why: 'exact',
     memory: true,
   }),
+  published(steel.barSlenderness, { L_b: 14 * inch, t: 3.5 * inch, b: inch / 16 }, 12_544, {
+    tolerance: 1e-9,
+    source: 'worked by hand: 14 × 3.5 × 16²',
+    why: 'exact',
+    memory: false,
+  }),
+  published(steel.barOnEdge, { F_y: 36 * ksi, E_s: 29_000 * ksi, lambda_b: 12_544 }, 2.63 * ksi, {
+    tolerance: 1e-3,
+    source: 'AISC 360-16 F11.2(c), from memory, by hand: 1.9 × 29,000 / 12,544 = 4.392; / 1.67 = 2.630 ksi',
+    why: 'worked to four figures',
+    memory: true,
+  }),
+  published(steel.barOnEdge, { F_y: 36 * ksi, E_s: 29_000 * ksi, lambda_b: 1000 }, 21.6 * ksi, {
+    tolerance: 1e-9,
+    source:
+      'AISC 360-16 F11.2(b), from memory, by hand: (1.52 − 0.274 × 1.241) × 36 / 1.67 is over 0.6 × 36 ksi',
+    why: 'exact',
+    memory: true,
+  }),
   published(
     steel.armSpring,
     { E_s: E, b: dressed['2x4'].width_m, t: dressed['2x4'].depth_m, a: 100 * inch },

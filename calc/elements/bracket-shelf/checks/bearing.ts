@@ -36,12 +36,16 @@ export function bearingCheck(context: Context): Judged {
 
 /**
  * Width of board on an arm: less at the ends of the board. Where two lengths meet, each may have to carry the whole
- * reaction on its half of the arm.
+ * reaction on its own part of the arm, the smaller of which counts.
  */
 function widthUnder({ armWidth_m, positions_m, length_m, document }: Shelf, index: number): number {
   const at = positions_m[index] ?? 0;
   const half = armWidth_m / 2;
-  if ((document.board.joints ?? []).some((joint) => Math.abs(joint - at) <= Math.max(half, 0.001)))
-    return half;
-  return Math.min(half, at) + Math.min(half, length_m - at);
+  const [left, right] = [Math.max(0, at - half), Math.min(length_m, at + half)];
+  const joint = (document.board.joints ?? []).find((each) => Math.abs(each - at) <= Math.max(half, 0.001));
+  if (joint === undefined) return right - left;
+  return Math.max(leastWidth_m, Math.min(joint - left, right - joint));
 }
+
+/** A board that ends where its arm does lies on next to nothing. */
+const leastWidth_m = 1e-4;

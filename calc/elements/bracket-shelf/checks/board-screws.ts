@@ -65,14 +65,18 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
     );
     const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, 1e-9));
     const pull = { situation, index, lift_N, couple_Nm, pull_N };
-    if (pull_N / carrying(pull, screws) > worst.pull_N / carrying(worst, screws)) worst = pull;
+    if (pull_N / carrying(pull, screws, joints) > worst.pull_N / carrying(worst, screws, joints))
+      worst = pull;
   });
   return worst;
 }
 
-/** Screws that share a pull: those nearest the wall take a couple, all of them a lift. */
-function carrying({ couple_Nm }: Pull, screws: BoardScrews): number {
-  return couple_Nm > 0 ? screws.atFirst : screws.count;
+/**
+ * Screws that share a pull: those nearest the wall take a couple, all of them a lift. Where two lengths meet on an arm, each has
+ * half of them.
+ */
+function carrying({ couple_Nm, index }: Pull, screws: BoardScrews, joints: ReadonlySet<number>): number {
+  return (couple_Nm > 0 ? screws.atFirst : screws.count) * (joints.has(index) ? 0.5 : 1);
 }
 
 /** Brackets on which two lengths of board meet. */
@@ -171,7 +175,7 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
   const parts = {
     ...base,
     demand: demand.value,
-    capacity: one * carrying(pull, screws),
+    capacity: one * carrying(pull, screws, jointBrackets(shelf)),
     clause: through !== undefined && through.value < withdrawal.value ? 'NDS 12.2.5' : 'NDS 12.2.2',
     note: screws.assumed ? `Assumes ${screws.words}.` : '',
   };

@@ -28,10 +28,14 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
       action?.load.kind === 'roaming' ? 0 : noseLever(shelf, action, nose_m),
     ),
   );
-  const largest = Math.max(...standing);
-  const index = standing.indexOf(largest);
-  const reaction = situation.forces.reactionMax_N[index] ?? 0;
   const roaming = Math.max(0, ...solved.model.roaming.map(({ action, load_N }) => load_N * factor(action)));
+  const bent = standing.map((couple, each) => {
+    const { b_a, c_l, c_r } = bentWidth(shelf, each, nose_m);
+    return (couple + roaming * patchLever(nose_m)) / (b_a + c_l + c_r);
+  });
+  const index = bent.indexOf(Math.max(...bent));
+  const largest = standing[index] ?? 0;
+  const reaction = situation.forces.reactionMax_N[index] ?? 0;
   const moment = work(
     noseMoment,
     { P: roaming, l_P: patchLever(nose_m), R: reaction, l_R: reaction > 0 ? largest / reaction : 0 },
@@ -40,7 +44,7 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
   const part = board.onArms;
   const stress = work(
     noseStress,
-    { M_n: moment.value, b_a: shelf.armWidth_m, c: nose_m, t: part.height_m },
+    { M_n: moment.value, ...bentWidth(shelf, index, nose_m), t: part.height_m },
     system,
   );
   const resistance = context.resist(part.material, 'tension-across', combination.duration);
@@ -64,6 +68,21 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
     system,
   );
   return { check, steps: [moment.step, stress.step, ...(resistance.ok ? [resistance.step] : [])] };
+}
+
+/** Width of board bent over an arm: on the arm, and spread at 45° to its left and right as far as the board goes. */
+function bentWidth(
+  { positions_m, armWidth_m, length_m, document }: Shelf,
+  index: number,
+  nose_m: number,
+): Readonly<Record<'b_a' | 'c_l' | 'c_r', number>> {
+  const at = positions_m[index] ?? 0;
+  const half = armWidth_m / 2;
+  const joints = (document.board.joints ?? []).filter((joint) => Math.abs(joint - at) > half);
+  const start = Math.max(0, ...joints.filter((joint) => joint < at));
+  const end = Math.min(length_m, ...joints.filter((joint) => joint > at));
+  const [left, right] = [Math.max(start, at - half), Math.min(end, at + half)];
+  return { b_a: right - left, c_l: Math.min(nose_m, left - start), c_r: Math.min(nose_m, end - right) };
 }
 
 /** Mean lever past the tip of the arm: of a load spread over the depth, or of one that stands on a line. */

@@ -1,3 +1,4 @@
+import type { Step } from '../../../../shared/check-result.ts';
 import { findMetal } from '../../../catalogue/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
@@ -6,7 +7,7 @@ import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, coupleOn, largestCouple, leverFromWall, worstCouple } from './reactions.ts';
+import { atBracket, coupleOn, largestCouple, worstCouple } from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
@@ -49,18 +50,21 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     return { check: makeCheck(parts, system), steps: [] };
   }
   const total = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system);
-  const allowed = work(steel.allowableSteelBending, { F_y }, system);
   const { width: b, thickness: t, strut } = capacity;
+  const allowed = allowedBending(
+    { E_s, F_y, b, t, L_b: Math.max(shelf.arm_m - (strut?.at ?? 0), strut?.at ?? 0) },
+    shelf,
+  );
   if (strut === undefined) {
     const stress = work(steel.armStress, { M: total.value, N: 0, b, t }, system);
     const parts = {
       ...base,
       title: 'Bending of the steel arm',
       demand: stress.value,
-      capacity: allowed.value,
+      capacity: allowed.value_Pa,
       clause: 'AISC 360 F11',
     };
-    return { check: makeCheck(parts, system), steps: [total.step, stress.step, allowed.step] };
+    return { check: makeCheck(parts, system), steps: [total.step, stress.step, ...allowed.steps] };
   }
   const arms = shelf.positions_m.map((_, index) => {
     const turn = coupleOn(context, index);
@@ -73,14 +77,14 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
         ...base,
         title: 'Bending and pull of the steel arm',
         demand: stress.value,
-        capacity: allowed.value,
+        capacity: allowed.value_Pa,
         clause: 'AISC 360 H1, sum of stresses',
         where: atBracket(shelf, index),
         combination: turn.combination,
       },
       system,
     );
-    return { check, steps: [whole.step, arm.step, pull.step, stress.step, allowed.step] };
+    return { check, steps: [whole.step, arm.step, pull.step, stress.step, ...allowed.steps] };
   });
   const length = Math.hypot(strut.at, strut.drop);
   const force = work(steel.strutForce, { C: total.value, L_d: length, s: strut.at, h: strut.drop }, system);
@@ -107,22 +111,38 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
   return worstCheck([strutCheck, ...arms]);
 }
 
+/** A bar that stands on edge may turn over between the places that hold it. */
+function allowedBending(
+  { E_s, F_y, b, t, L_b }: Readonly<Record<'E_s' | 'F_y' | 'b' | 't' | 'L_b', number>>,
+  { system }: Shelf,
+): { readonly value_Pa: number; readonly steps: readonly Step[] } {
+  if (t <= b) {
+    const plain = work(steel.allowableSteelBending, { F_y }, system);
+    return { value_Pa: plain.value, steps: [plain.step] };
+  }
+  const slenderness = work(steel.barSlenderness, { L_b, t, b }, system);
+  const turned = work(steel.barOnEdge, { F_y, E_s, lambda_b: slenderness.value }, system);
+  return { value_Pa: turned.value, steps: [slenderness.step, turned.step] };
+}
+
 /**
  * Moment in an arm on a strut, each load at its own lever: between wall and strut as on a beam (AISC Manual, Table 3-23,
- * case 8), in front of the strut as a cantilever. Loads on the other side of the strut would relieve it and are left out.
+ * case 8), in front of the strut as a cantilever. What is spread over the depth counts with the mean of these over the depth.
+ * Loads on the other side of the strut would relieve it and are left out.
  */
 function armMoment(context: Context, index: number, s: number): Worked {
   const { shelf, service } = context;
-  const largest = (lever_m: (e: number) => number) =>
+  const d = shelf.depth_m;
+  const largest = (spread_m: number, lever_m: (e: number) => number) =>
     Math.max(
       ...service.map(({ solved, factor }) =>
         largestCouple(solved.model, solved.lines, factor, index, (action) =>
-          Math.max(0, lever_m(leverFromWall(shelf)(action))),
+          action === null || action.spread ? spread_m : Math.max(0, lever_m(action.eccentricity_m)),
         ),
       ),
     );
-  const between = largest((e) => (e * (s - e)) / s);
-  const inFront = largest((e) => e - s);
+  const between = largest(s < d ? s ** 2 / (6 * d) : d / 2 - d ** 2 / (3 * s), (e) => (e * (s - e)) / s);
+  const inFront = largest(s < d ? (d - s) ** 2 / (2 * d) : 0, (e) => e - s);
   const R = Math.max(...service.map(({ forces }) => forces.reactionMax_N[index] ?? 0));
   return between >= inFront
     ? work(armBetween, { R, e_M: R === 0 ? 0 : between / R }, shelf.system)
