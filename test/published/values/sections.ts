@@ -51,11 +51,16 @@ const stresses: PublishedValue[] = [
     (1500 / 5.25) * psi,
     { ...printed, source: `${dressedSource}, 2x4`, why: 'N / A with A 5.250 in² as printed' },
   ),
-  published(noseStress, { M_n: 346.9 * poundInch, b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, t: 1.5 * inch }, 100 * psi, {
-    ...printed,
-    source: `${dressedSource}, 2x10 flat`,
-    why: 'an arm of 1-1/4 in with 4 in on either side is 9-1/4 in wide: M / S with S 3.469 in³ as printed. The spread of the load itself is common practice without a source.',
-  }),
+  published(
+    noseStress,
+    { M_n: 346.9 * poundInch, b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, t: 1.5 * inch },
+    100 * psi,
+    {
+      ...printed,
+      source: `${dressedSource}, 2x10 flat`,
+      why: 'an arm of 1-1/4 in with 4 in on either side is 9-1/4 in wide: M / S with S 3.469 in³ as printed. The spread of the load itself is common practice without a source.',
+    },
+  ),
   published(
     members.shearStressOfRectangle,
     { V: 1665 * poundForce, b: two10.width_m, d: two10.depth_m },
