@@ -140,10 +140,10 @@ export interface FixingResult {
   /** Centre line of the nearest stud, and how far the bracket misses it. */
   readonly stud: Quantity | null;
   readonly miss: Quantity | null;
-  /** Pull and shear on the highest screw. */
+  /** Pull and shear on the screw that is pulled most: the highest, or of a lifted bracket the lowest. */
   readonly tension: Quantity;
   readonly shear: Quantity;
-  /** Couple on the plate about the wall finish. */
+  /** Couple on the plate about the wall finish; below 0 where it lifts the arm. */
   readonly couple: Quantity;
   readonly penetration: Quantity;
   readonly withdrawalCapacity: Quantity | null;

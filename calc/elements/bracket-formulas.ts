@@ -63,14 +63,14 @@ export const armPull = formula({
   source: mechanics('moments about the foot of the strut'),
 });
 
-/** Moment in the leg of a bracket with a strut, between the arm and the highest screw below it. */
+/** Moment in the leg of a bracket with a strut: the pull of the arm less that of the screws between. */
 export const legMoment = formula({
   symbol: 'M_leg',
-  caption: 'moment in the leg at the highest screw',
-  expression: 'N * (h_p - z_1)',
-  symbols: { N: 'N', h_p: 'm', z_1: 'm' },
+  caption: 'moment in the leg at a screw or at the foot of the strut',
+  expression: 'abs(N * (z_N - z_j) - S_T)',
+  symbols: { N: 'N', z_N: 'm', z_j: 'm', S_T: 'N.m' },
   unit: 'N.m',
-  source: mechanics('the arm pulls at the upper end of the leg'),
+  source: mechanics('the arm pulls at the upper end of the leg, the screws above hold it back'),
 });
 
 /** Pull on the back screw of an arm from what stands in front of its tip, and from lift. */

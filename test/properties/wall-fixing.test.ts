@@ -157,7 +157,7 @@ describe('a plate of screws', () => {
         const capacity = capacityOf(fixing, 1);
         const used = (shear: number, pull: number, couple_Nm: number): number => {
           const load = { shear_N: shear, pull_N: pull, couple_Nm, duration: 'permanent', C_D: 1 } as const;
-          const { ratios, outcome } = solveFixing(fixing, load, capacity, toeOf(fixing, couple_Nm));
+          const { ratios, outcome } = solveFixing(fixing, load, capacity, toeOf(fixing, { couple_Nm }));
           if (outcome !== 'worked') return Infinity;
           return Math.max(ratios.withdrawal ?? NaN, ratios.lateral ?? NaN, ratios.combined ?? NaN);
         };

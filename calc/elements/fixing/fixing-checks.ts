@@ -3,8 +3,9 @@ import { work } from '../../formula/step.ts';
 import { allowableMetal, screwMetal_Pa } from '../../standards/nds-2018/11.2-metal.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Judged } from '../judged.ts';
-import type { Fixing, FixingAnswer } from './fixing.ts';
+import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import type { Toe } from './toe.ts';
+import { turningOf } from './turning.ts';
 
 /** Where and when a check is worst. */
 export interface Place {
@@ -21,10 +22,11 @@ export function ratioOf({ ratios, outcome }: FixingAnswer): number | null {
 }
 
 /** The check of a fixing: largest of withdrawal, lateral and combined. */
-export function fixingCheckOf(fixing: Fixing, answer: FixingAnswer, place: Place): Judged {
+export function fixingCheckOf(fixing: Fixing, answer: FixingAnswer, load: FixingLoad, place: Place): Judged {
+  const { screw } = turningOf(fixing, load);
   const ratio = ratioOf(answer);
   const { withdrawal, lateral } = answer.ratios;
-  const load = Math.hypot(answer.tension_N, answer.shear_N);
+  const both_N = Math.hypot(answer.tension_N, answer.shear_N);
   const governs =
     ratio === null
       ? 'load'
@@ -33,20 +35,25 @@ export function fixingCheckOf(fixing: Fixing, answer: FixingAnswer, place: Place
         : ratio === lateral
           ? 'shear'
           : 'pull and shear together';
-  const demand = { pull: answer.tension_N, shear: answer.shear_N, load, 'pull and shear together': load }[
-    governs
-  ];
+  const demand = {
+    pull: answer.tension_N,
+    shear: answer.shear_N,
+    load: both_N,
+    'pull and shear together': both_N,
+  }[governs];
   const capacity =
     answer.outcome === 'cannot-say'
       ? null
       : ratio === null || ratio === 0
         ? ratio === 0
-          ? load
+          ? both_N
           : 0
         : demand / ratio;
   const mode = answer.mode === null || answer.mode === 'report' ? '' : ` Yield mode ${answer.mode}.`;
   const note =
-    answer.why === '' ? `The highest screw governs, in ${governs}.${mode}` : upperFirst(`${answer.why}.`);
+    answer.why === ''
+      ? `The ${screw} screw governs, in ${governs}.${mode}${liftedNote(load)}`
+      : `${upperFirst(`${answer.why}.`)}${liftedNote(load)}`;
   return {
     check: makeCheck(
       {
@@ -65,8 +72,13 @@ export function fixingCheckOf(fixing: Fixing, answer: FixingAnswer, place: Place
   };
 }
 
+/** Which way the plate turns, where it is not the usual one. */
+function liftedNote({ isLifted }: FixingLoad): string {
+  return isLifted === true ? ' The bracket is lifted, and its plate turns about the upper end.' : '';
+}
+
 /** The metal of the screws in tension. */
-export function screwMetalCheck(fixing: Fixing, tension_N: number, place: Place): Judged[] {
+export function screwMetalCheck(fixing: Fixing, tension_N: number, load: FixingLoad, place: Place): Judged[] {
   if (fixing.fastener === null || fixing.allowable !== null) return [];
   const held = work(
     allowableMetal,
@@ -81,7 +93,7 @@ export function screwMetalCheck(fixing: Fixing, tension_N: number, place: Place)
       demand: tension_N,
       capacity: held.value,
       clause: 'NDS 11.2.3',
-      note: 'Low-carbon steel of 60,000 psi is taken.',
+      note: `Low-carbon steel of 60,000 psi is taken.${liftedNote(load)}`,
       ...place,
     },
     fixing.system,
@@ -89,19 +101,32 @@ export function screwMetalCheck(fixing: Fixing, tension_N: number, place: Place)
   return [{ check, steps: [held.step] }];
 }
 
-/** Bearing of the plate's lower end on the covering, where its strength is given. */
-export function toeBearingCheck(fixing: Fixing, toe: Toe, place: Place): Judged[] {
+/** How much of the room between the pressed end of a plate and its nearest screw has to bear. */
+export function toeShare(fixing: Fixing, load: FixingLoad, toe: Toe): number {
+  return toe.length_m / nearestScrew_m(fixing, load);
+}
+
+function nearestScrew_m(fixing: Fixing, load: FixingLoad): number {
+  return Math.min(...turningOf(fixing, load).heights_m.filter((z) => z > 0), fixing.plate.height_m);
+}
+
+/** Bearing of the pressed end of the plate on the covering, where its strength is given. */
+export function toeBearingCheck(fixing: Fixing, toe: Toe, load: FixingLoad, place: Place): Judged[] {
   if (fixing.coveringBearing_Pa === null) return [];
-  const lowest = Math.min(...fixing.heights_m.filter((z) => z > 0), fixing.plate.height_m);
+  const nearest = nearestScrew_m(fixing, load);
+  const { end } = turningOf(fixing, load);
   const check = makeCheck(
     {
       id: 'toe-bearing',
-      title: 'Lower end of the plate on the wall covering',
+      title: `${upperFirst(end)} end of the plate on the wall covering`,
       unit: 'm',
       demand: Number.isFinite(toe.length_m) ? toe.length_m : fixing.plate.height_m,
-      capacity: Number.isFinite(toe.length_m) ? lowest : 0,
-      clause: 'even pressure under the lower end',
-      note: 'The length that bears has to end below the lowest screw.',
+      capacity: Number.isFinite(toe.length_m) ? nearest : 0,
+      clause: `even pressure under the ${end} end`,
+      note:
+        end === 'lower'
+          ? 'The length that bears has to end below the lowest screw.'
+          : `The length that bears has to end above the highest screw.${liftedNote(load)}`,
       ...place,
     },
     fixing.system,

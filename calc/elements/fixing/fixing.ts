@@ -56,6 +56,8 @@ export interface FixingLoad {
   readonly shear_N: number;
   readonly pull_N: number;
   readonly couple_Nm: number;
+  /** The couple lifts the arm: it presses the upper end of the plate on the wall, and the plate turns about that. */
+  readonly isLifted?: boolean;
   readonly duration: Duration;
   /** Duration factor of connections. */
   readonly C_D: number;

@@ -4,7 +4,7 @@ import type { Judged } from '../judged.ts';
 import { worstCheck } from '../make-check.ts';
 import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
-import { fixingCheckOf, screwMetalCheck, toeBearingCheck } from './fixing-checks.ts';
+import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
 import { plateBending, type PlateMoment } from './plate-bending.ts';
 import { tensionOf } from './solve.ts';
 import {
@@ -54,11 +54,11 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
   const hold = holderOf(fixing);
   const head = hold(first);
   const held: readonly [Held, ...Held[]] = [head, ...rest.map(hold)];
-  const checked = (each: Held) => ({ each, ...fixingCheckOf(fixing, each.answer, placeOf(each)) });
+  const checked = (each: Held) => ({ each, ...fixingCheckOf(fixing, each.answer, each.load, placeOf(each)) });
   const worst = worstCheck([checked(head), ...held.slice(1).map(checked)]);
-  const pulled = worstBy(standings, (load) => tensionOf(fixing, load, toeOf(fixing, load.couple_Nm)));
-  const turned = worstBy(standings, ({ couple_Nm }) => couple_Nm);
-  const pulledBy_N = tensionOf(fixing, pulled.load, toeOf(fixing, pulled.load.couple_Nm));
+  const pulled = worstBy(standings, (load) => tensionOf(fixing, load, toeOf(fixing, load)));
+  const turned = worstBy(standings, (load) => toeShare(fixing, load, toeOf(fixing, load)));
+  const pulledBy_N = tensionOf(fixing, pulled.load, toeOf(fixing, pulled.load));
   const stud = studOf(fixing, wall, standings);
   return {
     held,
@@ -66,8 +66,8 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
     judged: [
       ...onStud(fixing, wall, held, isCentred),
       { check: worst.check, steps: worst.steps },
-      ...screwMetalCheck(fixing, pulledBy_N, placeOf(pulled)),
-      ...toeBearingCheck(fixing, toeOf(fixing, turned.load.couple_Nm), placeOf(turned)),
+      ...screwMetalCheck(fixing, pulledBy_N, pulled.load, placeOf(pulled)),
+      ...toeBearingCheck(fixing, toeOf(fixing, turned.load), turned.load, placeOf(turned)),
       ...(bent === null ? [] : [bentPlate(fixing, bent, standings)]),
       ...(stud === null ? [] : [stud.judged]),
     ],

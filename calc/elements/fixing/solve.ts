@@ -6,6 +6,7 @@ import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import { groupFactorsOf } from './group.ts';
 import type { Toe } from './toe.ts';
+import { turningOf } from './turning.ts';
 import {
   combinedOf,
   lateralOf,
@@ -108,37 +109,38 @@ function tooShallow(fastener: Fastener, penetration_m: number): string {
   return `the screws stand less than ${isLag ? 4 : 6} diameters in the wood, and no lateral load is permitted (NDS 12.1)`;
 }
 
-/** What the highest screw is pulled with; null where nothing can hold the couple, and why. */
+/** What the screw farthest from where the plate turns is pulled with; null where nothing can hold the couple, and why. */
 type Pull =
   { readonly symbols: Record<'C' | 'z' | 'k_n' | 'S_z' | 'N' | 'n_s', number> } | { readonly why: string };
 
-function pullOf({ heights_m, perHeight }: Fixing, load: FixingLoad, toe: Toe): Pull {
+function pullOf(fixing: Fixing, load: FixingLoad, toe: Toe): Pull {
+  const { heights_m, end } = turningOf(fixing, load);
   const heights = heightsAbove(heights_m, toe.pivot_m);
   const S_z = heights.reduce((sum, z) => sum + z * z, 0);
   const C = Math.max(0, load.couple_Nm);
   if (C > 0 && toe.length_m === Infinity)
     return { why: 'the wall covering crushes before the plate can hold the couple' };
   if (C > 0 && S_z <= 0)
-    return { why: 'every screw is at the lower end of the plate, and none can hold the couple' };
+    return { why: `every screw is at the ${end} end of the plate, and none can hold the couple` };
   return {
     symbols: {
       C,
       z: Math.max(...heights),
-      k_n: perHeight,
+      k_n: fixing.perHeight,
       S_z: S_z > 0 ? S_z : 1,
       N: Math.max(0, load.pull_N),
-      n_s: heights.length * perHeight,
+      n_s: heights.length * fixing.perHeight,
     },
   };
 }
 
-/** Pull on the highest screw of a plate, N; 0 where no screw can hold the couple. */
+/** Pull on the screw of a plate that is pulled most, N; 0 where no screw can hold the couple. */
 export function tensionOf(fixing: Fixing, load: FixingLoad, toe: Toe): number {
   const pull = pullOf(fixing, load, toe);
   return 'why' in pull ? 0 : screwPull.evaluate(pull.symbols);
 }
 
-/** Works out the worst screw of a plate: the highest, which is pulled most, with its even share of the shear. */
+/** Works out the worst screw of a plate: the one that is pulled most, the highest unless the bracket is lifted, with its even share of the shear. */
 export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity, toe: Toe): FixingAnswer {
   const { system } = fixing;
   const n_s = fixing.heights_m.length * fixing.perHeight;
@@ -151,7 +153,8 @@ export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity
       why: pulled.why,
     };
   }
-  const pull = work(screwPull, pulled.symbols, system);
+  const { screw, aside } = turningOf(fixing, load);
+  const pull = work(screwPull, pulled.symbols, system, `pull on the ${screw} screw${aside}`);
   const steps = [...toe.steps, pull.step, shear.step, ...capacity.steps];
   const answer = answerOf(capacity, pull.value, shear.value, steps);
   if (capacity.outcome !== 'worked') return answer;

@@ -44,7 +44,7 @@ export function holderOf(fixing: Fixing): (standing: Standing) => Held {
   };
   return (standing) => {
     const [first, ...rest] = worthTrying(fixing, standing.acting).map(({ load, combination }): Held => {
-      const toe = toeOf(fixing, load.couple_Nm);
+      const toe = toeOf(fixing, load);
       const answer = solveFixing(fixing, load, capacityFor(load.C_D), toe);
       return { standing, load, combination, answer };
     });
@@ -59,11 +59,17 @@ function used(answer: FixingAnswer): number {
 
 /**
  * The combinations that can govern. What the NDS gives grows with C_D, so loads are compared over it; values of a report
- * stay as they are, and so do the loads.
+ * stay as they are, and so do the loads. On a covering that crushes the pull grows faster than the couple, and nothing can
+ * be told beforehand.
  */
-function worthTrying({ allowable }: Fixing, acting: Standing['acting']): readonly Acting[] {
+function worthTrying(
+  { allowable, coveringBearing_Pa }: Fixing,
+  acting: Standing['acting'],
+): readonly Acting[] {
+  if (coveringBearing_Pa !== null) return acting;
   const weight = ({ C_D }: FixingLoad): number => (allowable === null ? C_D : 1);
   const asksMore = (a: FixingLoad, b: FixingLoad): boolean => {
+    if ((a.isLifted ?? false) !== (b.isLifted ?? false)) return false;
     const more = (['shear_N', 'pull_N', 'couple_Nm'] as const).map(
       (force) => a[force] / weight(a) - b[force] / weight(b),
     );
@@ -99,7 +105,7 @@ export function resultOf({ standing, answer, load }: Held, { system }: Fixing): 
     miss: maybe(standing.stud.miss_m, 'm'),
     tension: q(answer.tension_N, 'N'),
     shear: q(answer.shear_N, 'N'),
-    couple: q(load.couple_Nm, 'N.m'),
+    couple: q(load.isLifted === true ? -load.couple_Nm : load.couple_Nm, 'N.m'),
     penetration: q(answer.penetration_m, 'm'),
     withdrawalCapacity: maybe(answer.withdrawal_N, 'N'),
     lateralCapacity: maybe(answer.lateral_N, 'N'),

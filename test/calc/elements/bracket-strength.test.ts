@@ -260,6 +260,48 @@ describe('an arm of steel as thick as a screw has to pass it', () => {
   });
 });
 
+describe('the leg of a bracket with a strut, pulled off the wall by the arm and held by its screws', () => {
+  const R = (120 + ownWeight) / 2;
+  /** Stress in the leg of 1-1/4 × 1/8 in on half of everything at mid-depth: what is left beside #14 screws. */
+  const stress = (drop: string, heights: string[]) =>
+    judge(
+      shelf({
+        loads: [line('30 lbf/ft')],
+        brackets: {
+          capacity: {
+            basis: 'steel',
+            width: '1-1/2 in',
+            thickness: '3/8 in',
+            strut: { at: '9 in', drop, width: '1 in', thickness: '1/4 in' },
+          },
+          plate: { height: '9 in', width: '1-1/4 in', thickness: '1/8 in' },
+          screws: { fastener: 'wood-screw-14', length: '4 in', heights },
+        },
+        wall: {
+          framing: 'wood-stud',
+          species: 'spruce-pine-fir',
+          studs: { first: '8 in', spacing: '16 in' },
+        },
+      }),
+      'plate',
+    );
+  const stressOf = (M: number): number => (6 * M) / ((1.25 - 0.242 - 1 / 16) * 0.125 ** 2);
+
+  it('at the lower screw: N × 3.5 less the pull of the upper one × 3.25, far more than N × 0.25 at the upper', () => {
+    const C = R * 5;
+    const upper = (C * 8.75) / (8.75 ** 2 + 5.5 ** 2);
+    const M = Math.abs((C / 9) * 3.5 - upper * 3.25);
+    expect(M).toBeGreaterThan(4 * (C / 9) * 0.25);
+    expect(stress('9 in', ['8-3/4 in', '5-1/2 in']).demand / psi).toBeCloseTo(stressOf(M), 3);
+  });
+
+  it('at the foot of a strut below its only screw: C less the pull of the screw × 7.75', () => {
+    const C = R * 5;
+    const M = C - (C / 8.75) * 7.75;
+    expect(stress('8 in', ['8-3/4 in']).demand / psi).toBeCloseTo(stressOf(M), 3);
+  });
+});
+
 describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread', () => {
   const screws = { fastener: 'wood-screw-8', length: '3/4 in', at: ['2 in', '7 in'], armThickness: '1/8 in' };
   const brackets = { positions: ['16 in', '40 in'], boardScrews: screws };
@@ -344,6 +386,87 @@ describe('the fixing into the wall', () => {
     for (const { couple, tension } of result.fixings) {
       expect(tension.value).toBeCloseTo((couple.value * 7) / (7 * 7 + 1 * 1) / 0.0254, 6);
     }
+  });
+
+  describe('a bracket that is pulled up turns its plate about the upper end', () => {
+    // A hand at the front of the right end: 50 × 26 / 16 up on the left bracket, and its share of the board's own weight.
+    const weight = (mapleBoard(10, 1.5).weight_Npm * inch) / poundForce;
+    const C = ((50 * 26) / 16) * 10 + ((48 * weight * 2) / 16) * 5;
+    const pulledUp = (
+      heights: string[],
+      more: Partial<typeof wall & { bearing: { allowable: string; source: string } }>,
+    ) =>
+      check(
+        shelf({
+          board: { thickness: '1-1/2 in' },
+          brackets: {
+            positions: ['6 in', '22 in'],
+            plate,
+            screws: { fastener: 'wood-screw-14', length: '4 in', heights },
+          },
+          wall: { ...wall, studs: { first: '6 in', spacing: '16 in' }, ...more },
+          loads: [{ kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+        }),
+      );
+
+    it('screws at 7-3/4 and 7 in of 8: 1/4 and 1 in from there, C × 1 / (1² + (1/4)²) on the lower one', () => {
+      const { fixings, checks, assumptions } = pulledUp(['7-3/4 in', '7 in'], {});
+      const T = C / (1 + 1 / 16);
+      // 2850 G² D on two thirds of 4 in, for seven days (NDS 12.2-2).
+      const W = 2850 * 0.42 ** 2 * 0.242 * (8 / 3) * 1.25;
+      const [left] = fixings;
+      expect((left?.couple.value ?? NaN) / (poundForce * inch)).toBeCloseTo(-C, 4);
+      expect((left?.tension.value ?? NaN) / poundForce).toBeCloseTo(T, 4);
+      expect(left?.withdrawal).toBeCloseTo(T / W, 6);
+      const named = (id: string) => checks.find((each) => each.id === id);
+      expect(named('fixing')).toMatchObject({ outcome: 'does-not-hold', where: 'bracket 1, at 6 in' });
+      expect(named('fixing')?.note).toContain('lowest screw governs');
+      expect(named('fixing')?.note).toContain('turns about the upper end');
+      expect((named('screw-metal')?.demand?.value ?? NaN) / poundForce).toBeCloseTo(T, 4);
+      expect(assumptions.join(' ')).toContain('presses the upper end of its plate');
+    });
+
+    it('with a strut: C / 9 off the wall at its foot, 9 in down; at the lower screw × 5.5, nothing beyond', () => {
+      const strut = { at: '9 in', drop: '9 in', width: '1 in', thickness: '1/4 in' };
+      const plates = { height: '9 in', width: '1-1/4 in', thickness: '1/8 in' };
+      const found = judge(
+        shelf({
+          board: { thickness: '1-1/2 in' },
+          brackets: {
+            positions: ['6 in', '22 in'],
+            capacity: { basis: 'steel', width: '1-1/2 in', thickness: '3/8 in', strut },
+            plate: plates,
+            screws: { fastener: 'wood-screw-14', length: '4 in', heights: ['8-3/4 in', '5-1/2 in'] },
+          },
+          wall: { ...wall, studs: { first: '6 in', spacing: '16 in' } },
+          loads: [{ kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+        }),
+        'plate',
+      );
+      expect(found.where).toBe('bracket 1, at 6 in');
+      const M = (C / 9) * (9 - 3.5);
+      expect(found.demand / psi).toBeCloseTo((6 * M) / ((1.25 - 0.242 - 1 / 16) * 0.125 ** 2), 2);
+    });
+
+    it('on a covering of 300 psi: f b a (3 − a / 2) = C with the screw 3 in below the upper end', () => {
+      const { fixings, checks } = pulledUp(['5 in'], { bearing: { allowable: '300 psi', source: 'a test' } });
+      const a = 3 - Math.sqrt(9 - (2 * C) / (300 * 1.25));
+      expect((fixings[0]?.tension.value ?? NaN) / poundForce).toBeCloseTo(300 * 1.25 * a, 4);
+      const toe = checks.find(({ id }) => id === 'toe-bearing');
+      expect(toe?.title).toContain('Upper end');
+      expect((toe?.demand?.value ?? NaN) / inch).toBeCloseTo(a, 6);
+      expect((toe?.capacity?.value ?? NaN) / inch).toBeCloseTo(3, 9);
+    });
+
+    it('a board that only rests on its brackets lifts none of them', () => {
+      const resting = shelf({
+        board: { thickness: '1-1/2 in' },
+        brackets: { positions: ['6 in', '22 in'], hold: 'resting', plate, screws },
+        wall: { ...wall, studs: { first: '6 in', spacing: '16 in' } },
+        loads: [{ kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+      });
+      for (const { couple } of check(resting).fixings) expect(couple.value).toBeGreaterThanOrEqual(0);
+    });
   });
 
   it('counts the largest of withdrawal, lateral and combined (NDS 12.4 can come out below the lateral alone)', () => {

@@ -51,6 +51,32 @@ describe('pull and shear on the highest screw', () => {
     expect(result.verdict).toBe('does-not-hold');
   });
 
+  it('on a covering that crushes the pull outgrows the couple: the heavier, shorter combination governs', () => {
+    const { row, named } = answer({
+      plate: { height: '4 in', width: '1 in', thickness: '1/8 in' },
+      screws: { fastener: 'wood-screw-10', length: '1-3/4 in', thread: '1.15 in', heights: ['3 in'] },
+      wall: {
+        coverings: [{ material: 'soft fibreboard', thickness: '1/4 in' }],
+        bearing: { allowable: '60 psi', source: 'a test' },
+      },
+      loads: [
+        { couple: '194.4 lbf.in', duration: 'permanent' },
+        { couple: '70.2 lbf.in', duration: 'seven-days' },
+      ],
+    });
+    // 60 a (3 − a / 2) = 264.6: a = 3 − √(9 − 2 × 264.6 / 60). The couples over C_D are 216 and 211.7.
+    const T = 60 * (3 - Math.sqrt(9 - (2 * 264.6) / 60));
+    // 2850 G² D on 1.15 in of thread (NDS 12.2-2), for seven days.
+    const W = 2850 * 0.42 ** 2 * 0.19 * 1.15 * 1.25;
+    expect(lbf(row.tension)).toBeCloseTo(T, 5);
+    expect(lbf(row.withdrawalCapacity)).toBeCloseTo(W, 5);
+    expect(T / W).toBeGreaterThan(1.12);
+    expect(named('fixing')).toMatchObject({
+      outcome: 'does-not-hold',
+      combination: 'Loads of seven days and longer',
+    });
+  });
+
   it('takes with every load all that last as long or longer, and C_D of the shortest (NDS 2.3.2)', () => {
     const { row, result } = answer({
       loads: [

@@ -206,7 +206,12 @@ const others: PublishedValue[] = [
     ...byHand('a couple of 40 N·m, and P L / 4 = 200 × 0.15 / 4'),
     source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
   }),
-  published(legMoment, { N: 500, h_p: 0.2, z_1: 0.175 }, 12.5, byHand('500 N, 25 mm over the screw')),
+  published(
+    legMoment,
+    { N: 500, z_N: 0.2, z_j: 0.1, S_T: 80 },
+    30,
+    byHand('500 N, 100 mm up: 50 N·m; a screw of 1000 N, 80 mm up: 80 N·m the other way'),
+  ),
 ];
 
 /** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */

@@ -1,7 +1,6 @@
 import type { FixingResult, Table } from '../../../../shared/check-result.ts';
-import { work } from '../../../formula/step.ts';
-import { armPull, legMoment } from '../../bracket-formulas.ts';
 import type { Fixing, FixingLoad } from '../../fixing/fixing.ts';
+import { legBending } from '../../fixing/leg-bending.ts';
 import { judgeOnWall, type OnWall } from '../../fixing/on-wall.ts';
 import type { PlateMoment } from '../../fixing/plate-bending.ts';
 import { readFixing } from '../../fixing/read-fixing.ts';
@@ -11,7 +10,7 @@ import type { Judged } from '../../judged.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
+import { atBracket, largestCouple, largestReaction, leverFromWall, smallestCouple } from './reactions.ts';
 
 /** Everything the wall has to say: checks, a row for each bracket, and what was assumed. */
 export interface WallAnswer {
@@ -33,6 +32,8 @@ export function wallAnswer(context: Context): WallAnswer {
     return { judged: [notGiven(context)], fixings: [], tables: [], assumptions: [], fixing: null };
   }
   const leg = legOf(shelf, fixing);
+  const standings = [first, ...rest] as const;
+  const isLifted = standings.some(({ acting }) => acting.some(({ load }) => load.isLifted === true));
   const answer = judgeOnWall({
     fixing,
     wall,
@@ -41,42 +42,59 @@ export function wallAnswer(context: Context): WallAnswer {
     bent: leg.bent,
   });
   const title = 'Fixing of every bracket; pull and shear are those of its highest screw';
+  const whereLifted = isLifted ? ', or of its lowest where the couple is below 0 and lifts the arm' : '';
   return {
     judged: answer.judged,
     fixings: answer.fixings,
-    tables: [tableOf(answer.fixings, 'Bracket', title)],
-    assumptions: [...assumptions, ...leg.assumptions, ...answer.assumptions],
+    tables: [tableOf(answer.fixings, 'Bracket', `${title}${whereLifted}`)],
+    assumptions: [...assumptions, ...(isLifted ? [lifted] : []), ...leg.assumptions, ...answer.assumptions],
     fixing,
   };
 }
 
-/** Every bracket with what acts on it: its load and the largest couple in each combination. */
+const lifted =
+  'A bracket that is pulled up presses the upper end of its plate against the wall, and the plate turns about that end: the wall has to be as solid there.';
+
+/** A smaller couple comes of rounding. */
+const least_Nm = 1e-6;
+
+/**
+ * Every bracket with what acts on it: its load and the largest couple in each combination, and the couple the other way
+ * where the board is screwed down and can lift an arm. The largest shear goes with both, though they need not meet.
+ */
 function standingsOf({ shelf, situations }: Context): Standing[] {
   const lines = studLines(shelf.document.wall, shelf.length_m);
   const lever = leverFromWall(shelf);
-  const actingOn = (index: number, { solved, factor, forces, combination }: Situation): Acting => ({
-    combination: combination.name,
-    load: {
+  const actingOn = (
+    index: number,
+    { solved: { model, lines: influence }, factor, forces, combination }: Situation,
+  ): readonly [Acting, ...Acting[]] => {
+    const down_Nm = largestCouple(model, influence, factor, index, lever);
+    const up_Nm = shelf.hold === 'screwed' ? -smallestCouple(model, influence, factor, index, lever) : 0;
+    const load: FixingLoad = {
       shear_N: Math.max(forces.reactionMax_N[index] ?? 0, -(forces.reactionMin_N[index] ?? 0)),
       pull_N: 0,
-      couple_Nm: Math.max(0, largestCouple(solved.model, solved.lines, factor, index, lever)),
+      couple_Nm: Math.max(0, down_Nm),
       duration: combination.duration,
       C_D: shelf.code.connectionDuration(combination.duration),
-    },
-  });
+    };
+    const acting = { combination: combination.name, load };
+    if (up_Nm <= least_Nm) return [acting];
+    return [acting, { ...acting, load: { ...load, couple_Nm: up_Nm, isLifted: true } }];
+  };
   const [head, ...others] = situations;
   return shelf.positions_m.map((at_m, index) => ({
     number: index + 1,
     where: atBracket(shelf, index),
     stud: nearestStud(lines, at_m),
-    acting: [actingOn(index, head), ...others.map((each) => actingOn(index, each))],
+    acting: [...actingOn(index, head), ...others.flatMap((each) => actingOn(index, each))],
   }));
 }
 
-/** The leg of a bracket against the wall: bent by the whole couple, or with a strut by the pull of the arm alone. */
+/** The leg of a bracket against the wall: bent by the whole couple, or with a strut by the pulls of arm and screws. */
 function legOf(
   shelf: Shelf,
-  { plate, heights_m, system }: Fixing,
+  fixing: Fixing,
 ): { readonly bent: OnWall['bent']; readonly assumptions: readonly string[] } {
   const { capacity, document } = shelf;
   const steel = capacity.basis === 'steel' ? (capacity.metal ?? 'a36') : undefined;
@@ -84,23 +102,20 @@ function legOf(
   if (metal === undefined) {
     return { bent: null, assumptions: ['The plate of a bracket counts as part of what was rated.'] };
   }
-  // Either moment below grows with the couple and with nothing else.
-  const size = ({ couple_Nm }: FixingLoad): number => couple_Nm;
   const strut = capacity.basis === 'steel' ? capacity.strut : undefined;
   if (strut === undefined) {
     return {
-      bent: { metal, size, moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }) },
+      bent: {
+        metal,
+        size: ({ couple_Nm }) => couple_Nm,
+        moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }),
+      },
       assumptions: ['The plate is bent by the whole couple, from the arm down to its highest screws.'],
     };
   }
-  const moment = ({ couple_Nm }: FixingLoad): PlateMoment => {
-    const pull = work(armPull, { C: couple_Nm, h: strut.drop }, system);
-    const z_1 = Math.min(Math.max(...heights_m), plate.height_m);
-    const leg = work(legMoment, { N: pull.value, h_p: plate.height_m, z_1 }, system);
-    return { value_Nm: leg.value, steps: [pull.step, leg.step] };
-  };
+  const moment = (load: FixingLoad): PlateMoment => legBending(fixing, load, strut.drop);
   return {
-    bent: { metal, size, moment },
+    bent: { metal, size: (load) => moment(load).value_Nm, moment },
     assumptions: ['The arm of a bracket with a strut pulls at the upper end of its plate.'],
   };
 }

@@ -39,14 +39,35 @@ export function largestCouple(
   index: number,
   lever_m: (action: Action | null) => number,
 ): number {
+  return extremeCouple({ model, lines }, factor, index, lever_m, 1);
+}
+
+/** The smallest such sum: below 0 where the loads lift the arm. */
+export function smallestCouple(
+  model: Model,
+  lines: Lines,
+  factor: FactorOf,
+  index: number,
+  lever_m: (action: Action | null) => number,
+): number {
+  return extremeCouple({ model, lines }, factor, index, lever_m, -1);
+}
+
+function extremeCouple(
+  { model, lines }: { readonly model: Model; readonly lines: Lines },
+  factor: FactorOf,
+  index: number,
+  lever_m: (action: Action | null) => number,
+  sense: 1 | -1,
+): number {
   return extremeOf(
     model,
     factor,
-    1,
+    sense,
     ({ action, field }) => (field.reactions_N[index] ?? 0) * lever_m(action),
     (action) => {
       const lever = lever_m(action);
-      return lever * ((lever >= 0 ? lines.reactionMax : lines.reactionMin)[index] ?? 0);
+      return lever * ((lever * sense >= 0 ? lines.reactionMax : lines.reactionMin)[index] ?? 0);
     },
   );
 }
