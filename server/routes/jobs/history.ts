@@ -41,21 +41,21 @@ export function restoreRevision(desk: Desk): Action {
       const job = await readJob(desk.store, visit.actor, part('job'));
       const number = wholeNumber(fields.get('revision'));
       const revision = await readRevision(desk.store, visit.actor, part('check'), number);
-      const form = sentForm(textsOf(revision?.form ?? ''));
-      const standing = await desk.study.standing(form, true);
+      if (job === undefined || revision === undefined) {
+        sendNothing(desk.templates, response);
+        return;
+      }
       const base = wholeNumber(fields.get('version'));
-      const saved =
-        revision === undefined
-          ? undefined
-          : await saveCheck(desk.store, visit.actor, part('job'), part('check'), {
-              form: revision.form,
-              standing,
-              base,
-              editor: '',
-              turn: 0,
-              reason: `put back to revision ${revision.number}`,
-            });
-      if (job === undefined || saved === undefined) {
+      const form = sentForm(textsOf(revision.form));
+      const saved = await saveCheck(desk.store, visit.actor, part('job'), part('check'), {
+        form: revision.form,
+        standing: await desk.study.standing(form, true),
+        base,
+        editor: '',
+        turn: 0,
+        reason: `put back to revision ${revision.number}`,
+      });
+      if (saved === undefined) {
         sendNothing(desk.templates, response);
         return;
       }

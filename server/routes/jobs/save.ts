@@ -17,12 +17,13 @@ import {
 } from '../../view-models/jobs/kept-check.ts';
 import { wholeNumber } from '../../visits/whole-number.ts';
 import { regionWanted } from '../check.ts';
-import { sendNothing } from '../failures.ts';
+import { sendFailure, sendNothing } from '../failures.ts';
+import { untilGone } from '../until-gone.ts';
 
 /**
  * `POST /jobs/:job/checks/:check`: works the form out and saves it, unless somebody else has saved since. Where it can't be
  * kept, the answer comes all the same, and says that it is not saved; where it can't be worked out, it is kept all the same.
- * Whoever sent it may have gone on to another page meanwhile, so that nothing of it ends with them.
+ * Whoever sent it may have gone on to another page meanwhile, so that nothing of it ends with them but the page.
  */
 export function saveKeptCheck(desk: Desk): Action {
   return {
@@ -31,31 +32,42 @@ export function saveKeptCheck(desk: Desk): Action {
     needs: 'member',
     act: async (asked) => {
       const { read, ...sent } = readSent(asked.fields);
+      const gone = untilGone(asked.response);
       const keep = (save: CheckSave): Promise<Saved | undefined> =>
         saveCheck(desk.store, asked.visit.actor, asked.part('job'), asked.part('check'), save);
       const standing = await desk.study.standing(read, true).catch(async (error: unknown) => {
-        if (error instanceof ThreadError) await keep({ ...sent, standing: notWorkedOut(read) });
+        await keep({ ...sent, standing: notWorkedOut(read) });
         throw error;
       });
       const save = { ...sent, standing };
       try {
         const saved = await keep(save);
         if (saved === undefined) sendNothing(desk.templates, asked.response);
-        else await sendSaved(desk, asked, read, save, saved);
+        else await sendSaved(desk, asked, { form: read, save, gone }, saved);
       } catch (error) {
         const trouble = troubleOf(error);
         if (trouble === undefined) throw error;
-        await sendNotSaved(desk, asked, read, save, trouble.message);
+        await sendNotSaved(desk, asked, { form: read, save, gone }, trouble.message).catch(
+          (later: unknown) => {
+            throw later instanceof ThreadError ? error : later;
+          },
+        );
       }
     },
   };
 }
 
+/** What was sent, how it is saved, and when whoever sent it has gone: the save goes on then, its page is not made. */
+interface Sent {
+  readonly form: SentForm;
+  readonly save: CheckSave;
+  readonly gone: AbortSignal;
+}
+
 async function sendSaved(
   desk: Desk,
   { visit, part, request, response }: Asked,
-  form: SentForm,
-  save: CheckSave,
+  { form, save, gone }: Sent,
   saved: Saved,
 ): Promise<void> {
   const region = regionWanted(request);
@@ -68,23 +80,52 @@ async function sendSaved(
   const trail = job === undefined ? [] : [trailTo(job, saved.check)];
   const keeping = keepingView(saved, form.query, String(save.base), desk.store.now());
   const place = keptPlace(checkAddress(saved.check), visit.token, save.editor, keeping, trail);
-  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place });
-  response.status(region === 'page' ? 409 : hasAnswer ? 200 : 422);
-  response.type('html').send(html);
+  const page = await desk.study.page({ page: 'check', form, region, place }, gone).catch(threadErrorOf);
+  if (page instanceof ThreadError) {
+    const [status, words] = withoutPage[saved.kind === 'stale' ? 'stale' : 'saved'];
+    sendFailure(desk.templates, response, status, words);
+    return;
+  }
+  response.status(region === 'page' ? 409 : page.hasAnswer ? 200 : 422);
+  response.type('html').send(page.html);
+}
+
+/** What became of a save whose page could not be made. */
+const withoutPage = {
+  saved: [
+    503,
+    {
+      heading: 'It is saved',
+      message:
+        'What you wrote is kept, but its page could not be made just now. Load the check again in a moment.',
+    },
+  ],
+  stale: [
+    409,
+    {
+      heading: 'It is not saved',
+      message:
+        'This check was saved from another window after it was opened here, so what you wrote was not saved. Go back, and send it again in a moment to see both.',
+    },
+  ],
+} as const;
+
+function threadErrorOf(error: unknown): ThreadError {
+  if (error instanceof ThreadError) return error;
+  throw error;
 }
 
 async function sendNotSaved(
   desk: Desk,
   { visit, part, request, response }: Asked,
-  form: SentForm,
-  save: CheckSave,
+  { form, save, gone }: Sent,
   reason: string,
 ): Promise<void> {
   const region = regionWanted(request);
   const address = checkAddress({ jobId: part('job'), id: part('check') });
   const keeping = notSavedView(`${reason} It is tried again with the next change.`, String(save.base));
   const place = keptPlace(address, visit.token, save.editor, keeping);
-  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place });
+  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place }, gone);
   response.status(region === 'page' ? 503 : hasAnswer ? 200 : 422);
   response.type('html').send(html);
 }

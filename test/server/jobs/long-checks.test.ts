@@ -9,6 +9,7 @@ import { formOf, visitor, type Visitor } from './visitor.ts';
 
 const real = openStudy();
 let isBusy = false;
+let isPageBusy = false;
 const orBusy = <Asked extends readonly unknown[], T>(ask: (...asked: Asked) => Promise<T>) => {
   return (...asked: Asked): Promise<T> =>
     isBusy ? Promise.reject(new ThreadError('busy', 'Too much is waiting.')) : ask(...asked);
@@ -17,7 +18,10 @@ const study: Study = {
   ...real,
   check: orBusy(real.check),
   standing: orBusy(real.standing),
-  page: orBusy(real.page),
+  page: (...asked) =>
+    isPageBusy
+      ? Promise.reject(new ThreadError('busy', 'Too much is waiting.'))
+      : orBusy(real.page)(...asked),
 };
 const htmx = { 'HX-Request': 'true', 'HX-Target': 'section#answer' };
 
@@ -87,5 +91,20 @@ describe('a counter in a job', () => {
     const shown = plainText(await someone.page(job));
     expect(shown).toContain('% used');
     expect(shown).not.toContain('Unfinished');
+  });
+
+  it('says what became of a save whose page can’t be made just now', async () => {
+    const { check } = await counterInJob('Breakfast bar');
+    const form = formOf(await someone.page(check));
+    form.set('top.depth', '37 in');
+    isPageBusy = true;
+    const saved = await someone.send(check, form, htmx);
+    const stale = await someone.send(check, form);
+    isPageBusy = false;
+    expect(saved.status).toBe(503);
+    expect(plainText(await saved.text())).toContain('What you wrote is kept');
+    expect(stale.status).toBe(409);
+    expect(plainText(await stale.text())).toContain('what you wrote was not saved');
+    expect(formOf(await someone.page(check)).get('top.depth')).toBe('37 in');
   });
 });
