@@ -30,6 +30,8 @@ export interface Judgement {
   readonly governing: Check;
   /** Of brackets the board lifts off. */
   readonly warnings: readonly string[];
+  /** Of the brackets a resting board stands on, where that can't be said. */
+  readonly standing: readonly Judged[];
 }
 
 /** A shelf solved for its forces; its movements not yet. */
@@ -37,6 +39,8 @@ interface Solution {
   readonly context: Context;
   readonly spring: Worked | null;
   readonly warnings: readonly string[];
+  /** Of the brackets a resting board stands on, where that can't be said. */
+  readonly standing: readonly Judged[];
 }
 
 /** Every check of a shelf: all that its verdict rests on, and nothing that is only for reading. */
@@ -47,7 +51,7 @@ export function judgeShelf(shelf: Shelf): Judgement {
   const board = [
     ...strengthChecks(solution.context),
     ...movementChecks(solution.context, movements),
-    ...bracketChecks(solution.context),
+    ...bracketChecks(solution),
   ];
   return assemble(solution, movements, board, wall);
 }
@@ -71,7 +75,7 @@ export function judgeOtherFixing(before: Judgement, shelf: Shelf): Judgement {
 export function judgeUnlessItFails(shelf: Shelf): Judgement | null {
   const solution = solve(shelf);
   const { context } = solution;
-  const onBrackets = bracketChecks(context);
+  const onBrackets = bracketChecks(solution);
   if (anyFails(onBrackets)) return null;
   const strength = strengthChecks(context);
   if (anyFails(strength)) return null;
@@ -91,7 +95,8 @@ function anyFails(judged: readonly Judged[]): boolean {
 function solve(shelf: Shelf): Solution {
   const spring = shelf.capacity.basis === 'steel' ? springOf(shelf, shelf.capacity) : null;
   const rigid = contextOf(shelf, spring === null ? [Infinity] : [Infinity, spring.value]);
-  return { ...liftOff(rigid), spring };
+  const { context, warnings, judged } = liftOff(rigid);
+  return { context, spring, warnings, standing: judged };
 }
 
 /** The board itself. */
@@ -100,13 +105,14 @@ function strengthChecks(context: Context): Judged[] {
 }
 
 /** The brackets, and the board on them. */
-function bracketChecks(context: Context): Judged[] {
+function bracketChecks({ context, standing }: Solution): Judged[] {
   return [
     bracketCheck(context),
     ...boardScrewsCheck(context),
     ...tipForwardCheck(context),
     ...tipEndwiseCheck(context),
     ...pastBracketCheck(context),
+    ...standing,
   ];
 }
 

@@ -1,91 +1,72 @@
 import { show } from '../../../shared/quantity/index.ts';
-import { prepareBeam, solveSupports } from '../../mechanics/beam.ts';
-import type { BeamLoad } from '../../mechanics/beam-model.ts';
-import { largest } from '../../mechanics/polynomial.ts';
 import { contextOf, type Context } from './context.ts';
-import { beamOf, breaksOf, type Model } from './model.ts';
+import { makeCheck } from '../make-check.ts';
+import type { Judged } from '../judged.ts';
 import type { Shelf } from './shelf.ts';
+import { standings } from './standings.ts';
 
-const mostStates = 6;
+/** What comes of a board that only rests on its brackets. */
+export interface LiftOff {
+  readonly context: Context;
+  readonly warnings: readonly string[];
+  /** That it can't be said on which brackets the board stands: there are too many sets of them to work out. */
+  readonly judged: readonly Judged[];
+}
 
 /**
  * A board that only rests on its brackets may lift off some of them, and then stands on the others. Every set of brackets
- * it can come to stand on is found, and the board is worked out on each of them as well as on all: the worse counts.
+ * it can come to stand on is looked for, and the board is worked out on each of them as well as on all: the worst counts.
  */
-export function liftOff(context: Context): {
-  readonly context: Context;
-  readonly warnings: readonly string[];
-} {
-  const { shelf, service, solved } = context;
-  if (shelf.hold !== 'resting') return { context, warnings: [] };
-  const [full] = service;
+export function liftOff(context: Context): LiftOff {
+  const { shelf, solved } = context;
+  const nothing = { context, warnings: [], judged: [] };
+  if (shelf.hold !== 'resting') return nothing;
+  const [{ model }] = solved;
   const tolerance = 1e-9 * (shelf.board.selfWeight_Npm * shelf.length_m);
+  const liftsFromAll = shelf.positions_m.map((_, index) =>
+    context.situations.some(
+      ({ solved: on, forces }) => on.model === model && (forces.reactionMin_N[index] ?? 0) < -tolerance,
+    ),
+  );
+  if (!liftsFromAll.includes(true)) return nothing;
+  const { states, soft_Npm, complete } = standings(context);
   const lifting = shelf.positions_m.flatMap((_, index) =>
-    (full.forces.reactionMin_N[index] ?? 0) < -tolerance ? [index] : [],
+    liftsFromAll[index] === true || states.some((state) => !state.includes(index)) ? [index] : [],
   );
-  if (lifting.length === 0) return { context, warnings: [] };
-  const states = new Map<string, readonly number[]>();
-  for (const index of lifting) {
-    const state = standingOn(shelf, liftingLoad(full.solved.model, shelf, index));
-    if (state !== null && state.length < shelf.positions_m.length && states.size < mostStates) {
-      states.set(state.join(), state);
-    }
-  }
-  const soft = shelf.board.EI_Nm2 / shelf.length_m ** 3 / 1e6;
-  const stiffnesses = [...states.values()].map((state) =>
-    shelf.positions_m.map((_, index) => (state.includes(index) ? Infinity : soft)),
-  );
-  const base = solved.map(({ model }) => model.stiffness);
-  const places = lifting.map(
-    (index) => `${index + 1} (at ${show(shelf.positions_m[index] ?? 0, 'm', shelf.system)})`,
+  const [first, ...others] = solved.map(({ model: { stiffness } }) => stiffness);
+  const stiffnesses = (complete ? states : []).map((state) =>
+    shelf.positions_m.map((_, index) => (state.includes(index) ? Infinity : soft_Npm)),
   );
   return {
-    context: contextOf(shelf, [base[0] ?? Infinity, ...base.slice(1), ...stiffnesses]),
-    warnings: [
-      `The board only rests on its brackets and lifts off ${places.length === 1 ? 'bracket' : 'brackets'} ${places.join(', ')} in some arrangement of the loads; it rocks and rattles there. It is worked out with and without ${places.length === 1 ? 'it' : 'them'}. Screws from the arms into the board stop it.`,
-    ],
+    context:
+      stiffnesses.length === 0 ? context : contextOf(shelf, [first ?? Infinity, ...others, ...stiffnesses]),
+    warnings: [complete ? liftsOff(shelf, lifting) : liftsOffMany],
+    judged: complete ? [] : [tooMany(context)],
   };
 }
 
-/** The arrangement of the loads that lifts one bracket most. */
-function liftingLoad(model: Model, shelf: Shelf, index: number): BeamLoad {
-  const lines = [{ from_m: 0, to_m: shelf.length_m, load_Npm: shelf.board.selfWeight_Npm }];
-  const points: { at_m: number; load_N: number }[] = [];
-  for (const unit of model.cases) {
-    if (unit.action === null) continue;
-    if (!unit.always && (unit.field.reactions_N[index] ?? 0) >= 0) continue;
-    lines.push(...unit.load.lines);
-    points.push(...unit.load.points);
-  }
-  const heaviest = Math.max(0, ...model.roaming.map(({ load_N }) => load_N));
-  let stand = { at_m: 0, value: 0 };
-  for (const { bay, reactions } of model.influence) {
-    const down = Array.from(reactions[index] ?? [0], (coefficient) => -coefficient);
-    const peak = largest(down, 0, bay.to_m - bay.from_m);
-    if (peak.value > stand.value) stand = { at_m: bay.from_m + peak.at, value: peak.value };
-  }
-  if (heaviest > 0 && stand.value > 0) points.push({ at_m: stand.at_m, load_N: heaviest });
-  return { lines, points };
+function liftsOff(shelf: Shelf, lifting: readonly number[]): string {
+  const one = lifting.length === 1;
+  const places = lifting.map(
+    (index) => `${index + 1} (at ${show(shelf.positions_m[index] ?? 0, 'm', shelf.system)})`,
+  );
+  return `The board only rests on its brackets and lifts off ${one ? 'bracket' : 'brackets'} ${places.join(', ')} in some arrangement of the loads; it rocks and rattles there. It is worked out with and without ${one ? 'it' : 'them'}. Screws from the arms into the board stop it.`;
 }
 
-/**
- * The brackets a resting board stands on under one load, by active set: a bracket that would pull is let go, one that the
- * board sinks onto is taken up again. A set met twice ends the search. Null where fewer than two are left.
- */
-function standingOn(shelf: Shelf, load: BeamLoad): readonly number[] | null {
-  let standing = shelf.positions_m.map((_, index) => index);
-  const met = new Set<string>();
-  while (!met.has(standing.join())) {
-    met.add(standing.join());
-    if (standing.length < 2) return null;
-    const soft = shelf.board.EI_Nm2 / shelf.length_m ** 3 / 1e6;
-    const stiffness = shelf.positions_m.map((_, index) => (standing.includes(index) ? Infinity : soft));
-    const prepared = prepareBeam(beamOf(shelf, stiffness), breaksOf(shelf.actions));
-    const { reactions_N, sunk_m } = solveSupports(prepared, load);
-    standing = shelf.positions_m.flatMap((_, index) => {
-      const stays = standing.includes(index) ? (reactions_N[index] ?? 0) >= 0 : (sunk_m[index] ?? 0) > 0;
-      return stays ? [index] : [];
-    });
-  }
-  return standing.length < 2 ? null : standing;
+const liftsOffMany =
+  'The board only rests on its brackets and lifts off many of them as the loads come and go; it rocks and rattles there. Screws from the arms into the board stop it.';
+
+function tooMany({ shelf, service }: Context): Judged {
+  const parts = {
+    id: 'standing',
+    title: 'The brackets the board stands on',
+    unit: 'N',
+    demand: shelf.board.selfWeight_Npm * shelf.length_m,
+    capacity: null,
+    clause: 'equilibrium',
+    where: 'along the whole board',
+    combination: service[0].combination.name,
+    note: 'The board only rests on its brackets, and as the loads come and go it stands on too many different sets of them for all to be worked out. Nothing is said of it but what does not hold even where it stands on all. Screwed to the brackets, or on fewer of them, it can be worked out.',
+  } as const;
+  return { check: makeCheck(parts, shelf.system), steps: [] };
 }

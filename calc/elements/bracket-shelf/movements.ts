@@ -3,6 +3,7 @@ import type { Limit } from '../../../shared/check-document/index.ts';
 import type { Context, Solved } from './context.ts';
 import type { FactorOf, Peak } from './forces.ts';
 import { largestMovements, type Datum } from './movement.ts';
+import type { Model } from './model.ts';
 import { twistMovement } from './twist-of-bay.ts';
 
 /** How one bay moves, in m: along the board's middle line, and what twist adds at the front edge. */
@@ -34,8 +35,18 @@ export function longTermFactor(creep: number): FactorOf {
 /** Movement of every bay, the worst over the ideas of how stiff the brackets are. */
 export function movementsOf({ shelf, solved }: Context): Movements {
   const longTerm = longTermFactor(shelf.board.creep.factor);
+  const onFewer = solved.filter(isOnFewer);
+  const onAll = solved.filter((each) => !isOnFewer(each));
+  const lifted = solved[0].model.bays.map((_, index) =>
+    worstOver(onFewer, index, longTerm, 'start', solved[0].model),
+  );
+  const worst = (index: number, datum: Datum): readonly [Peak, Peak] => {
+    const [live, later] = worstOver(onAll, index, longTerm, datum);
+    const [liftedLive, liftedLater] = lifted[index] ?? [live, later];
+    return [largestPeak([live, liftedLive]), largestPeak([later, liftedLater])];
+  };
   const bays = solved[0].model.bays.map((bay, index): BayMovements => {
-    const [live, later] = worstOver(solved, index, longTerm, 'bay');
+    const [live, later] = worst(index, 'bay');
     return {
       bay,
       span_m: (bay.to_m - bay.from_m) * (bay.kind === 'span' ? 1 : 2),
@@ -50,7 +61,7 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   );
   const overall = isRigid
     ? bays.map((bay) => [bay.live, bay.longTerm] as const)
-    : bays.map((_, index) => worstOver(solved, index, longTerm, 'start'));
+    : bays.map((_, index) => worst(index, 'start'));
   return {
     bays,
     live: largestPeak(overall.map(([live]) => live)),
@@ -58,22 +69,29 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   };
 }
 
+/** A board that lifts off a bracket stands on fewer of them, each with a stiffness of its own. */
+function isOnFewer({ model }: Solved): boolean {
+  return typeof model.stiffness !== 'number';
+}
+
 /**
  * Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. A board that
  * lifts off a bracket is measured from the line of the brackets, not from itself.
+ *
+ * @param empty the board where it began; each as it is where left out
  */
 function worstOver(
   solved: readonly Solved[],
   index: number,
   longTerm: FactorOf,
   datum: Datum,
+  empty?: Model,
 ): readonly [Peak, Peak] {
   const each = solved.flatMap(({ model }) => {
     const bay = model.bays[index];
-    if (bay === undefined) return [];
-    const isLifted = typeof model.stiffness !== 'number';
-    const empty = isLifted ? solved[0]?.model : model;
-    return [largestMovements(model, bay, [liveFactor, longTerm], isLifted ? 'start' : datum, empty)];
+    return bay === undefined
+      ? []
+      : [largestMovements(model, bay, [liveFactor, longTerm], datum, empty ?? model)];
   });
   return [
     largestPeak(each.flatMap(([live]) => live ?? [])),
