@@ -59,7 +59,7 @@ export function readFixing(
     );
   }
   assumptions.push(
-    'Friction of the plate on the wall counts for nothing; the plate is stiff and turns about its lower end.',
+    'Friction of the plate on the wall counts for nothing; the plate is stiff and turns about the end that is pressed on the wall.',
   );
   return {
     assumptions,

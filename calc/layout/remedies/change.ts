@@ -55,11 +55,21 @@ const board = [
   'board-past-bracket',
 ];
 const wall = ['fixing', 'screw-metal'];
-const support = [...board, ...wall, 'bearing', 'bracket', 'board-screws', 'lift-off', 'toe-bearing', 'stud'];
+const support = [
+  ...board,
+  ...wall,
+  'bearing',
+  'bracket',
+  'board-screws',
+  'lift-off',
+  'standing',
+  'toe-bearing',
+  'stud',
+];
 
 /** The checks that a change of each kind can help. */
 const helps: Readonly<Record<RemedyKind, readonly string[]>> = {
-  'screw-down': [...board, 'lift-off', 'tip-forward', 'tip-endwise', 'bracket', 'bearing'],
+  'screw-down': [...board, 'lift-off', 'standing', 'tip-forward', 'tip-endwise', 'bracket', 'bearing'],
   'screw-length': wall,
   'screw-size': wall,
   'more-screws': wall,
