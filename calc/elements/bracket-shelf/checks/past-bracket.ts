@@ -24,8 +24,12 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
   const { system, board } = shelf;
   const { solved, factor, combination } = situation;
   const standing = shelf.positions_m.map((_, index) =>
-    largestCouple(solved.model, solved.lines, factor, index, (action) =>
-      action?.load.kind === 'roaming' ? 0 : noseLever(shelf, action, nose_m),
+    // What the rest of the board lifts off a bracket relieves nothing of what stands in front of it.
+    Math.max(
+      0,
+      largestCouple(solved.model, solved.lines, factor, index, (action) =>
+        action?.load.kind === 'roaming' ? 0 : noseLever(shelf, action, nose_m),
+      ),
     ),
   );
   const roaming = Math.max(0, ...solved.model.roaming.map(({ action, load_N }) => load_N * factor(action)));
@@ -78,11 +82,17 @@ function bentWidth(
 ): Readonly<Record<'b_a' | 'c_l' | 'c_r', number>> {
   const at = positions_m[index] ?? 0;
   const half = armWidth_m / 2;
-  const joints = (document.board.joints ?? []).filter((joint) => Math.abs(joint - at) > half);
-  const start = Math.max(0, ...joints.filter((joint) => joint < at));
-  const end = Math.min(length_m, ...joints.filter((joint) => joint > at));
+  const joints = document.board.joints ?? [];
+  const start = Math.max(0, ...joints.filter((joint) => joint < at - half));
+  const end = Math.min(length_m, ...joints.filter((joint) => joint > at + half));
   const [left, right] = [Math.max(start, at - half), Math.min(end, at + half)];
-  return { b_a: right - left, c_l: Math.min(nose_m, left - start), c_r: Math.min(nose_m, end - right) };
+  const [c_l, c_r] = [Math.min(nose_m, left - start), Math.min(nose_m, end - right)];
+  const joint = joints.find((each) => Math.abs(each - at) <= half);
+  if (joint === undefined) return { b_a: right - left, c_l, c_r };
+  // Of two lengths on one arm, the one with less of it.
+  return joint - left + c_l < right - joint + c_r
+    ? { b_a: joint - left, c_l, c_r: 0 }
+    : { b_a: right - joint, c_l: 0, c_r };
 }
 
 /** Mean lever past the tip of the arm: of a load spread over the depth, or of one that stands on a line. */

@@ -7,7 +7,7 @@ import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, coupleOn, largestCouple, worstCouple } from './reactions.ts';
+import { atBracket, coupleOn, largestCouple, leverFromWall, worstCouple } from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
@@ -133,16 +133,23 @@ function allowedBending(
 function armMoment(context: Context, index: number, s: number): Worked {
   const { shelf, service } = context;
   const d = shelf.depth_m;
-  const largest = (spread_m: number, lever_m: (e: number) => number) =>
+  const largest = (spread_m: (e: number) => number, lever_m: (e: number) => number) =>
     Math.max(
       ...service.map(({ solved, factor }) =>
         largestCouple(solved.model, solved.lines, factor, index, (action) =>
-          action === null || action.spread ? spread_m : Math.max(0, lever_m(action.eccentricity_m)),
+          Math.max(0, (action === null || action.spread ? spread_m : lever_m)(leverFromWall(shelf)(action))),
         ),
       ),
     );
-  const between = largest(s < d ? s ** 2 / (6 * d) : d / 2 - d ** 2 / (3 * s), (e) => (e * (s - e)) / s);
-  const inFront = largest(s < d ? (d - s) ** 2 / (2 * d) : 0, (e) => e - s);
+  const between = largest(
+    () => (s < d ? s ** 2 / (6 * d) : d / 2 - d ** 2 / (3 * s)),
+    (e) => (e * (s - e)) / s,
+  );
+  // (d − s)² / 2d where the middle of it is at mid-depth; a strip along the front edge draws it forward.
+  const inFront = largest(
+    (e) => (s < d ? e - s + s ** 2 / (2 * d) : 0),
+    (e) => e - s,
+  );
   const R = Math.max(...service.map(({ forces }) => forces.reactionMax_N[index] ?? 0));
   return between >= inFront
     ? work(armBetween, { R, e_M: R === 0 ? 0 : between / R }, shelf.system)
