@@ -226,13 +226,18 @@ function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]
   };
 }
 
+/** The members of a box's frame, back to front. */
+export function frameOf({ parts }: Pick<Board, 'parts'>): readonly BoardPart[] {
+  return parts.filter(({ name }) => name.startsWith('frame member'));
+}
+
 /** Bending stiffness of a part about its own middle. */
 export function ownStiffness(part: Part): number {
   return (part.E_Pa * part.width_m * part.height_m ** 3) / 12;
 }
 
 function shearStiffness(input: BoardInput, parts: readonly BoardPart[]): number | null {
-  const webs = input.box === undefined ? parts : parts.filter(({ name }) => name.startsWith('frame'));
+  const webs = input.box === undefined ? parts : frameOf({ parts });
   let sum = 0;
   for (const { material, width_m, height_m } of webs) {
     if (material.G_Pa === null) return null;

@@ -42,6 +42,27 @@ export const armStress = formula({
   source: { document: 'elementary mechanics', edition: '', clause: 'bending and tension of a rectangle' },
 });
 
+/** Stress in an arm that is bent and pushed along its length, which adds to its sag. */
+export const pushedArmStress = formula({
+  symbol: 'f_s',
+  caption: 'stress in the pushed arm, its sag under the push counted',
+  expression: 'N / (b * t) + 6 * M / (b * t^2) / (1 - 1.6 * N / (b * t * F_e))',
+  symbols: { N: 'N', M: 'N.m', b: 'm', t: 'm', F_e: 'Pa' },
+  unit: 'Pa',
+  source: aisc('Appendix 8, Eq. A-8-3 with C_m = 1 and α = 1.6'),
+  valid: '1.6 N < F_e b t',
+});
+
+/** Allowable stress of a bar in tension. */
+export const allowableSteelTension = formula({
+  symbol: 'F_t',
+  caption: 'allowable stress of the steel in tension',
+  expression: 'F_y / 1.67',
+  symbols: { F_y: 'Pa' },
+  unit: 'Pa',
+  source: aisc('D2, Eq. D2-1 with Ω = 1.67'),
+});
+
 /** Stress in a flat plate beside the holes in it. */
 export const plateStress = formula({
   symbol: 'f_pl',

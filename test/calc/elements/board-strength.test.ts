@@ -58,6 +58,25 @@ describe('strength of a plain board', () => {
     expect(found.demand / ((w * 48 * inch) / 2 / (0.5 * inch * 10 * inch))).toBeCloseTo(1, 9);
   });
 
+  it('a hollow box bears where its frame stands over the arm: two of three members of 3/4 in on an arm of 9 in', () => {
+    const box = { skin: '1/4 in', frame: '3/4 in', members: 3, frameMaterial: 'eastern-white-pine' };
+    const on = (amount: string) =>
+      judge(
+        shelf({
+          board: { thickness: '2-1/2 in', box },
+          brackets: { arm: '9 in' },
+          loads: [line(amount)],
+        }),
+        'bearing',
+      );
+    const found = on('60 lbf/ft');
+    // Half of 30 lbf/ft more on 1 × 1.5 in.
+    expect((found.demand - on('30 lbf/ft').demand) / psi).toBeCloseTo(60 / 1.5, 6);
+    expect(found.note).toContain('1-1/2 in');
+    // Eastern white pine, green, across the grain: 220 psi (Wood Handbook, Table 5-3b), over 1.67 and × 1.5 dry (ASTM D245).
+    expect(found.capacity / psi).toBeCloseTo((220 / 1.67) * 1.5, 6);
+  });
+
   it('where two lengths meet, each bears on its half of the arm', () => {
     const jointed = shelf({
       board: { joints: ['24 in'] },

@@ -57,6 +57,31 @@ describe('a rated bracket', () => {
     expect([found.ratio, found.outcome]).toEqual([null, 'does-not-hold']);
   });
 
+  it('lifted by a hand on a long overhang: a tenth of the rated couple holds, above it cannot say, above all of it no', () => {
+    // Brackets at 6 and 22 in of 48: the hand at the right end lifts the left one by 50 × 26 / 16, at the front edge.
+    const weight = ownWeight / 48;
+    const C = ((50 * 26) / 16) * 10 + ((48 * weight * 2) / 16) * 5;
+    const rated = (allowable: string, hold: 'screwed' | 'resting' = 'screwed') =>
+      judge(
+        shelf({
+          brackets: {
+            positions: ['6 in', '22 in'],
+            hold,
+            capacity: { basis: 'rated', allowable, at: '10 in' },
+          },
+          loads: [{ kind: 'roaming', amount: '50 lbf', duration: 'seven-days' }],
+        }),
+        'bracket',
+      );
+    const unsure = rated('200 lbf');
+    expect(unsure.demand / (poundForce * inch)).toBeCloseTo(C, 4);
+    expect(unsure).toMatchObject({ outcome: 'cannot-say', where: 'bracket 1, at 6 in' });
+    expect(unsure.note).toContain('ask the maker');
+    expect(rated(`${(C / 1.0001).toFixed(2)} lbf`)).toMatchObject({ outcome: 'cannot-say' });
+    expect(rated(`${(C * 1.0001).toFixed(2)} lbf`)).toMatchObject({ outcome: 'holds' });
+    expect(rated('20 lbf').outcome).toBe('does-not-hold');
+  });
+
   it('no rating: cannot say, however small the load', () => {
     const found = on({ basis: 'unknown', what: 'cast iron' }, []);
     expect([found.ratio, found.outcome]).toEqual([null, 'cannot-say']);
@@ -167,6 +192,80 @@ describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AI
     const [C, M] = [100 * 3 + weight * 4, (100 * 3 * 3) / 6 + (weight * 36) / 48];
     expect(found.where).toContain('bracket 1');
     expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + C / 8 / 0.25, 1);
+  });
+});
+
+describe('steel arms that are lifted: brackets at 0, 12 and 24 in of a 144 in board, 40 lbf at its end', () => {
+  // Clapeyron's three moments with shear, Φ = 12 EI / κGA L²: the moment over the middle bracket, and what lifts it.
+  const plain = mapleBoard(10, 0.75);
+  const w = (plain.weight_Npm * inch) / poundForce;
+  const [L, c] = [12, 120];
+  const Phi = (12 * plain.EI) / (plain.GA * (L * inch) ** 2);
+  const carried = (1 - Phi / 2) / (4 * (1 + Phi / 4));
+  const lift = ((1 + 2 * carried) * 40 * c) / L;
+  const ownMoment = carried * ((w * c ** 2) / 2) - (w * L ** 2) / (8 * (1 + Phi / 4));
+  const ownLift = (2 * ownMoment + (w * c ** 2) / 2) / L - w * L;
+  const on = (capacity: Capacity, eccentricity: string) =>
+    judge(
+      shelf({
+        board: { length: '144 in' },
+        brackets: { positions: ['0 in', '12 in', '24 in'], capacity },
+        loads: [
+          {
+            kind: 'point',
+            amount: '40 lbf',
+            at: '144 in',
+            eccentricity,
+            duration: 'permanent',
+            arrangement: 'fixed',
+          },
+        ],
+      }),
+      'bracket',
+    );
+  const steel = { basis: 'steel', metal: 'a36', width: '2 in', thickness: '1 in' } as const;
+
+  it('a plain arm is bent by the larger lift', () => {
+    const found = on(steel, '6 in');
+    const C = lift * 6 + ownLift * 5;
+    expect(found.where).toBe('bracket 2, at 12 in');
+    expect(found.demand / psi).toBeCloseTo((6 * C) / 2, 1);
+  });
+
+  it('a strut is pulled, against F_y / 1.67 (AISC 360 D2)', () => {
+    const strut = { at: '3 in', drop: '3 in', width: '1/2 in', thickness: '1/2 in' } as const;
+    const found = on({ ...steel, strut }, '3 in');
+    const C = lift * 3 + ownLift * 5;
+    expect(found.where).toBe('bracket 2, at 12 in');
+    expect(found.demand / psi).toBeCloseTo((C * Math.SQRT2) / 3 / 0.25, 1);
+    expect(found.capacity / psi).toBeCloseTo(36000 / 1.67, 6);
+  });
+});
+
+describe('a lifted arm on a strut: pushed, it may buckle (AISC 360 E3) and sags the more (Appendix 8, from memory)', () => {
+  it('1 × 1/8 in, 9 in between wall and strut, far weaker than pulled', () => {
+    const strut = { at: '9 in', drop: '9 in', width: '1 in', thickness: '1/2 in' } as const;
+    const found = judge(
+      shelf({
+        board: { thickness: '1-1/2 in' },
+        brackets: {
+          positions: ['6 in', '22 in'],
+          capacity: { basis: 'steel', metal: 'a36', width: '1 in', thickness: '1/8 in', strut },
+        },
+        loads: [{ kind: 'roaming', amount: '20 lbf', duration: 'seven-days' }],
+      }),
+      'bracket',
+    );
+    const [hand, own] = [
+      (20 * 26) / 16,
+      (48 * ((mapleBoard(10, 1.5).weight_Npm * inch) / poundForce) * 2) / 16,
+    ];
+    const [C, M] = [hand * 10 + own * 5, hand * (10 - 9) + own * (5 - 9 + 9 ** 2 / 20)];
+    const F_e = (Math.PI ** 2 * 29e6) / (9 / (0.125 / Math.sqrt(12))) ** 2;
+    const f_a = C / 9 / 0.125;
+    expect(found.where).toBe('bracket 1, at 6 in');
+    expect(found.demand / psi).toBeCloseTo(f_a + (6 * M) / 0.125 ** 2 / (1 - (1.6 * f_a) / F_e), 1);
+    expect(found.capacity / psi).toBeCloseTo((0.877 * F_e) / 1.67, 2);
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { bareCounter as bare, mapleWeight_lbf } from './counter-documents.ts';
-import { inch, poundForce } from './documents.ts';
+import { inch, poundForce, psi } from './documents.ts';
 import { errorPaths } from './error-paths.ts';
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import { startChecks } from '../../../server/start-checks.ts';
@@ -248,6 +248,18 @@ describe('a counter overhang by hand', () => {
     );
     expect(across?.outcome).toBe('does-not-hold');
     expect(across?.note).toContain('Black maple stands in');
+  });
+});
+
+describe('a flat bar on edge under the top', () => {
+  it('may turn over: AISC 360 F11.2(c), from memory, 1.9 E / (L d / t²) / 1.67 for 1/5 × 3 in, 32 in long', () => {
+    const bar = { kind: 'flat-bar', from: '2 in', to: '34 in', metal: 'a36' } as const;
+    const capacity = (width: string, thickness: string): number => {
+      const props = ['10 in', '36 in', '62 in'].map((at) => ({ ...bar, at, width, thickness }));
+      return (outcome({ ...start, props }, 'prop')?.capacity?.value ?? NaN) / psi;
+    };
+    expect(capacity('0.2 in', '3 in')).toBeCloseTo((1.9 * 29e6) / ((32 * 3) / 0.2 ** 2) / 1.67, 1);
+    expect(capacity('3 in', '1/2 in')).toBeCloseTo(0.6 * 36e3, 6);
   });
 });
 

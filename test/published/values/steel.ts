@@ -32,6 +32,19 @@ export const steelValues: readonly PublishedValue[] = [
     why: 'exact',
     memory: true,
   }),
+  published(steel.allowableSteelTension, { F_y: 36 * ksi }, 21.6 * ksi, {
+    tolerance: 3e-3,
+    source: 'AISC Manual of Steel Construction, 9th ed. (ASD), D1: 0.60 F_y of 36 ksi on the gross area',
+    why: '0.60 for 1 / 1.67 = 0.599',
+    memory: true,
+  }),
+  published(steel.pushedArmStress, { N: 1000, M: 10, b: 0.02, t: 0.01, F_e: 40e6 }, 42.5e6, {
+    tolerance: 1e-9,
+    source:
+      'AISC 360-16 Appendix 8, from memory, by hand: 5 MPa of push; 30 MPa of bending / (1 − 1.6 × 5 / 40)',
+    why: 'exact',
+    memory: true,
+  }),
   published(steel.barSlenderness, { L_b: 14 * inch, t: 3.5 * inch, b: inch / 16 }, 12_544, {
     tolerance: 1e-9,
     source: 'worked by hand: 14 × 3.5 × 16²',

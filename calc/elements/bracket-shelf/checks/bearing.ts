@@ -1,19 +1,31 @@
+import { show } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { bearingStress } from '../../../standards/nds-2018/3-members.ts';
-import { makeCheck } from '../../make-check.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
+import { frameOf, type BoardPart } from '../board.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { atBracket, largestReaction } from './reactions.ts';
 
-/** Crushing of the board on an arm, over the area of board that truly lies on it. */
+/** Crushing of the board on an arm, over the area of board that truly lies on it; of a box, where its frame stands over the arm. */
 export function bearingCheck(context: Context): Judged {
+  const { shelf } = context;
+  const frame = shelf.document.board.box === undefined ? [] : frameOf(shelf.board);
+  const [first] = frame;
+  const { onArms } = shelf.board;
+  if (first === undefined) return crushing(context, onArms, shelf.bearingLength_m, '');
+  const length_m = frame.reduce((sum, member) => sum + lengthOnArm(member, shelf.bearingLength_m), 0);
+  const words = `A box bears where its frame stands over the arm: ${show(length_m, 'm', shelf.system)}.`;
+  return worstCheck([crushing(context, onArms, length_m, words), crushing(context, first, length_m, words)]);
+}
+
+function crushing(context: Context, { material }: BoardPart, length_m: number, words: string): Judged {
   const { shelf, service } = context;
   const worst = largestReaction(service, (reaction_N, index) => reaction_N / widthUnder(shelf, index));
   const width_m = widthUnder(shelf, worst.index);
-  const area = width_m * shelf.bearingLength_m;
+  const area = width_m * Math.max(least_m, length_m);
   const stress = work(bearingStress, { R: worst.weighted * width_m, A_b: area }, shelf.system);
-  const { material } = shelf.board.onArms;
   const resistance = context.resist(material, 'bearing', worst.situation.combination.duration);
   return {
     check: makeCheck(
@@ -26,12 +38,17 @@ export function bearingCheck(context: Context): Judged {
         clause: resistance.clause,
         where: atBracket(shelf, worst.index),
         combination: worst.situation.combination.name,
-        note: resistance.ok ? '' : `Cannot say: ${resistance.why}.`,
+        note: resistance.ok ? words : `Cannot say: ${resistance.why}.`,
       },
       shelf.system,
     ),
     steps: [stress.step, ...(resistance.ok ? [resistance.step] : [])],
   };
+}
+
+/** How much of the arm a member of the frame stands over, the arm reaching from the wall to a_m. */
+function lengthOnArm({ y_m, width_m }: BoardPart, a_m: number): number {
+  return Math.max(0, Math.min(y_m + width_m, a_m) - Math.max(0, y_m));
 }
 
 /**
@@ -44,8 +61,8 @@ function widthUnder({ armWidth_m, positions_m, length_m, document }: Shelf, inde
   const [left, right] = [Math.max(0, at - half), Math.min(length_m, at + half)];
   const joint = (document.board.joints ?? []).find((each) => Math.abs(each - at) <= Math.max(half, 0.001));
   if (joint === undefined) return right - left;
-  return Math.max(leastWidth_m, Math.min(joint - left, right - joint));
+  return Math.max(least_m, Math.min(joint - left, right - joint));
 }
 
 /** A board that ends where its arm does lies on next to nothing. */
-const leastWidth_m = 1e-4;
+const least_m = 1e-4;

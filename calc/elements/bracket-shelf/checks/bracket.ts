@@ -4,7 +4,7 @@ import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestReaction, worstCouple } from './reactions.ts';
+import { atBracket, coupleWords, largestReaction, worstCouple, worstLiftingCouple } from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';
 
 /** Each bracket against its rating or its steel; without either, cannot say. */
@@ -64,8 +64,32 @@ function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { b
     ),
     steps: [...ratingSteps, demand.step, allowed.step],
   };
-  return worstCheck([reaction, byCouple]);
+  const lifted = worstLiftingCouple(context);
+  if (lifted === null) return worstCheck([reaction, byCouple]);
+  const up = work(couple, { R: lifted.reaction_N, e_R: lifted.lever_m }, system, coupleWords(lifted));
+  const byLift: Judged = {
+    check: makeCheck(
+      {
+        id: 'bracket',
+        title: 'Couple that lifts one bracket',
+        unit: 'N.m',
+        demand: up.value,
+        capacity: allowed.value,
+        clause: `${clause}; of lift, common practice, no source`,
+        where: atBracket(shelf, lifted.index),
+        combination: lifted.combination,
+        sureUpTo: sureOfLift,
+        note: 'A rating is of load on a bracket and says nothing of lift: a tenth of it is taken to hold; above that, ask the maker, or have less board past the last bracket.',
+      },
+      system,
+    ),
+    steps: [...ratingSteps, up.step, allowed.step],
+  };
+  return worstCheck([reaction, byCouple, byLift]);
 }
+
+/** Share of a rating a bracket is taken to hold against lift, of which ratings say nothing. */
+const sureOfLift = 0.1;
 
 function unknownBracket({ shelf, service }: Context, what: string | undefined): Judged {
   const heaviest = largestReaction(service);

@@ -10,7 +10,14 @@ import type { Judged } from '../../judged.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple, largestReaction, leverFromWall, smallestCouple } from './reactions.ts';
+import {
+  atBracket,
+  largestCouple,
+  largestReaction,
+  leastCouple_Nm,
+  leverFromWall,
+  smallestCouple,
+} from './reactions.ts';
 
 /** Everything the wall has to say: checks, a row for each bracket, and what was assumed. */
 export interface WallAnswer {
@@ -55,9 +62,6 @@ export function wallAnswer(context: Context): WallAnswer {
 const lifted =
   'A bracket that is pulled up presses the upper end of its plate against the wall, and the plate turns about that end: the wall has to be as solid there.';
 
-/** A smaller couple comes of rounding. */
-const least_Nm = 1e-6;
-
 /**
  * Every bracket with what acts on it: its load and the largest couple in each combination, and the couple the other way
  * where the board is screwed down and can lift an arm. The largest shear goes with both, though they need not meet.
@@ -79,7 +83,7 @@ function standingsOf({ shelf, situations }: Context): Standing[] {
       C_D: shelf.code.connectionDuration(combination.duration),
     };
     const acting = { combination: combination.name, load };
-    if (up_Nm <= least_Nm) return [acting];
+    if (up_Nm <= leastCouple_Nm) return [acting];
     return [acting, { ...acting, load: { ...load, couple_Nm: up_Nm, isLifted: true } }];
   };
   const [head, ...others] = situations;

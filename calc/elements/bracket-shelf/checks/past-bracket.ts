@@ -5,7 +5,7 @@ import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import { patch_m, type Action, type Shelf } from '../shelf.ts';
-import { atBracket, largestCouple } from './reactions.ts';
+import { atBracket, largestCouple, reactionAndLever } from './reactions.ts';
 
 /** Up to this share of the derived strength across the grain the check holds; above it, it cannot say. */
 const sureAcrossGrain = 0.5;
@@ -39,12 +39,11 @@ function judge(context: Context, situation: Situation, nose_m: number): Judged {
   });
   const index = bent.indexOf(Math.max(...bent));
   const largest = standing[index] ?? 0;
-  const reaction = situation.forces.reactionMax_N[index] ?? 0;
-  const moment = work(
-    noseMoment,
-    { P: roaming, l_P: patchLever(nose_m), R: reaction, l_R: reaction > 0 ? largest / reaction : 0 },
-    system,
+  const { reaction_N: R, lever_m: l_R } = reactionAndLever(
+    largest,
+    situation.forces.reactionMax_N[index] ?? 0,
   );
+  const moment = work(noseMoment, { P: roaming, l_P: patchLever(nose_m), R, l_R }, system);
   const part = board.onArms;
   const stress = work(
     noseStress,

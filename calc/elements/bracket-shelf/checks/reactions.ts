@@ -1,4 +1,5 @@
 import { show } from '../../../../shared/quantity/index.ts';
+import { couple } from '../../bracket-formulas.ts';
 import type { Context, Situation } from '../context.ts';
 import { extremeOf, type FactorOf, type Lines } from '../forces.ts';
 import type { Model } from '../model.ts';
@@ -53,7 +54,8 @@ export function smallestCouple(
   return extremeCouple({ model, lines }, factor, index, lever_m, -1);
 }
 
-function extremeCouple(
+/** The largest such sum, or for sense −1 the smallest. */
+export function extremeCouple(
   { model, lines }: { readonly model: Model; readonly lines: Lines },
   factor: FactorOf,
   index: number,
@@ -79,25 +81,73 @@ export interface Turn {
   readonly reaction_N: number;
   readonly lever_m: number;
   readonly combination: string;
+  /** The loads lift the arm; couple and reaction are counted upward. */
+  readonly isLifted: boolean;
 }
 
+/** A smaller couple comes of rounding. */
+export const leastCouple_Nm = 1e-6;
+
 /** The largest couple one bracket carries about the wall finish. */
-export function coupleOn({ shelf, service }: Context, index: number): Turn {
+export function coupleOn(context: Context, index: number): Turn {
+  return largestTurn(turnsOn(context, index, 1));
+}
+
+/** The largest couple that lifts one bracket's arm; null where none does. */
+export function liftingCoupleOn(context: Context, index: number): Turn | null {
+  if (context.shelf.hold !== 'screwed') return null;
+  const turn = largestTurn(turnsOn(context, index, -1));
+  return turn.couple_Nm > leastCouple_Nm ? turn : null;
+}
+
+function turnsOn({ shelf, service }: Context, index: number, sense: 1 | -1): readonly [Turn, ...Turn[]] {
   const lever = leverFromWall(shelf);
-  const turns = service.map(({ solved, factor, forces, combination }): Turn => {
-    const couple_Nm = largestCouple(solved.model, solved.lines, factor, index, lever);
-    const reaction_N = forces.reactionMax_N[index] ?? 0;
-    const lever_m = reaction_N === 0 ? 0 : couple_Nm / reaction_N;
-    return { index, couple_Nm, reaction_N, lever_m, combination: combination.name };
-  });
+  const turnIn = ({ solved: { model, lines }, factor, forces, combination }: Situation): Turn => {
+    const couple_Nm = sense * extremeCouple({ model, lines }, factor, index, lever, sense);
+    const reaction_N = sense * ((sense === 1 ? forces.reactionMax_N : forces.reactionMin_N)[index] ?? 0);
+    return {
+      index,
+      couple_Nm,
+      ...reactionAndLever(couple_Nm, reaction_N),
+      combination: combination.name,
+      isLifted: sense === -1,
+    };
+  };
+  const [first, ...rest] = service;
+  return [turnIn(first), ...rest.map(turnIn)];
+}
+
+/** The lever that makes a reaction the couple; loads that add up to nothing can still turn a bracket. */
+export function reactionAndLever(
+  couple_Nm: number,
+  reaction_N: number,
+): { readonly reaction_N: number; readonly lever_m: number } {
+  const R = reaction_N === 0 ? 1e-9 : reaction_N;
+  return { reaction_N: R, lever_m: couple_Nm / R };
+}
+
+/** The largest couple of several. */
+export function largestTurn(turns: readonly [Turn, ...Turn[]]): Turn {
   return turns.reduce((worst, each) => (each.couple_Nm > worst.couple_Nm ? each : worst));
 }
 
 /** The largest couple any bracket carries about the wall finish. */
 export function worstCouple(context: Context): Turn {
-  return context.shelf.positions_m
-    .map((_, index) => coupleOn(context, index))
-    .reduce((worst, each) => (each.couple_Nm > worst.couple_Nm ? each : worst));
+  const [first, ...rest] = context.shelf.positions_m.map((_, index) => coupleOn(context, index));
+  return largestTurn([first ?? coupleOn(context, 0), ...rest]);
+}
+
+/** The largest couple that lifts any bracket; null where none does. */
+export function worstLiftingCouple(context: Context): Turn | null {
+  const [first, ...rest] = context.shelf.positions_m.flatMap(
+    (_, index) => liftingCoupleOn(context, index) ?? [],
+  );
+  return first === undefined ? null : largestTurn([first, ...rest]);
+}
+
+/** What a couple is called on a line of working. */
+export function coupleWords({ isLifted }: Turn): string {
+  return isLifted ? 'couple about the wall finish that lifts the bracket' : couple.caption;
 }
 
 /** Lever of a load about the wall finish. */

@@ -1,8 +1,9 @@
 import { show } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
-import { allowableSteelBending, armStress } from '../../../standards/aisc-360/steel-arm.ts';
+import { armStress } from '../../../standards/aisc-360/steel-arm.ts';
 import type { Judged } from '../../judged.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
+import { allowedBending } from '../../steel-bar.ts';
 import { noEffect, worstOf, type Analysed } from '../analysed.ts';
 import { barMetal, type FlatBar } from '../bar.ts';
 import { barMoment, bracketCouple } from '../hold-formulas.ts';
@@ -63,10 +64,10 @@ function ofBar(overhang: Overhang, analysed: Analysed, bar: FlatBar, index: numb
     const note = `${metal.name} has no yield point: its bending cannot be vouched for.`;
     return { check: makeCheck({ ...parts, demand: stress.value, capacity: null, note }, system), steps };
   }
-  const allowed = work(allowableSteelBending, { F_y: metal.yield_Pa }, system);
+  const allowed = allowedBending({ E_s: metal.E_Pa, F_y: metal.yield_Pa, b, t }, bar.to - bar.from, system);
   return {
-    check: makeCheck({ ...parts, demand: stress.value, capacity: allowed.value }, system),
-    steps: [...steps, allowed.step],
+    check: makeCheck({ ...parts, demand: stress.value, capacity: allowed.value_Pa }, system),
+    steps: [...steps, ...allowed.steps],
   };
 }
 

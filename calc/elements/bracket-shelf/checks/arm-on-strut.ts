@@ -1,0 +1,177 @@
+import type { Step } from '../../../../shared/check-result.ts';
+import { work, type Worked } from '../../../formula/step.ts';
+import * as steel from '../../../standards/aisc-360/steel-arm.ts';
+import { armBetween, armInFront, armPull, couple } from '../../bracket-formulas.ts';
+import { makeCheck } from '../../make-check.ts';
+import type { Judged } from '../../judged.ts';
+import { allowedBending, allowedSqueeze, type Allowed, type SteelBar } from '../../steel-bar.ts';
+import type { Context } from '../context.ts';
+import {
+  atBracket,
+  coupleOn,
+  coupleWords,
+  extremeCouple,
+  leverFromWall,
+  liftingCoupleOn,
+  reactionAndLever,
+  worstCouple,
+  worstLiftingCouple,
+  type Turn,
+} from './reactions.ts';
+
+/** A bar between the arm, `at` from the wall, and the wall, `drop` below the arm; all in m. */
+interface Strut {
+  readonly at: number;
+  readonly drop: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+/** Every arm on its strut, and the struts that carry most: a loaded arm is pulled and its strut squeezed, a lifted one the other way. */
+export function armsOnStruts(context: Context, bar: SteelBar, strut: Strut): readonly [Judged, ...Judged[]] {
+  const arms = context.shelf.positions_m.flatMap((_, index) =>
+    present(coupleOn(context, index), liftingCoupleOn(context, index)).map((turn) =>
+      armCheck(context, bar, strut, turn),
+    ),
+  );
+  const lifted = worstLiftingCouple(context);
+  const struts = lifted === null ? [] : [strutCheck(context, bar, strut, lifted)];
+  return [strutCheck(context, bar, strut, worstCouple(context)), ...struts, ...arms];
+}
+
+function present(...turns: readonly (Turn | null)[]): Turn[] {
+  return turns.filter((turn) => turn !== null);
+}
+
+function armCheck(context: Context, bar: SteelBar, strut: Strut, turn: Turn): Judged {
+  const { shelf } = context;
+  const { system } = shelf;
+  const { b, t } = bar;
+  const { isLifted } = turn;
+  const whole = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system, coupleWords(turn));
+  const arm = armMoment(context, turn, strut.at);
+  const words = isLifted ? 'push along the lifted arm' : armPull.caption;
+  const along = work(armPull, { C: whole.value, h: strut.drop }, system, words);
+  const bent = allowedBending(bar, Math.max(shelf.arm_m - strut.at, strut.at), system);
+  const forces = { M: arm.value, N: along.value, b, t };
+  const pushed = isLifted ? pushedArm(context, bar, strut, forces) : null;
+  const stress = pushed?.stress ?? work(steel.armStress, forces, system);
+  const allowed = pushed === null || bent.value_Pa <= pushed.allowed.value_Pa ? bent : pushed.allowed;
+  const check = makeCheck(
+    {
+      id: 'bracket',
+      title: isLifted ? 'Bending and push of the lifted steel arm' : 'Bending and pull of the steel arm',
+      unit: 'Pa',
+      demand: stress.value,
+      capacity: allowed.value_Pa,
+      clause: 'AISC 360 H1, sum of stresses',
+      where: atBracket(shelf, turn.index),
+      combination: turn.combination,
+    },
+    system,
+  );
+  const others = pushed === null ? [] : pushed.allowed.steps;
+  return { check, steps: [whole.step, arm.step, along.step, ...others, stress.step, ...bent.steps] };
+}
+
+/**
+ * A lifted arm is pushed against the wall by its strut: it may buckle between them, and sags the more. Pushed past five
+ * eighths of its elastic buckling load it has buckled, whatever bends it.
+ */
+function pushedArm(
+  { shelf: { system } }: Context,
+  bar: SteelBar,
+  { at }: Strut,
+  forces: { readonly M: number; readonly N: number; readonly b: number; readonly t: number },
+): { readonly stress: Worked; readonly allowed: Allowed } {
+  const { F_e, ...allowed } = allowedSqueeze(bar, at, system, 'allowable stress of the pushed arm');
+  const isBuckled = 1.6 * forces.N >= F_e * forces.b * forces.t;
+  const stress = isBuckled
+    ? work(steel.armStress, forces, system)
+    : work(steel.pushedArmStress, { ...forces, F_e }, system);
+  return { stress, allowed };
+}
+
+function strutCheck({ shelf }: Context, bar: SteelBar, strut: Strut, turn: Turn): Judged {
+  const { system } = shelf;
+  const length = Math.hypot(strut.at, strut.drop);
+  const total = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system, coupleWords(turn));
+  const force = work(steel.strutForce, { C: total.value, L_d: length, s: strut.at, h: strut.drop }, system);
+  const stress = work(steel.strutStress, { N_d: force.value, A_d: strut.width * strut.thickness }, system);
+  const { title, clause, allowed } = turn.isLifted
+    ? {
+        title: 'Pull on the strut of a lifted bracket',
+        clause: 'AISC 360 D2',
+        allowed: inTension(bar, shelf),
+      }
+    : {
+        title: 'Buckling of the strut',
+        clause: 'AISC 360 E3',
+        allowed: allowedSqueeze({ ...bar, b: strut.width, t: strut.thickness }, length, system),
+      };
+  const parts = {
+    id: 'bracket',
+    title,
+    unit: 'Pa',
+    demand: stress.value,
+    capacity: allowed.value_Pa,
+    clause,
+    where: atBracket(shelf, turn.index),
+    combination: turn.combination,
+  } as const;
+  return {
+    check: makeCheck(parts, system),
+    steps: [total.step, force.step, stress.step, ...allowed.steps],
+  };
+}
+
+function inTension(
+  { F_y }: SteelBar,
+  { system }: Context['shelf'],
+): { readonly value_Pa: number; readonly steps: readonly Step[] } {
+  const pulled = work(steel.allowableSteelTension, { F_y }, system);
+  return { value_Pa: pulled.value, steps: [pulled.step] };
+}
+
+/**
+ * Moment in an arm on a strut, each load at its own lever: between wall and strut as on a beam (AISC Manual, Table 3-23,
+ * case 8), in front of the strut as a cantilever. What is spread over the depth counts with the mean of these over the depth.
+ * Loads on the other side of the strut would relieve it and are left out. A lifted arm is bent the other way.
+ */
+function armMoment({ shelf, service }: Context, { index, isLifted }: Turn, s: number): Worked {
+  const d = shelf.depth_m;
+  const sense = isLifted ? -1 : 1;
+  const largest = (spread_m: (e: number) => number, lever_m: (e: number) => number) =>
+    Math.max(
+      ...service.map(
+        ({ solved, factor }) =>
+          sense *
+          extremeCouple(
+            solved,
+            factor,
+            index,
+            (action) =>
+              Math.max(
+                0,
+                (action === null || action.spread ? spread_m : lever_m)(leverFromWall(shelf)(action)),
+              ),
+            sense,
+          ),
+      ),
+    );
+  const between = largest(
+    () => (s < d ? s ** 2 / (6 * d) : d / 2 - d ** 2 / (3 * s)),
+    (e) => (e * (s - e)) / s,
+  );
+  // (d − s)² / 2d where the middle of it is at mid-depth; a strip along the front edge draws it forward.
+  const inFront = largest(
+    (e) => (s < d ? e - s + s ** 2 / (2 * d) : 0),
+    (e) => e - s,
+  );
+  const reactions = service.map(
+    ({ forces }) => sense * ((isLifted ? forces.reactionMin_N : forces.reactionMax_N)[index] ?? 0),
+  );
+  const [formula, moment] = between >= inFront ? [armBetween, between] : [armInFront, inFront];
+  const { reaction_N: R, lever_m: e_M } = reactionAndLever(Math.max(0, moment), Math.max(...reactions));
+  return work(formula, { R, e_M }, shelf.system);
+}
