@@ -95,26 +95,73 @@ export const restoring = formula({
   source: { document: 'ASCE 7', edition: '', clause: '2.4.1, 0.6 D by analogy' },
 });
 
-/** Cross-grain moment of the board in front of an arm. */
-export const noseMoment = formula({
-  symbol: 'M_n',
-  caption: 'moment across the grain at the tip of the arm',
-  expression: 'P * l_P + R * l_R',
-  symbols: { P: 'N', l_P: 'm', R: 'N', l_R: 'm' },
+/** Moment across the grain of one load on the part that stands out. */
+export const handMoment = formula({
+  symbol: 'M_P',
+  caption: 'moment across the grain at the tip of the arm, of a load at the front',
+  expression: 'P * l_P',
+  symbols: { P: 'N', l_P: 'm' },
   unit: 'N.m',
   source: mechanics('cantilever in front of the arm'),
 });
 
-/** Stress across the grain there. */
-export const noseStress = formula({
+/** The same of everything that stands on the board. */
+export const noseMoment = formula({
+  symbol: 'M_R',
+  caption: 'moment across the grain at the tip of the arm, of all that stands in front of it',
+  expression: 'R * l_R',
+  symbols: { R: 'N', l_R: 'm' },
+  unit: 'N.m',
+  source: mechanics('cantilever in front of the arm'),
+});
+
+const spread = {
+  document: 'common practice, no source',
+  edition: '',
+  clause: 'width of the arm and 45° on either side, as far as there is board',
+};
+
+/** Stress across the grain of one load on a strip. */
+export const handStress = formula({
   symbol: 'f_t_perp',
   caption: 'stress across the grain at the tip of the arm',
-  expression: '6 * M_n / ((b_a + c_l + c_r) * t^2)',
-  symbols: { M_n: 'N.m', b_a: 'm', c_l: 'm', c_r: 'm', t: 'm' },
+  expression: '6 * M_P / ((b_a + c_l + c_r) * t^2)',
+  symbols: { M_P: 'N.m', b_a: 'm', c_l: 'm', c_r: 'm', t: 'm' },
   unit: 'Pa',
+  source: spread,
+});
+
+/** Stress across the grain over an arm; what stands everywhere has no more board than up to halfway to the next arm, b_R. */
+export const noseStress = formula({
+  symbol: 'f_t_perp',
+  caption: 'stress across the grain at the tip of the arm; b_R ends halfway to the next',
+  expression: '6 * (M_P / (b_a + c_l + c_r) + M_R / b_R) / t^2',
+  symbols: { M_P: 'N.m', M_R: 'N.m', b_a: 'm', c_l: 'm', c_r: 'm', b_R: 'm', t: 'm' },
+  unit: 'Pa',
+  source: spread,
+});
+
+/** Moment in the upper skin of a box between two members of its frame, for each width. */
+export const skinMoment = formula({
+  symbol: 'm_s',
+  caption:
+    'moment in the skin between two members s apart: of q all over, of lines at their places (S_n), and of P on a patch in the middle',
+  expression: 'q * s^2 / 8 + S_n + P * (2 * s - min(c, s)) / (8 * (c + s))',
+  symbols: { q: 'Pa', s: 'm', S_n: 'N', P: 'N', c: 'm' },
+  unit: 'N',
   source: {
-    document: 'common practice, no source',
+    document: 'AISC Manual',
     edition: '',
-    clause: 'width of the arm and 45° on either side, as far as there is board',
+    clause: 'Table 3-23, cases 1, 8 and 4: a strip on simple supports; a patch spreads at 45°',
   },
+});
+
+/** Stress in the skin. */
+export const skinStress = formula({
+  symbol: 'f_t_perp',
+  caption: 'stress in the skin, across the board',
+  expression: '6 * m_s / t^2',
+  symbols: { m_s: 'N', t: 'm' },
+  unit: 'Pa',
+  source: mechanics('bending of a rectangle'),
 });

@@ -5,7 +5,8 @@ import { verdictOf } from '../verdict.ts';
 import { bearingCheck } from './checks/bearing.ts';
 import { bendingCheck } from './checks/bending.ts';
 import { boardScrewsCheck } from './checks/board-screws.ts';
-import { bracketCheck } from './checks/bracket.ts';
+import { boxSkinCheck } from './checks/box-skin.ts';
+import { bracketCheck, bracketLiftCheck } from './checks/bracket.ts';
 import { wallAnswer, type WallAnswer } from './checks/fixing.ts';
 import { movementChecks } from './checks/movement.ts';
 import { pastBracketCheck } from './checks/past-bracket.ts';
@@ -101,13 +102,14 @@ function solve(shelf: Shelf): Solution {
 
 /** The board itself. */
 function strengthChecks(context: Context): Judged[] {
-  return [bendingCheck(context), ...shearChecks(context), bearingCheck(context)];
+  return [bendingCheck(context), ...shearChecks(context), bearingCheck(context), ...boxSkinCheck(context)];
 }
 
 /** The brackets, and the board on them. */
 function bracketChecks({ context, standing }: Solution): Judged[] {
   return [
     bracketCheck(context),
+    ...bracketLiftCheck(context),
     ...boardScrewsCheck(context),
     ...tipForwardCheck(context),
     ...tipEndwiseCheck(context),

@@ -2,7 +2,7 @@ import type { Section } from '../../../shared/check-result.ts';
 import { showInCalculation } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import { clampedOverhang, freeOverhang, plateBendingStress } from '../../mechanics/plate-formulas.ts';
-import { noseMoment, noseStress } from '../bracket-formulas.ts';
+import { handMoment, handStress } from '../bracket-formulas.ts';
 import { section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
@@ -36,15 +36,15 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
   if (person !== null && worst !== undefined) {
     const lever = a - person.patch_m / 2;
     const moment = work(
-      noseMoment,
-      { P: person.load_N, l_P: lever, R: 0, l_R: 0 },
+      handMoment,
+      { P: person.load_N, l_P: lever },
       system,
       'moment of one person about the rail',
     );
     const stress = work(
-      noseStress,
+      handStress,
       {
-        M_n: moment.value / top.wood.sheets,
+        M_P: moment.value / top.wood.sheets,
         b_a: person.patch_m,
         c_l: lever,
         c_r: lever,

@@ -60,6 +60,7 @@ const support = [
   ...wall,
   'bearing',
   'bracket',
+  'bracket-lift',
   'board-screws',
   'lift-off',
   'standing',
@@ -77,8 +78,8 @@ const helps: Readonly<Record<RemedyKind, readonly string[]>> = {
   'another-bracket': support,
   'longer-arm': ['board-past-bracket', 'tip-forward', 'bearing', 'bracket', 'board-screws'],
   nosing: board,
-  'thicker-board': [...board, 'board-screws', 'lift-off', 'tip-forward'],
-  'other-board': [...board, 'bearing', 'board-screws', 'lift-off', 'tip-forward'],
+  'thicker-board': [...board, 'board-screws', 'bracket-lift', 'lift-off', 'tip-forward'],
+  'other-board': [...board, 'bearing', 'board-screws', 'bracket-lift', 'lift-off', 'tip-forward'],
   'lighter-contents': [...support, 'tip-forward'],
 };
 

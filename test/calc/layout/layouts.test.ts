@@ -44,7 +44,15 @@ const inInches = (metres: number): number => Math.round((metres / 0.0254) * 1e6)
 
 const cases: readonly (readonly [string, BracketShelfInput, readonly number[], number])[] = [
   ['a stiff board', studShelf(), [16, 32, 48, 64, 80], 96],
-  ['a thinner board', studShelf({ board: { thickness: '1-1/4 in' } }), [16, 32, 48, 64, 80], 96],
+  [
+    'a thinner board',
+    studShelf({
+      board: { thickness: '1-1/4 in' },
+      brackets: { capacity: { basis: 'rated', allowable: '400 lbf', at: '10 in' } },
+    }),
+    [16, 32, 48, 64, 80],
+    96,
+  ],
   [
     'studs that are not even with the board',
     studShelf({

@@ -1,6 +1,6 @@
 import * as sections from '../../../calc/mechanics/section-formulas.ts';
 import { armStress, strutStress } from '../../../calc/standards/aisc-360/steel-arm.ts';
-import { noseStress } from '../../../calc/elements/bracket-formulas.ts';
+import { handStress, noseStress, skinStress } from '../../../calc/elements/bracket-formulas.ts';
 import * as members from '../../../calc/standards/nds-2018/3-members.ts';
 import { dressed, dressedSource, fourFigures } from './dressed-lumber.ts';
 import { published, type PublishedValue } from './published-value.ts';
@@ -53,7 +53,26 @@ const stresses: PublishedValue[] = [
   ),
   published(
     noseStress,
-    { M_n: 346.9 * poundInch, b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, t: 1.5 * inch },
+    {
+      M_P: 346.9 * poundInch,
+      M_R: 2 * 346.9 * poundInch,
+      ...{ b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, b_R: 9.25 * inch, t: 1.5 * inch },
+    },
+    300 * psi,
+    {
+      ...printed,
+      source: `${dressedSource}, 2x10 flat`,
+      why: 'both over 9-1/4 in: M / S with S 3.469 in³ as printed, once and twice',
+    },
+  ),
+  published(skinStress, { m_s: (346.9 * poundInch) / (9.25 * inch), t: 1.5 * inch }, 100 * psi, {
+    ...printed,
+    source: `${dressedSource}, 2x10 flat`,
+    why: 'M / S with S 3.469 in³ as printed, over 9-1/4 in',
+  }),
+  published(
+    handStress,
+    { M_P: 346.9 * poundInch, b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, t: 1.5 * inch },
     100 * psi,
     {
       ...printed,

@@ -203,10 +203,25 @@ const levers: PublishedValue[] = [
       'Table 3-23, case 26: a load at the end of an overhang lifts the far support by Pa/l; and the lift',
     ),
   }),
-  published(bracket.noseMoment, { P: 300, l_P: 2, R: 2 * 150, l_R: 1 }, 300 * 2 + (150 * 2 ** 2) / 2, {
+  published(bracket.handMoment, { P: 300, l_P: 2 }, 600, {
     ...exact,
-    ...aisc('Table 3-23, cases 22 and 19: Pl and wl²/2, superposed'),
+    ...aisc('Table 3-23, case 22: Pl'),
   }),
+  published(bracket.noseMoment, { R: 2 * 150, l_R: 1 }, (150 * 2 ** 2) / 2, {
+    ...exact,
+    ...aisc('Table 3-23, case 19: wl²/2'),
+  }),
+  published(
+    bracket.skinMoment,
+    { q: 8, s: 2, S_n: 3, P: 60, c: 1 },
+    (8 * 2 ** 2) / 8 + 3 + (30 * (0.5 + 30 / (2 * 60))) / 3,
+    {
+      ...exact,
+      ...aisc(
+        'Table 3-23, case 1: wl²/8; case 4, partly spread: R1 (a + R1 / 2w) with R1 30, a 0.5 and w 60 on 1 in the middle of 2: 30 × (0.5 + 0.25); over a width of 3',
+      ),
+    },
+  ),
   published(spanFraction, { L_s: 36 * inch, n_L: 144 }, 0.25 * inch, {
     ...exact,
     source: 'Architectural Woodwork Standards, ed. 1 (2009), section 10: L/144, a quarter inch in three feet',

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { couple, ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
@@ -7,6 +8,8 @@ import type { Shelf } from '../shelf.ts';
 import { atBracket, coupleWords, largestReaction, worstCouple, worstLiftingCouple } from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';
 
+type Rated = Extract<Shelf['capacity'], { basis: 'rated' }>;
+
 /** Each bracket against its rating or its steel; without either, cannot say. */
 export function bracketCheck(context: Context): Judged {
   const { capacity } = context.shelf;
@@ -15,18 +18,11 @@ export function bracketCheck(context: Context): Judged {
   return unknownBracket(context, capacity.what);
 }
 
-function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { basis: 'rated' }>): Judged {
+function ratedBracket(context: Context, capacity: Rated): Judged {
   const { shelf, service } = context;
   const { system } = shelf;
-  const tested =
-    capacity.ultimate !== undefined && capacity.factor !== undefined
-      ? work(ratingFromTest, { P_u: capacity.ultimate, Omega: capacity.factor }, system)
-      : undefined;
-  const rating = capacity.allowable ?? tested?.value ?? 0;
+  const { clause, rating, steps: ratingSteps } = ratingOf(capacity, system);
   const at_m = capacity.at ?? shelf.arm_m / 2;
-  const basis = tested === undefined ? 'rating given as allowable' : 'test load over a safety factor';
-  const clause = `${basis}${capacity.source === undefined ? '' : `: ${capacity.source}`}`;
-  const ratingSteps = tested === undefined ? [] : [tested.step];
 
   const heaviest = largestReaction(service);
   const reaction: Judged = {
@@ -64,32 +60,51 @@ function ratedBracket(context: Context, capacity: Extract<Shelf['capacity'], { b
     ),
     steps: [...ratingSteps, demand.step, allowed.step],
   };
-  const lifted = worstLiftingCouple(context);
-  if (lifted === null) return worstCheck([reaction, byCouple]);
-  const up = work(couple, { R: lifted.reaction_N, e_R: lifted.lever_m }, system, coupleWords(lifted));
-  const byLift: Judged = {
-    check: makeCheck(
-      {
-        id: 'bracket',
-        title: 'Couple that lifts one bracket',
-        unit: 'N.m',
-        demand: up.value,
-        capacity: allowed.value,
-        clause: `${clause}; of lift, common practice, no source`,
-        where: atBracket(shelf, lifted.index),
-        combination: lifted.combination,
-        sureUpTo: sureOfLift,
-        note: 'A rating is of load on a bracket and says nothing of lift: a tenth of it is taken to hold; above that, ask the maker, or have less board past the last bracket.',
-      },
-      system,
-    ),
-    steps: [...ratingSteps, up.step, allowed.step],
-  };
-  return worstCheck([reaction, byCouple, byLift]);
+  return worstCheck([reaction, byCouple]);
 }
 
-/** Share of a rating a bracket is taken to hold against lift, of which ratings say nothing. */
-const sureOfLift = 0.1;
+/** Share of its rating a bracket is taken to hold against lift, of which ratings say nothing: its screws steady the arm. */
+const sureOfLift = 0.25;
+
+/** What lifts a rated bracket, against its rating; none where nothing does. */
+export function bracketLiftCheck(context: Context): Judged[] {
+  const { capacity, system, arm_m } = context.shelf;
+  const lifted = capacity.basis === 'rated' ? worstLiftingCouple(context) : null;
+  if (capacity.basis !== 'rated' || lifted === null) return [];
+  const { clause, rating, steps } = ratingOf(capacity, system);
+  const allowed = work(ratedCouple, { P_r: rating, e_r: capacity.at ?? arm_m / 2 }, system);
+  const up = work(couple, { R: lifted.reaction_N, e_R: lifted.lever_m }, system, coupleWords(lifted));
+  const check = makeCheck(
+    {
+      id: 'bracket-lift',
+      title: 'Lift on one bracket: couple upward',
+      unit: 'N.m',
+      demand: up.value,
+      capacity: allowed.value,
+      clause: `${clause}; of lift, common practice, no source`,
+      where: atBracket(context.shelf, lifted.index),
+      combination: lifted.combination,
+      sureUpTo: sureOfLift,
+      note: 'A rating is of what presses a bracket down and says nothing of lift: up to a quarter of it is taken to hold; above that, ask the maker, or let less board stand past the last bracket.',
+    },
+    system,
+  );
+  return [{ check, steps: [...steps, up.step, allowed.step] }];
+}
+
+function ratingOf(capacity: Rated, system: UnitSystem) {
+  const { ultimate, factor, source } = capacity;
+  const tested =
+    ultimate !== undefined && factor !== undefined
+      ? work(ratingFromTest, { P_u: ultimate, Omega: factor }, system)
+      : undefined;
+  const basis = tested === undefined ? 'rating given as allowable' : 'test load over a safety factor';
+  return {
+    rating: capacity.allowable ?? tested?.value ?? 0,
+    clause: `${basis}${source === undefined ? '' : `: ${source}`}`,
+    steps: tested === undefined ? [] : [tested.step],
+  };
+}
 
 function unknownBracket({ shelf, service }: Context, what: string | undefined): Judged {
   const heaviest = largestReaction(service);
