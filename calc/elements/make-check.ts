@@ -17,9 +17,10 @@ export interface CheckParts {
   readonly sureUpTo?: number;
 }
 
-/** The one place where a ratio and an outcome come from. */
+/** The one place where a ratio and an outcome come from. A demand below 0 or without end is none: the check cannot say. */
 export function makeCheck(parts: CheckParts, system: UnitSystem): Check {
-  const { demand, capacity, unit } = parts;
+  const { capacity, unit } = parts;
+  const demand = parts.demand !== null && parts.demand >= 0 && parts.demand < Infinity ? parts.demand : null;
   const ratio = ratioOf(demand, capacity);
   return Object.freeze({
     id: parts.id,

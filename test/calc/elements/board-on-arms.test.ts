@@ -199,6 +199,26 @@ describe('the board in front of the arm, across its grain', () => {
     expect(beside.demand / psi).toBeGreaterThanOrEqual((6 * 50 * 2) / (4.5 * 0.75 ** 2) - 1e-6);
   });
 
+  it.each([2, 4, 8, 16])(
+    'arms %i in apart leave no less to bend than a strip: w l² / 2, 8 in in front of them',
+    (apart) => {
+      const positions = Array.from({ length: 48 / apart }, (_, i) => `${apart / 2 + i * apart} in`);
+      const found = judge(
+        shelf({
+          board: { depth: '12 in' },
+          brackets: { arm: '4 in', positions },
+          loads: [{ kind: 'area', amount: '60 psf', duration: 'permanent', arrangement: 'fixed' }],
+        }),
+        'board-past-bracket',
+      );
+      const w = 60 / 144 + (mapleBoard(12, 0.75).weight_Npm * inch) / poundForce / 12;
+      const strip = (6 * ((w * 8 ** 2) / 2)) / 0.75 ** 2;
+      // Arms of a board that goes on past them carry a little more or less than their share.
+      expect(found.demand / psi).toBeGreaterThan(strip * 0.999);
+      expect(found.demand / psi).toBeLessThan(strip * 1.25);
+    },
+  );
+
   it('up to half of the derived value holds; up to all of it cannot say; above it does not hold', () => {
     const perPound = ((at('100 lbf').ratio ?? NaN) - (at('50 lbf').ratio ?? NaN)) / 50;
     const rest = (at('50 lbf').ratio ?? NaN) - 50 * perPound;
@@ -213,6 +233,15 @@ describe('the board in front of the arm, across its grain', () => {
     expect(check(shelf({ loads: [hand] })).checks.map(({ id }) => id)).not.toContain('board-past-bracket');
   });
 
+  it('a box whose front member is not over the arms hangs on its skins: cannot say', () => {
+    const box = { depth: '12 in', thickness: '2 in', box: { skin: '1/4 in', frame: '1 in', members: 2 } };
+    const ids = (arm: string) => check(shelf({ board: box, brackets: { arm } })).checks;
+    expect(ids('11-1/4 in').map(({ id }) => id)).not.toContain('board-past-bracket');
+    expect(judge(shelf({ board: box, brackets: { arm: '10-1/2 in' } }), 'board-past-bracket').outcome).toBe(
+      'cannot-say',
+    );
+  });
+
   it('no value across the grain for graded lumber: cannot say', () => {
     const graded = {
       material: 'Douglas Fir-Larch',
@@ -225,5 +254,51 @@ describe('the board in front of the arm, across its grain', () => {
     expect(
       judge(shelf({ board: graded, brackets: { arm: '6 in' }, loads: [hand] }), 'board-past-bracket').outcome,
     ).toBe('cannot-say');
+  });
+});
+
+describe('the upper skin of a box between the members of its frame, a strip on simple supports', () => {
+  // 12 in deep, members of 1 in at wall and front: 10 in between them; 1/4 in of maple, 1/2 in under it for the arms.
+  const on = (loads: Load[]) =>
+    judge(
+      shelf({
+        board: { depth: '12 in', thickness: '2 in', box: { skin: '1/4 in', frame: '1 in', members: 2 } },
+        brackets: { arm: '12 in' },
+        loads,
+      }),
+      'box-skin',
+    );
+  const own = (mapleBoard(1, 0.25).weight_Npm * inch) / poundForce;
+  const bare = (6 * ((own * 10 ** 2) / 8)) / 0.25 ** 2;
+
+  it('a line in the middle: n s / 4', () => {
+    const found = on([line('40 lbf/ft', { eccentricity: '6 in' })]);
+    expect(found.demand / psi).toBeCloseTo(bare + (6 * ((40 / 12) * (10 / 4))) / 0.25 ** 2, 4);
+    expect(found.outcome).toBe('does-not-hold');
+  });
+
+  it('spread over the depth: q s² / 8', () => {
+    const found = on([line('24 lbf/ft')]);
+    expect(found.demand / psi).toBeCloseTo(bare + (6 * (((2 / 12) * 100) / 8)) / 0.25 ** 2, 4);
+  });
+
+  it('a hand on a patch of 4 in, spread at 45°: P (2 s − c) / 8 over 14 in', () => {
+    const found = on([{ kind: 'roaming', amount: '10 lbf', duration: 'seven-days' }]);
+    expect(found.demand / psi).toBeCloseTo(bare + (6 * ((10 * 16) / 8 / 14)) / 0.25 ** 2, 4);
+    expect(found.capacity / psi).toBeCloseTo(maple.across_psi * 1.25, 6);
+  });
+
+  it('one thing 3 in from a member: P a b / s over 4 + 2 × 3 in, and two of them side by side twice', () => {
+    const jar = (at: string): Load => ({
+      ...{ kind: 'point', amount: '5 lbf', at, eccentricity: '4 in', duration: 'permanent' },
+    });
+    const one = (6 * ((5 * 3 * 7) / 10 / 10)) / 0.25 ** 2;
+    expect(on([jar('20 in')]).demand / psi).toBeCloseTo(bare + one, 4);
+    expect(on([jar('20 in'), jar('24 in')]).demand / psi).toBeCloseTo(bare + 2 * one, 4);
+    expect(on([jar('4 in'), jar('24 in')]).demand / psi).toBeCloseTo(bare + one, 4);
+  });
+
+  it('what stands over a member does not bend it', () => {
+    expect(on([line('40 lbf/ft', { eccentricity: '11.5 in' })]).demand / psi).toBeCloseTo(bare, 4);
   });
 });

@@ -451,6 +451,25 @@ describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread
     }
   });
 
+  it('a screw right at the tip, in whatever units its place is written, has no lever: does not hold', () => {
+    for (const [arm, at] of [
+      ['6 in', '152.4 mm'],
+      ['4 in', '4 in'],
+      ['9 in', '228.6 mm'],
+      ['177.8 mm', '7 in'],
+    ] as const) {
+      const hand: Load = { kind: 'roaming', amount: '25 lbf', duration: 'seven-days' };
+      const document = shelf({
+        brackets: { ...brackets, arm, boardScrews: { ...screws, at: [at] } },
+        loads: [hand],
+      });
+      expect(judge(document, 'board-screws'), `${arm}, ${at}`).toMatchObject({
+        outcome: 'does-not-hold',
+        ratio: null,
+      });
+    }
+  });
+
   it('a panel has no published withdrawal: cannot say as soon as anything pulls', () => {
     const mdf = { material: 'mdf', basis: 'panel', appearance: undefined } as const;
     const pull: Load = { kind: 'point', amount: '30 lbf', at: '0 in', duration: 'permanent' };

@@ -30,17 +30,13 @@ interface Strut {
 /** Every arm on its strut, and the struts that carry most: a loaded arm is pulled and its strut squeezed, a lifted one the other way. */
 export function armsOnStruts(context: Context, bar: SteelBar, strut: Strut): readonly [Judged, ...Judged[]] {
   const arms = context.shelf.positions_m.flatMap((_, index) =>
-    present(coupleOn(context, index), liftingCoupleOn(context, index)).map((turn) =>
-      armCheck(context, bar, strut, turn),
+    [coupleOn(context, index), liftingCoupleOn(context, index)].flatMap((turn) =>
+      turn === null || turn.couple_Nm <= 0 ? [] : [armCheck(context, bar, strut, turn)],
     ),
   );
   const lifted = worstLiftingCouple(context);
   const struts = lifted === null ? [] : [strutCheck(context, bar, strut, lifted)];
   return [strutCheck(context, bar, strut, worstCouple(context)), ...struts, ...arms];
-}
-
-function present(...turns: readonly (Turn | null)[]): Turn[] {
-  return turns.filter((turn) => turn !== null);
 }
 
 function armCheck(context: Context, bar: SteelBar, strut: Strut, turn: Turn): Judged {

@@ -43,10 +43,11 @@ export function boardScrewsCheck(context: Context): Judged[] {
 }
 
 /** Lever of a load about the tip of the arm; what is always there holds it down at 0.6 where it stands behind. */
-function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation): Pull {
+function worstPull(context: Context, screws: BoardScrews, situation: Situation): Pull {
+  const { shelf } = context;
   const { solved, factor, forces } = situation;
   const tip = shelf.bearingLength_m;
-  const arm = tip - screws.firstAt_m;
+  const arm = leverOf(context, screws);
   const joints = jointBrackets(shelf);
   let worst: Pull = { situation, index: 0, lift_N: 0, couple_Nm: 0, pull_N: 0 };
   shelf.positions_m.forEach((_, index) => {
@@ -63,13 +64,21 @@ function worstPull({ shelf }: Context, screws: BoardScrews, situation: Situation
         return alwaysThere && lever < 0 ? 0.6 * lever : lever;
       }),
     );
-    const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, 1e-9));
+    const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, least_m));
     const pull = { situation, index, lift_N, couple_Nm, pull_N };
     if (pull_N / carrying(pull, screws, joints) > worst.pull_N / carrying(worst, screws, joints))
       worst = pull;
   });
   return worst;
 }
+
+/** From the screws nearest the wall to the tip of the arm. */
+function leverOf({ shelf }: Context, screws: BoardScrews): number {
+  return shelf.bearingLength_m - screws.firstAt_m;
+}
+
+/** Screws nearer the tip than this stand at it. */
+const least_m = 1e-4;
 
 /**
  * Screws that share a pull: those nearest the wall take a couple, all of them a lift. Where two lengths meet on an arm, each has
@@ -130,6 +139,19 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
       clause: 'NDS 12.2',
       note: 'Nothing lifts the board off an arm.',
     };
+    return { check: makeCheck(parts, system), steps: [] };
+  }
+  if (pull.couple_Nm > 0 && leverOf(context, screws) < least_m) {
+    const note =
+      'The screws stand at the tip of the arm: they have no lever against what stands in front of it.';
+    const parts = {
+      ...base,
+      unit: 'N.m',
+      demand: pull.couple_Nm,
+      capacity: 0,
+      clause: 'statics',
+      note,
+    } as const;
     return { check: makeCheck(parts, system), steps: [] };
   }
   const demand = work(
