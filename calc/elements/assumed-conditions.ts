@@ -7,3 +7,12 @@ export function assumedConditions(conditions: CheckDocument['conditions']): stri
     ...(conditions?.temperature === undefined ? ['Ordinary temperature, up to 100 °F.'] : []),
   ];
 }
+
+/** What a wet place asks of everything that is not wood. */
+export function wetWarning(conditions: CheckDocument['conditions']): string[] {
+  return conditions?.moisture === 'wet'
+    ? [
+        'In a wet place use screws, metal and glue that are made for it (stainless or hot-dipped steel, waterproof glue), and leave the wood room to swell: none of this is checked.',
+      ]
+    : [];
+}

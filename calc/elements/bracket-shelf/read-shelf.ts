@@ -7,7 +7,7 @@ import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import { actionsOf } from './actions.ts';
 import { readBoard } from './board.ts';
 import { contentsOf, type Contents } from './contents.ts';
-import { assumedConditions } from '../assumed-conditions.ts';
+import { assumedConditions, wetWarning } from '../assumed-conditions.ts';
 import type { Shelf } from './shelf.ts';
 
 const usualArmWidth_m = 0.75 * inch;
@@ -102,7 +102,7 @@ function limit(written: string): Limit {
 function warningsOf(document: BracketShelfDocument, depth_m: number): string[] {
   const { loads, brackets } = document;
   const warnings: string[] = [];
-  if (loads !== undefined && !loads.some(({ kind }) => kind === 'roaming')) {
+  if (loads !== undefined && !loads.some((load) => load.kind === 'roaming' && load.amount > 0)) {
     warnings.push('No leaning hand is counted: nothing was given that roams along the front edge.');
   }
   if (brackets.arm < depth_m / 2) {
@@ -113,5 +113,18 @@ function warningsOf(document: BracketShelfDocument, depth_m: number): string[] {
   if (brackets.arm > depth_m + 1e-9) {
     warnings.push('The arms reach past the front of the board; only what lies under the board counts.');
   }
-  return warnings;
+  const { capacity, armWidth, boardScrews } = brackets;
+  if (capacity?.basis === 'steel') {
+    if (armWidth !== undefined && armWidth > capacity.width + 1e-9) {
+      warnings.push(
+        'The board is given a wider arm than its bar of steel: true only of something stiff that is fixed to the bar all along, which is not checked.',
+      );
+    }
+    if (boardScrews?.armThickness !== undefined && boardScrews.armThickness < capacity.thickness - 1e-9) {
+      warnings.push(
+        'The screws into the board are given less to pass than the bar is thick: true only of a flange beside the bar, which is not checked.',
+      );
+    }
+  }
+  return [...warnings, ...wetWarning(document.conditions)];
 }

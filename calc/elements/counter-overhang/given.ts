@@ -41,7 +41,12 @@ export function givenStatements(overhang: Overhang): Statement[] {
     either('Height of the base', m(base.height_m), said.height !== undefined),
     either('Held to the floor', base.isHeld ? 'yes' : 'no', said.heldToFloor !== undefined),
     either('Screws into the top', screws === null ? 'none' : screws.words, document.screws !== undefined),
-    ...props.map((prop, index) => given(`Prop ${index + 1}`, propWords(prop, m))),
+    ...props.map((prop, index) =>
+      given(
+        `Prop ${index + 1}`,
+        propWords(prop, m, (newtons) => show(newtons, 'N', system)),
+      ),
+    ),
     either('Limit of movement under load', limits.live.written, document.limits?.live !== undefined),
     either(
       'Limit of movement over the years',
@@ -53,10 +58,14 @@ export function givenStatements(overhang: Overhang): Statement[] {
   ];
 }
 
-function propWords(prop: Prop, m: (metres: number) => string): string {
+function propWords(prop: Prop, m: (metres: number) => string, force: (newtons: number) => string): string {
   const at = `${m(prop.at)} along`;
   if (prop.kind === 'flat-bar') {
     return `flat bar ${m(prop.width)} × ${m(prop.thickness)}, ${barMetal(prop).name}, ${at}, from ${m(prop.from)} to ${m(prop.to)}`;
   }
-  return `${prop.kind}, ${at}, out to ${m(prop.to)}${prop.allowable === undefined ? ', rating not known' : ''}`;
+  const rating =
+    prop.allowable === undefined
+      ? 'rating not known'
+      : `rated for ${force(prop.allowable)}${prop.source === undefined ? '' : ` (${prop.source})`}`;
+  return `${prop.kind}, ${at}, out to ${m(prop.to)}, ${rating}`;
 }

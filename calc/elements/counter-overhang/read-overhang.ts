@@ -7,12 +7,12 @@ import {
 import type { FieldError } from '../../../shared/check-result.ts';
 import { poundForce, show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
-import { assumedConditions } from '../assumed-conditions.ts';
+import { assumedConditions, wetWarning } from '../assumed-conditions.ts';
 import { panelGravity } from '../panel-gravity.ts';
 import { unknownNamesOfOverhang } from './names.ts';
 import type { Base, Overhang, Person, Serving } from './overhang.ts';
-import { stoolSpacing_m, usual } from './usual.ts';
-import { staysWarning } from '../stays-warning.ts';
+import { stoolSpacing_m, usual, wantedRating } from './usual.ts';
+import { impactWarning, staysWarning } from '../person-warnings.ts';
 import { readFinish, type Finish } from './finish.ts';
 import { readTopPanel } from './top-panel.ts';
 import { readTopScrews } from './top-screws.ts';
@@ -87,8 +87,9 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
       ],
       warnings: [
         ...loadWarnings(document, loads, system),
-        ...(loads.person === null ? ['No person at the edge is counted: none was given.'] : []),
-        ...(loads.serving === null
+        ...wetWarning(document.conditions),
+        ...((loads.person?.load_N ?? 0) === 0 ? ['No person at the edge is counted: none was given.'] : []),
+        ...((loads.serving?.pressure_Npm2 ?? 0) === 0
           ? ['Nothing is counted as served on the top: no load over its area was given.']
           : []),
         ...(document.screws !== undefined && gravity === null
@@ -104,11 +105,12 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
 /** What somebody who reads the verdict alone would not think of. */
 function loadWarnings(
   { top, base, props, loads: given }: CounterOverhangDocument,
-  { person }: Loads,
+  loads: Loads,
   system: UnitSystem,
 ): string[] {
+  const person = (loads.person?.load_N ?? 0) > 0 ? loads.person : null;
   const stools = Math.floor(top.length / stoolSpacing_m + 1e-9);
-  const isImpact = given?.some(({ kind, duration }) => kind === 'person' && duration === 'impact') === true;
+  const wanted = props?.some((prop) => prop.kind !== 'flat-bar' && prop.source === wantedRating) === true;
   return [
     ...(person !== null && person.at_m === null && stools > 2
       ? [
@@ -121,8 +123,11 @@ function loadWarnings(
         ]
       : []),
     ...staysWarning(given),
-    ...(isImpact
-      ? ['The person counts as an impact: the amount must be the force of the impact, not their weight.']
+    ...impactWarning('The person', given?.find(({ kind }) => kind === 'person')?.duration),
+    ...(wanted
+      ? [
+          'Nobody has rated these props yet: their rating is what this check wants. It holds only with props that their maker rates for as much.',
+        ]
       : []),
     ...(props?.some(({ kind }) => kind !== 'flat-bar') === true
       ? [

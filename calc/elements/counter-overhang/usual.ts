@@ -14,3 +14,6 @@ export const usual = {
 
 /** How far two stools stand apart, and the edge one takes. Common practice, no source. */
 export const stoolSpacing_m = 24 * inch;
+
+/** Who states a rating that no prop has yet. */
+export const wantedRating = 'wanted by this check';

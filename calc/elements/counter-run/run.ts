@@ -8,13 +8,13 @@ import type { FieldError } from '../../../shared/check-result.ts';
 import { poundForce, show, standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { ndsAsd } from '../../codes/nds-asd/index.ts';
 import type { DesignCode } from '../../codes/design-code.ts';
-import { assumedConditions } from '../assumed-conditions.ts';
+import { assumedConditions, wetWarning } from '../assumed-conditions.ts';
 import { readFinish, type Finish } from '../counter-overhang/finish.ts';
 import { readTopPanel } from '../counter-overhang/top-panel.ts';
 import type { TopWood } from '../counter-overhang/top-wood.ts';
 import { usual } from '../counter-overhang/usual.ts';
 import { endsHeld } from '../rail-stability.ts';
-import { staysWarning } from '../stays-warning.ts';
+import { impactWarning, staysWarning } from '../person-warnings.ts';
 import { readRail, type RailBeam } from './rails.ts';
 
 /** Somebody who stands on the counter. */
@@ -117,13 +117,12 @@ export function readRun(
       },
       warnings: [
         ...staysWarning(document.loads),
-        ...(person?.duration === 'impact'
-          ? [
-              'Somebody standing counts as an impact: the amount must be the force of the impact, not their weight.',
-            ]
+        ...impactWarning('Somebody standing', person?.duration),
+        ...wetWarning(conditions),
+        ...((person?.amount ?? 0) === 0
+          ? ['Nobody standing on the counter is counted: none was given.']
           : []),
-        ...(person === undefined ? ['Nobody standing on the counter is counted: none was given.'] : []),
-        ...(area === undefined
+        ...((area?.amount ?? 0) === 0
           ? ['Nothing that stands on the counter is counted: no load on its area was given.']
           : []),
       ],

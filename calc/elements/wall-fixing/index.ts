@@ -3,6 +3,7 @@ import { DocumentError, type WallFixingDocument } from '../../../shared/check-do
 import type { WallFixingResult } from '../../../shared/check-result.ts';
 import { quantity } from '../../../shared/quantity/index.ts';
 import { version } from '../../version.ts';
+import { wetWarning } from '../assumed-conditions.ts';
 import { judgeOnWall } from '../fixing/on-wall.ts';
 import { fixingProvenance } from '../fixing/provenance.ts';
 import { verdictOf } from '../verdict.ts';
@@ -70,7 +71,7 @@ export function checkWallFixing(document: WallFixingDocument): WallFixingResult 
     fixings: answer.fixings,
     remedies: [],
     assumptions: [...plate.assumptions, ...answer.assumptions],
-    warnings: [],
+    warnings: wetWarning(plate.document.conditions),
     cautions,
     worksheet: { sections: worksheetOf(plate, answer) },
     provenance: { values: fixingProvenance(fixing, document.wall, metal) },

@@ -2,6 +2,7 @@ import type { CounterOverhangInput } from '../../../shared/check-document/index.
 import type { CounterOverhangResult, OverhangRemedyKind } from '../../../shared/check-result.ts';
 import { poundForce, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { listed } from '../../../shared/words.ts';
+import { wantedRating } from '../../elements/counter-overhang/usual.ts';
 import { metresOf, topThicknesses } from '../stock-sizes.ts';
 import { barBegins, placesFor, reachOf } from './places.ts';
 import type { Counter } from './subject.ts';
@@ -35,7 +36,7 @@ export function ratedProps(counter: Counter, system: UnitSystem, kind: 'bracket'
     const places = placesFor(counter, system, count);
     const rated = (allowable: string): CounterOverhangInput => ({
       ...counter.input,
-      props: places.map((at) => ({ kind, at, to, allowable, source: 'wanted by this check' })),
+      props: places.map((at) => ({ kind, at, to, allowable, source: wantedRating })),
     });
     return {
       kind: kind === 'bracket' ? 'brackets' : 'legs',

@@ -90,6 +90,9 @@ describe('a rated bracket', () => {
   });
 });
 
+/** What is left of a bar 1 in wide beside the hole for a #8 screw, 0.164 in (NDS Appendix L) and 1/16 in. */
+const besideHole = 1 - 0.164 - 1 / 16;
+
 describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AISC Table 3-23 case 21)', () => {
   const arm = { board: { depth: '8 in' }, brackets: { positions: ['0 in', '48 in'], arm: '8 in' } };
   const steel = { basis: 'steel', metal: 'a36', width: '1 in', thickness: '1/4 in' } as const;
@@ -110,6 +113,45 @@ describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AI
     expect(found.demand / psi).toBeCloseTo(38400 + (6 * weight * 4) / 0.25 ** 2, 3);
     expect(found.capacity / psi).toBeCloseTo(21600, 6);
     expect(found.outcome).toBe('does-not-hold');
+  });
+
+  it('beside a hole 1 in from the wall less of it is left: 50 × 7 and the board past there, on 0.77 in', () => {
+    const found = judge(
+      shelf({
+        ...arm,
+        brackets: {
+          ...arm.brackets,
+          capacity: steel,
+          boardScrews: { fastener: 'wood-screw-8', at: ['1 in', '6 in'] },
+        },
+        loads: [tip],
+      }),
+      'bracket',
+    );
+    const M = 50 * 7 + (weight * 7 ** 2) / (2 * 8);
+    expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 / besideHole, 2);
+    expect(found.note).toContain('beside a hole');
+  });
+
+  it('a bar narrower than the holes in it does not hold, unless the board lies on something wider', () => {
+    const narrow = (more: Partial<BracketShelfInput['brackets']>) =>
+      judge(
+        shelf({
+          ...arm,
+          brackets: {
+            ...arm.brackets,
+            armWidth: '3/16 in',
+            capacity: { ...steel, width: '3/16 in', thickness: '2 in' },
+            ...more,
+          },
+          loads: [line('1 lbf/ft')],
+        }),
+        'bracket',
+      );
+    expect(narrow({})).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+    expect(narrow({}).note).toContain('leave nothing of a bar');
+    expect(narrow({ hold: 'resting' }).outcome).toBe('holds');
+    expect(narrow({ armWidth: '1 in' }).outcome).toBe('holds');
   });
 
   it('it moves 0.23 in: PL³/3EI', () => {
@@ -192,7 +234,7 @@ describe('a steel arm: 1 × 1/4 in, 8 in long, 50 lbf at its tip (29 000 ksi; AI
     // The board's weight is spread over the depth: the mean of e (6 − e) / 6 over 8 in is 36/48.
     const [C, M] = [100 * 3 + weight * 4, (100 * 3 * 3) / 6 + (weight * 36) / 48];
     expect(found.where).toContain('bracket 1');
-    expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + C / 8 / 0.25, 1);
+    expect(found.demand / psi).toBeCloseTo(((6 * M) / 0.25 ** 2 + C / 8 / 0.25) / besideHole, 1);
   });
 });
 
@@ -263,9 +305,12 @@ describe('a lifted arm on a strut: pushed, it may buckle (AISC 360 E3) and sags 
     ];
     const [C, M] = [hand * 10 + own * 5, hand * (10 - 9) + own * (5 - 9 + 9 ** 2 / 20)];
     const F_e = (Math.PI ** 2 * 29e6) / (9 / (0.125 / Math.sqrt(12))) ** 2;
-    const f_a = C / 9 / 0.125;
+    const f_a = C / 9 / 0.125 / besideHole;
     expect(found.where).toBe('bracket 1, at 6 in');
-    expect(found.demand / psi).toBeCloseTo(f_a + (6 * M) / 0.125 ** 2 / (1 - (1.6 * f_a) / F_e), 1);
+    expect(found.demand / psi).toBeCloseTo(
+      f_a + (6 * M) / 0.125 ** 2 / besideHole / (1 - (1.6 * f_a) / F_e),
+      1,
+    );
     expect(found.capacity / psi).toBeCloseTo((0.877 * F_e) / 1.67, 2);
   });
 });
@@ -288,7 +333,7 @@ describe('a strut under the middle of what is spread over the depth', () => {
     const found = on([line('80 lbf/ft')]);
     const R = 160 + weight;
     const [M, N] = [(R * 6 ** 2) / 24, (R * 6) / 8];
-    expect(found.demand / psi).toBeCloseTo((6 * M) / 0.25 ** 2 + N / 0.25, 1);
+    expect(found.demand / psi).toBeCloseTo(((6 * M) / 0.25 ** 2 + N / 0.25) / besideHole, 1);
     expect(found.outcome).toBe('does-not-hold');
   });
 

@@ -66,6 +66,32 @@ const cases: readonly (readonly [string, CounterOverhangInput, RegExp])[] = [
     { ...quiet, base: { ...quiet.base, push: '0 lbf' } },
     /^Nobody is taken to push sideways/,
   ],
+  [
+    'a person of no weight',
+    { ...quiet, loads: person({ amount: '0 lbf' }) },
+    /^No person at the edge is counted/,
+  ],
+  [
+    'three stools and a person of no weight',
+    { ...long('72 in'), loads: person({ amount: '0 lbf' }) },
+    /^No person at the edge is counted/,
+  ],
+  [
+    'nothing served',
+    {
+      ...quiet,
+      loads: [
+        { kind: 'area', amount: '0 psf' },
+        { kind: 'person', amount: '10 lbf' },
+      ],
+    },
+    /^Nothing is counted as served/,
+  ],
+  [
+    'a wet place',
+    { ...quiet, conditions: { moisture: 'wet' } },
+    /^In a wet place use screws, metal and glue/,
+  ],
   ['no panels', { ...quiet, base: { ...quiet.base, panels: [] } }, /^No upright panels are given/],
 ];
 
@@ -97,6 +123,14 @@ describe('a counter overhang warns of', () => {
   });
 });
 
+it('a counter overhang warns of a rating that is only wanted', () => {
+  const wanted: CounterOverhangInput = {
+    ...quiet,
+    props: [{ kind: 'leg', at: '20 in', to: '34 in', allowable: '500 lbf', source: 'wanted by this check' }],
+  };
+  expect(check(wanted).warnings).toContainEqual(expect.stringMatching(/^Nobody has rated these props yet/));
+});
+
 describe('a counter overhang has nothing to warn of with', () => {
   it.each(nothing)('%s', (_, document) => {
     expect(check(document).warnings).toEqual([]);
@@ -104,7 +138,7 @@ describe('a counter overhang has nothing to warn of with', () => {
 });
 
 describe('a counter run warns of', () => {
-  const standing = (duration: 'impact' | 'seven-days'): CounterRunInput => ({
+  const standing = (duration: 'impact' | 'seven-days', amount = '100 lbf'): CounterRunInput => ({
     schema: 1,
     element: 'counter-run',
     substrate: { material: 'mdf', thickness: '25 mm' },
@@ -112,7 +146,7 @@ describe('a counter run warns of', () => {
     depth: '24 in',
     loads: [
       { kind: 'area', amount: '10 psf', duration: 'ten-years' },
-      { kind: 'person', amount: '100 lbf', duration },
+      { kind: 'person', amount, duration },
     ],
   });
 
@@ -121,5 +155,11 @@ describe('a counter run warns of', () => {
     expect(warnings).toHaveLength(1);
     expect(warnings[0]).toMatch(/impact: .* not their weight/);
     expect(check(standing('seven-days')).warnings).toEqual([]);
+  });
+
+  it('somebody of no weight, as if nobody was given', () => {
+    expect(check(standing('seven-days', '0 lbf')).warnings).toEqual([
+      expect.stringMatching(/^Nobody standing on the counter is counted/),
+    ]);
   });
 });

@@ -6,14 +6,12 @@ import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import { allowedBending, allowedSqueeze, type Allowed, type SteelBar } from '../../steel-bar.ts';
 import type { Context } from '../context.ts';
+import { largestBeyond, largestOnArm } from './arm-moment.ts';
 import {
   atBracket,
   coupleOn,
   coupleWords,
-  extremeCouple,
-  leverFromWall,
   liftingCoupleOn,
-  reactionAndLever,
   worstCouple,
   worstLiftingCouple,
   type Turn,
@@ -28,10 +26,15 @@ interface Strut {
 }
 
 /** Every arm on its strut, and the struts that carry most: a loaded arm is pulled and its strut squeezed, a lifted one the other way. */
-export function armsOnStruts(context: Context, bar: SteelBar, strut: Strut): readonly [Judged, ...Judged[]] {
+export function armsOnStruts(
+  context: Context,
+  bar: SteelBar,
+  strut: Strut,
+  holes_m: number,
+): readonly [Judged, ...Judged[]] {
   const arms = context.shelf.positions_m.flatMap((_, index) =>
     [coupleOn(context, index), liftingCoupleOn(context, index)].flatMap((turn) =>
-      turn === null || turn.couple_Nm <= 0 ? [] : [armCheck(context, bar, strut, turn)],
+      turn === null || turn.couple_Nm <= 0 ? [] : [armCheck(context, bar, strut, holes_m, turn)],
     ),
   );
   const lifted = worstLiftingCouple(context);
@@ -39,10 +42,11 @@ export function armsOnStruts(context: Context, bar: SteelBar, strut: Strut): rea
   return [strutCheck(context, bar, strut, worstCouple(context)), ...struts, ...arms];
 }
 
-function armCheck(context: Context, bar: SteelBar, strut: Strut, turn: Turn): Judged {
+function armCheck(context: Context, bar: SteelBar, strut: Strut, holes_m: number, turn: Turn): Judged {
   const { shelf } = context;
   const { system } = shelf;
-  const { b, t } = bar;
+  const { t } = bar;
+  const b = bar.b - holes_m;
   const { isLifted } = turn;
   const whole = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system, coupleWords(turn));
   const arm = armMoment(context, turn, strut.at);
@@ -134,40 +138,17 @@ function inTension(
  * case 8), in front of the strut as a cantilever. What is spread over the depth counts with the mean of these over the depth.
  * Loads on the other side of the strut would relieve it and are left out. A lifted arm is bent the other way.
  */
-function armMoment({ shelf, service }: Context, { index, isLifted }: Turn, s: number): Worked {
+function armMoment(context: Context, turn: Turn, s: number): Worked {
+  const { shelf } = context;
   const d = shelf.depth_m;
-  const sense = isLifted ? -1 : 1;
-  const largest = (spread_m: (e: number) => number, lever_m: (e: number) => number) =>
-    Math.max(
-      ...service.map(
-        ({ solved, factor }) =>
-          sense *
-          extremeCouple(
-            solved,
-            factor,
-            index,
-            (action) =>
-              Math.max(
-                0,
-                (action === null || action.spread ? spread_m : lever_m)(leverFromWall(shelf)(action)),
-              ),
-            sense,
-          ),
-      ),
-    );
-  const between = largest(
+  const between = largestOnArm(
+    context,
+    turn,
     () => (s < d ? s ** 2 / (6 * d) : d / 2 - d ** 2 / (3 * s)),
     (e) => (e * (s - e)) / s,
   );
-  // (d − s)² / 2d where the middle of it is at mid-depth; a strip along the front edge draws it forward.
-  const inFront = largest(
-    (e) => (s < d ? e - s + s ** 2 / (2 * d) : 0),
-    (e) => e - s,
-  );
-  const reactions = service.map(
-    ({ forces }) => sense * ((isLifted ? forces.reactionMin_N : forces.reactionMax_N)[index] ?? 0),
-  );
-  const [formula, moment] = between >= inFront ? [armBetween, between] : [armInFront, inFront];
-  const { reaction_N: R, lever_m: e_M } = reactionAndLever(Math.max(0, moment), Math.max(...reactions));
-  return work(formula, { R, e_M }, shelf.system);
+  const inFront = largestBeyond(context, turn, s);
+  const { couple_Nm, reaction_N: R } = between.couple_Nm >= inFront.couple_Nm ? between : inFront;
+  const formula = between.couple_Nm >= inFront.couple_Nm ? armBetween : armInFront;
+  return work(formula, { R, e_M: couple_Nm / R }, shelf.system);
 }

@@ -1,12 +1,16 @@
-import { findMetal } from '../../../catalogue/index.ts';
+import { show } from '../../../../shared/quantity/index.ts';
+import { findFastener, findMetal } from '../../../catalogue/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
-import { couple } from '../../bracket-formulas.ts';
-import { makeCheck, worstCheck } from '../../make-check.ts';
+import { armInFront, couple } from '../../bracket-formulas.ts';
+import { holeOf } from '../../hole.ts';
+import { makeCheck, worstCheck, type CheckParts } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
-import { allowedBending, type SteelBar } from '../../steel-bar.ts';
+import { allowedBending, type Allowed, type SteelBar } from '../../steel-bar.ts';
+import { boardScrewsOf } from '../board-screws.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
+import { largestBeyond } from './arm-moment.ts';
 import { armsOnStruts } from './arm-on-strut.ts';
 import { atBracket, coupleWords, largestTurn, worstCouple, worstLiftingCouple } from './reactions.ts';
 
@@ -53,16 +57,80 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     return { check: makeCheck(parts, system), steps: [] };
   }
   const bar: SteelBar = { E_s, F_y, b, t };
-  if (strut !== undefined) return worstCheck(armsOnStruts(context, bar, strut));
+  const holes_m = holesIn(shelf);
+  if (holes_m >= b) {
+    const note = `The holes of the screws into the board, ${show(holes_m, 'm', system)} wide, leave nothing of a bar ${show(b, 'm', system)} wide: screw the board to something wider that is fixed to it.`;
+    const parts = {
+      ...base,
+      title: 'Steel arm beside its holes',
+      demand: F_y,
+      capacity: 0,
+      clause: 'AISC 360 F13',
+      note,
+    };
+    return { check: makeCheck(parts, system), steps: [] };
+  }
+  if (strut !== undefined) return worstCheck(armsOnStruts(context, bar, strut, holes_m));
   const total = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system, coupleWords(turned));
   const allowed = allowedBending(bar, shelf.arm_m, system);
   const stress = work(steel.armStress, { M: total.value, N: 0, b, t }, system);
-  const parts = {
-    ...base,
-    title: `Bending of the steel arm${turned.isLifted ? ', lifted' : ''}`,
-    demand: stress.value,
-    capacity: allowed.value_Pa,
-    clause: 'AISC 360 F11',
+  const lifted = turned.isLifted ? ', lifted' : '';
+  const parts = { ...base, capacity: allowed.value_Pa, clause: 'AISC 360 F11' } as const;
+  const atWall: Judged = {
+    check: makeCheck({ ...parts, title: `Bending of the steel arm${lifted}`, demand: stress.value }, system),
+    steps: [total.step, stress.step, ...allowed.steps],
   };
-  return { check: makeCheck(parts, system), steps: [total.step, stress.step, ...allowed.steps] };
+  return holes_m === 0 ? atWall : worstCheck([atWall, besideHole(context, bar, holes_m, parts, allowed)]);
+}
+
+/** The arm at the hole nearest the wall, where less of it is left. */
+function besideHole(
+  context: Context,
+  { b, t }: SteelBar,
+  holes_m: number,
+  parts: Omit<CheckParts, 'title' | 'demand'>,
+  allowed: Allowed,
+): Judged {
+  const { shelf } = context;
+  const { system } = shelf;
+  const x_m = boardScrewsOf(shelf).firstAt_m;
+  const senses = shelf.hold === 'screwed' ? [false, true] : [false];
+  const [first, ...rest] = shelf.positions_m.flatMap((_, index) =>
+    senses.map((isLifted) => ({ index, isLifted, ...largestBeyond(context, { index, isLifted }, x_m) })),
+  );
+  if (first === undefined) throw new RangeError('a shelf has brackets');
+  const worst = rest.reduce((most, each) => (each.couple_Nm > most.couple_Nm ? each : most), first);
+  const moment = work(
+    armInFront,
+    { R: worst.reaction_N, e_M: worst.couple_Nm / worst.reaction_N },
+    system,
+    `moment in the arm at its first hole, ${show(x_m, 'm', system)} from the wall`,
+  );
+  const stress = work(
+    steel.armStress,
+    { M: moment.value, N: 0, b: b - holes_m, t },
+    system,
+    'stress in the arm beside the hole',
+  );
+  const check = makeCheck(
+    {
+      ...parts,
+      title: `Bending of the steel arm beside a hole${worst.isLifted ? ', lifted' : ''}`,
+      demand: stress.value,
+      where: atBracket(shelf, worst.index),
+      note: `What is left of the bar beside a hole of ${show(holes_m, 'm', system)} counts (holes 1/16 in wider than the screws: common practice, no source).`,
+    },
+    system,
+  );
+  return { check, steps: [moment.step, stress.step, ...allowed.steps] };
+}
+
+/** Width that the holes for the screws into the board take from a steel arm; none where the board only rests, or the screws do not pass the bar. */
+function holesIn(shelf: Shelf): number {
+  const { brackets } = shelf.document;
+  if (shelf.hold !== 'screwed' || shelf.capacity.basis !== 'steel') return 0;
+  const { fastener, atFirst } = boardScrewsOf(shelf);
+  const besideBar = (brackets.armWidth ?? 0) > shelf.capacity.width + 1e-9;
+  const found = findFastener(fastener);
+  return besideBar ? 0 : atFirst * holeOf(found.ok ? found.row.diameter_m : null);
 }

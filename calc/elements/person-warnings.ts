@@ -13,3 +13,10 @@ export function staysWarning(
       ]
     : [];
 }
+
+/** Somebody given as an impact, who counts with the factor for one. */
+export function impactWarning(who: string, duration: Duration | undefined): string[] {
+  return duration === 'impact'
+    ? [`${who} counts as an impact: the amount must be the force of the impact, not their weight.`]
+    : [];
+}
