@@ -44,9 +44,12 @@ export function standingOf(checks: readonly Check[]): Standing {
   return checks.some(isOpen) ? 'open' : 'holds';
 }
 
-/** Whether a check can't be vouched for though both its sides are known. */
-export function isOpen({ outcome, ratio }: Check): boolean {
-  return outcome === 'cannot-say' && ratio !== null;
+/** Checks that a change of the shelf can leave nothing to ask of, whatever is not known. */
+const goneByChange: readonly string[] = ['standing', 'board-past-bracket'];
+
+/** Whether a check can't be vouched for though a change of the shelf may settle it: nothing has to be asked of anybody. */
+export function isOpen({ id, outcome, ratio }: Check): boolean {
+  return outcome === 'cannot-say' && (ratio !== null || goneByChange.includes(id));
 }
 
 /** The most that any check uses. */

@@ -1,5 +1,5 @@
 import type { Limit } from '../../../shared/check-document/index.ts';
-import { standardGravity } from '../../../shared/quantity/index.ts';
+import { show, standardGravity } from '../../../shared/quantity/index.ts';
 import { upperFirst } from '../../../shared/words.ts';
 import { work } from '../../formula/step.ts';
 import { plateBendingStress, plateShearStress } from '../../mechanics/plate-formulas.ts';
@@ -201,6 +201,29 @@ function bowOnRails({ system }: Run): Judged {
   return { check, steps: [] };
 }
 
+/** Panels that seem softer than this share of sound ones were bent by something else. */
+const leastShare = 0.05;
+
+/** A bow far larger than the weight of the panels could make: it tells nothing of their stiffness, and they are to go. */
+function bowOfOtherCauses({ system }: Run, measured_m: number, share: number): Judged {
+  const most_m = (measured_m * share) / leastShare;
+  const check = makeCheck(
+    {
+      ...{ id: 'bow', title: 'The present counter, by its bow', unit: 'm' },
+      ...{
+        demand: measured_m,
+        capacity: most_m,
+        where: 'a strip between the sides',
+        combination: 'bare panels',
+      },
+      clause: 'common practice, no source',
+      note: `Sound panels would bow by ${show(measured_m * share, 'm', system)} of their own weight, and panels twenty times as soft by ${show(most_m, 'm', system)}. Weight alone did not make this bow: water, heat or a load did, and it tells nothing of how stiff they are now. Replace the substrate.`,
+    },
+    system,
+  );
+  return { check, steps: [] };
+}
+
 /** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
 export function bowChecks(run: Run, { live }: Service): Judged[] {
   const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
@@ -213,6 +236,7 @@ export function bowChecks(run: Run, { live }: Service): Judged[] {
   const moved = work(stripMovement, { q, L: span_m, EI: EI.value }, system);
   const allowed = work(spanFraction, { L_s: span_m, n_L: limits.even.divisor }, system);
   const share = EI.value / stripStiffness(run);
+  if (share < leastShare) return [bowOfOtherCauses(run, measured, share)];
   const check = makeCheck(
     {
       ...{ id: 'bow', title: 'The present counter, by its bow', unit: 'm' },

@@ -1,6 +1,6 @@
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import type { CounterOverhangResult, ReachLimit } from '../../../shared/check-result.ts';
-import { inch, quantity, type UnitSystem, writeLength } from '../../../shared/quantity/index.ts';
+import { inch, quantity, show, type UnitSystem, writeLength } from '../../../shared/quantity/index.ts';
 import { governingOf } from '../ranking.ts';
 import { tryCounter, type Counter } from './subject.ts';
 
@@ -53,13 +53,23 @@ export function unaidedOverhang({ input, document }: Counter, system: UnitSystem
     if (holds(middle)) low = middle;
     else high = middle;
   }
-  const stops = at(isEndless ? low : high);
-  const governing = stops?.checks.find(({ id }) => id === stops.governing);
+  const here = at(low);
+  const governing = here?.checks.find(({ id }) => id === here.governing);
   return {
     value: quantity(low * step, 'm', system),
-    reason: isEndless ? 'It holds as far out as the base is deep; nothing longer was tried.' : '',
+    reason: isEndless
+      ? 'It holds as far out as the base is deep; nothing longer was tried.'
+      : stoppedBy(at(high), high * step, system),
     basis,
     governing: governing === undefined ? null : governingOf({ governing }),
     document: withOut(low),
   };
+}
+
+/** What stops it at the next step out. */
+function stoppedBy(found: CounterOverhangResult | null, out_m: number, system: UnitSystem): string {
+  const check = found?.checks.find(({ id }) => id === found.governing);
+  if (check === undefined) return '';
+  const stands = check.outcome === 'does-not-hold' ? 'does not hold' : 'cannot be vouched for';
+  return `At ${show(out_m, 'm', system)} it ${stands}: ${check.title}.`;
 }

@@ -63,7 +63,6 @@ const support = [
   'bracket-lift',
   'board-screws',
   'lift-off',
-  'standing',
   'toe-bearing',
   'stud',
 ];
@@ -83,8 +82,9 @@ const helps: Readonly<Record<RemedyKind, readonly string[]>> = {
   'lighter-contents': [...support, 'tip-forward'],
 };
 
-/** Whether a change of some kind can help a shelf in its trouble. */
+/** Whether a change of some kind can help a shelf in its trouble; first of all it has to be known what the board stands on. */
 export function canHelp(kind: RemedyKind, { pressing }: Trouble): boolean {
+  if (pressing.has('standing')) return canHelpWith(kind, 'standing');
   return [...pressing].some((id) => canHelpWith(kind, id));
 }
 

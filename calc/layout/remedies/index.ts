@@ -185,10 +185,16 @@ function worseBy(a: Judgement, b: Judgement): number {
   const [usedA, usedB] = [usedOf(a.checks), usedOf(b.checks)];
   return (
     order[standingOf(a.checks)] - order[standingOf(b.checks)] ||
+    notStanding(a) - notStanding(b) ||
     offStud(a) - offStud(b) ||
     failing(a) - failing(b) ||
     (usedA < leastGain * usedB ? -1 : usedB < leastGain * usedA ? 1 : 0)
   );
+}
+
+/** Nothing is known of a board while it is not known what it stands on. */
+function notStanding({ standing }: Judgement): number {
+  return standing.length;
 }
 
 /** A bracket that misses its stud is held by nothing, whatever else is asked of it. */

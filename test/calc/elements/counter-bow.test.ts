@@ -57,6 +57,18 @@ describe('somebody standing on a counter that has a bow', () => {
     expect(judge(document, 'bow-live').outcome).toBe('does-not-hold');
   });
 
+  it('a bow over twenty times what the bare panels make when sound tells nothing of their stiffness: replace them', () => {
+    const sound_m = (5 * q * L ** 4) / (384 * sound_Nm);
+    const far = judge(bowed(`${(sound_m * 20.1 * 1000).toFixed(3)} mm`), 'bow');
+    expect(far.outcome).toBe('does-not-hold');
+    expect(far.capacity / sound_m).toBeCloseTo(20, 6);
+    expect(far.note).toContain('Replace the substrate');
+    const ids = (times: number) =>
+      check(bowed(`${(sound_m * times * 1000).toFixed(3)} mm`)).checks.map(({ id }) => id);
+    expect(ids(20.1)).not.toContain('bow-live');
+    expect(ids(19.9)).toContain('bow-live');
+  });
+
   it('is told of only where there is a bow, somebody, and a limit', () => {
     const ids = (document: CounterRunInput): string[] => check(document).checks.map(({ id }) => id);
     expect(ids(strip)).not.toContain('bow-live');

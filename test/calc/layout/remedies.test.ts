@@ -96,6 +96,33 @@ describe('ways out', () => {
     expect(first?.verdict).toBe('holds');
   });
 
+  it('screws down a board of which nothing is known while it rests', () => {
+    const positions = Array.from({ length: 15 }, (_, i) => `${8 + 16 * i} in`);
+    const at = [20, 29, 52, 61, 84, 93, 116, 125, 148, 157];
+    const document = studShelf({
+      board: { length: '240 in', thickness: '3/4 in' },
+      wall: { studs: { first: '8 in', spacing: '16 in' } },
+      brackets: { positions, hold: 'resting' },
+      loads: [
+        ...at.map((place, i) => ({
+          ...{
+            name: `Crock ${i + 1}`,
+            kind: 'point' as const,
+            amount: `${20 + 3 * i} lbf`,
+            at: `${place} in`,
+          },
+          duration: 'ten-years' as const,
+        })),
+        hand,
+      ],
+    });
+    const { checks, remedies } = check(document);
+    expect(checks.find(({ id }) => id === 'standing')?.outcome).toBe('cannot-say');
+    expect(remedies[0]?.what).toMatch(/^The board screwed to its brackets/);
+    for (const { document: changed } of remedies)
+      expect(check(changed).checks.map(({ id }) => id)).not.toContain('standing');
+  });
+
   it('makes two changes where one is not enough', () => {
     const found = results.find(([name]) => name === 'brackets beside the studs under a heavy load');
     const remedies = found?.[2].remedies ?? [];
