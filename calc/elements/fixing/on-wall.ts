@@ -6,7 +6,7 @@ import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
 import { plateBending, type PlateMoment } from './plate-bending.ts';
-import { tensionOf } from './solve.ts';
+import { screwPullOf } from './solve.ts';
 import {
   holderOf,
   overDuration,
@@ -56,9 +56,12 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
   const held: readonly [Held, ...Held[]] = [head, ...rest.map(hold)];
   const checked = (each: Held) => ({ each, ...fixingCheckOf(fixing, each.answer, each.load, placeOf(each)) });
   const worst = worstCheck([checked(head), ...held.slice(1).map(checked)]);
-  const pulled = worstBy(standings, (load) => tensionOf(fixing, load, toeOf(fixing, load)));
+  const pullOn = (load: FixingLoad) => screwPullOf(fixing, load, toeOf(fixing, load));
+  const pulled = worstBy(standings, (load) => {
+    const { pull_N, why } = pullOn(load);
+    return why === '' ? pull_N : Infinity;
+  });
   const turned = worstBy(standings, (load) => toeShare(fixing, load, toeOf(fixing, load)));
-  const pulledBy_N = tensionOf(fixing, pulled.load, toeOf(fixing, pulled.load));
   const stud = studOf(fixing, wall, standings);
   return {
     held,
@@ -66,7 +69,7 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
     judged: [
       ...onStud(fixing, wall, held, isCentred),
       { check: worst.check, steps: worst.steps },
-      ...screwMetalCheck(fixing, pulledBy_N, pulled.load, placeOf(pulled)),
+      ...screwMetalCheck(fixing, pullOn(pulled.load), pulled.load, placeOf(pulled)),
       ...toeBearingCheck(fixing, toeOf(fixing, turned.load), turned.load, placeOf(turned)),
       ...(bent === null ? [] : [bentPlate(fixing, bent, standings)]),
       ...(stud === null ? [] : [stud.judged]),

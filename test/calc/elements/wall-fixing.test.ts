@@ -51,6 +51,22 @@ describe('pull and shear on the highest screw', () => {
     expect(result.verdict).toBe('does-not-hold');
   });
 
+  it('nothing but a couple on a covering of 1 psi: what acts stays, nothing resists, screw and metal do not hold', () => {
+    const { named } = answer({
+      wall: {
+        coverings: [{ material: 'gypsum-board', thickness: '1/2 in' }],
+        bearing: { allowable: '1 psi', source: 'a test' },
+      },
+      loads: [{ couple: '400 lbf.in', duration: 'ten-years' }],
+    });
+    for (const id of ['fixing', 'screw-metal']) {
+      expect(named(id), id).toMatchObject({ outcome: 'does-not-hold', ratio: null, capacity: null });
+      // All screws together on no more than the height of the plate: 400 / 8.
+      expect(lbf(named(id).demand), id).toBeCloseTo(50, 9);
+      expect(named(id).note, id).toContain('crushes');
+    }
+  });
+
   it('on a covering that crushes the pull outgrows the couple: the heavier, shorter combination governs', () => {
     const { row, named } = answer({
       plate: { height: '4 in', width: '1 in', thickness: '1/8 in' },

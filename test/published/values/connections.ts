@@ -202,6 +202,12 @@ const others: PublishedValue[] = [
     source: 'AISC Manual, Table 3-23, case 8: simple beam, one concentrated load',
   }),
   published(metal.studTotalMoment, { M_C: 62.5, M_N: 90 }, 152.5, byHand('62.5 + 90')),
+  published(
+    plate.leastPull,
+    { C: 50, h_p: 0.2, N: 30 },
+    280,
+    byHand('50 N·m on a lever of 200 mm: 250 N; and 30 N'),
+  ),
   published(plateMoment, { C: 40, N: 200, s_z: 0.15 }, 47.5, {
     ...byHand('a couple of 40 N·m, and P L / 4 = 200 × 0.15 / 4'),
     source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
