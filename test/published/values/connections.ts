@@ -1,4 +1,4 @@
-import { legMoment } from '../../../calc/elements/bracket-formulas.ts';
+import { legMoment, legPressure, legTurn } from '../../../calc/elements/bracket-formulas.ts';
 import * as group from '../../../calc/elements/fixing/group.ts';
 import { plateMoment } from '../../../calc/elements/wall-fixing/plate-moment.ts';
 import * as plate from '../../../calc/mechanics/plate-group.ts';
@@ -214,9 +214,23 @@ const others: PublishedValue[] = [
   }),
   published(
     legMoment,
-    { N: 500, z_N: 0.2, z_j: 0.1, S_T: 80 },
-    30,
-    byHand('500 N, 100 mm up: 50 N·m; a screw of 1000 N, 80 mm up: 80 N·m the other way'),
+    { N: 500, z_N: 0.2, z_j: 0.1, S_w: 8, S_T: 80 },
+    22,
+    byHand(
+      '500 N, 100 mm up: 50 N·m; 800 N of the wall, 10 mm up: 8 N·m; a screw of 1000 N, 80 mm up: 80 N·m the other way',
+    ),
+  ),
+  published(
+    legPressure,
+    { f_w: 1e6, b_p: 0.04, a_toe: 0.05, z_j: 0.03 },
+    8,
+    byHand('40 N/mm on the 20 mm beyond: 800 N × 10 mm'),
+  ),
+  published(
+    legTurn,
+    { N: 800, f_w: 0.5e6, b_p: 0.05 },
+    0.032,
+    byHand('25 N/mm come up to 800 N over 32 mm'),
   ),
 ];
 
