@@ -8,8 +8,8 @@ import { usualThread_m } from './values.ts';
 
 const namedFramingG = 0.42;
 const unknownFramingG = 0.36;
-/** The lowest stiffness of stud lumber in NDS Supplement Table 4A: it only enters the group factor. */
-const studE_Pa = 1.0e6 * 6894.757293168;
+/** Stiffness no stud of NDS Supplement Table 4A is below (memory): it only enters the group factor, which falls with it. */
+const studE_Pa = 0.6e6 * 6894.757293168;
 const usualPlateThickness_m = inch / 8;
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;

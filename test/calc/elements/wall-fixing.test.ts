@@ -349,6 +349,44 @@ describe('the stud', () => {
     },
   );
 
+  // NDS Supplement 2018, Table 4A, has Stud grade of these at 425, 475 and 450 psi (memory), none of them in the tables here.
+  it.each(['Northern White Cedar', 'Northern Species', 'Eastern Softwoods'])(
+    '%s: its values are not in the tables, so cannot say, and which woods are',
+    (species) => {
+      const { named, result } = answer({ wall: { species } });
+      expect(named('stud')).toMatchObject({ outcome: 'cannot-say', ratio: null });
+      expect(named('stud').note).toContain('Spruce-Pine-Fir (South)');
+      expect(result.verdict).not.toBe('holds');
+    },
+  );
+
+  it('a grade the wood does not have: cannot say, and which it has', () => {
+    const { named } = answer({ wall: { species: 'western cedars' } });
+    expect(named('stud').outcome).toBe('cannot-say');
+    expect(named('stud').note).toContain('No.1, No.2');
+  });
+
+  it('a wood by the name NDS Table 12.3.3A gives it is the lumber of that name: Stud of Douglas Fir-Larch, 700 psi × 1.1', () => {
+    const { named } = answer({ wall: { species: 'Douglas fir', grade: 'Stud' } });
+    expect((named('stud').capacity?.value ?? NaN) / psi).toBeCloseTo(700 * 1.1, 6);
+  });
+
+  it.each([
+    ['3-1/2 in', undefined, Math.min(600 * 1.1, 650)],
+    ['5-1/2 in', undefined, Math.min(600, 575)],
+    ['7-1/4 in', undefined, Math.min(450 * 1.2, 525)],
+    ['3-1/2 in', 'No.2', Math.min(775 * 1.5, 700 * 1.5, 1100)],
+  ])(
+    'no wood is named, %s deep, grade %s: %f psi, the lowest of the woods in the tables (Tables 4A and 4B), and it is said',
+    (studDepth, grade, F_b) => {
+      const { named, result } = answer({
+        wall: { species: undefined, studDepth, grade, height: '96 in', bracketHeight: '60 in' },
+      });
+      expect((named('stud').capacity?.value ?? NaN) / psi).toBeCloseTo(F_b, 6);
+      expect(result.assumptions.join(' ')).toContain('the lowest of the woods in the tables here');
+    },
+  );
+
   it('is not bent where the screws go into blocking or an end', () => {
     for (const wall of [{ framing: 'blocking' as const }, { grain: 'end' as const }]) {
       expect(answer({ wall }).result.checks.map(({ id }) => id)).not.toContain('stud');

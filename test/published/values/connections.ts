@@ -226,12 +226,7 @@ const others: PublishedValue[] = [
     8,
     byHand('40 N/mm on the 20 mm beyond: 800 N × 10 mm'),
   ),
-  published(
-    legTurn,
-    { N: 800, f_w: 0.5e6, b_p: 0.05 },
-    0.032,
-    byHand('25 N/mm come up to 800 N over 32 mm'),
-  ),
+  published(legTurn, { N: 800, f_w: 0.5e6, b_p: 0.05 }, 0.032, byHand('25 N/mm come up to 800 N over 32 mm')),
 ];
 
 /** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */
