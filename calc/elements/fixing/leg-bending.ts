@@ -1,9 +1,9 @@
 import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
-import { heightsAbove } from '../../mechanics/plate-group.ts';
 import { armPull, legMoment, legPressure, legTurn } from '../bracket-formulas.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import type { PlateMoment } from './plate-bending.ts';
+import { rowPulls } from './row-pulls.ts';
 import { toeOf } from './toe.ts';
 import { turningOf } from './turning.ts';
 
@@ -77,12 +77,4 @@ function placesOf(
     S_w: wall === null || z_j >= wall.a_toe ? 0 : legPressure.evaluate({ ...wall, z_j }),
     S_T: rows.reduce((sum, { z, pull_N }) => sum + pull_N * Math.max(0, z - z_j), 0),
   }));
-}
-
-/** Pull of all screws at each height over the end about which the plate turns. */
-function rowPulls(fixing: Fixing, load: FixingLoad): { readonly z: number; readonly pull_N: number }[] {
-  const { heights_m } = turningOf(fixing, load);
-  const arms = heightsAbove(heights_m, toeOf(fixing, load).pivot_m);
-  const S_z = arms.reduce((sum, z) => sum + z * z, 0);
-  return heights_m.map((z, row) => ({ z, pull_N: S_z > 0 ? (load.couple_Nm * (arms[row] ?? 0)) / S_z : 0 }));
 }

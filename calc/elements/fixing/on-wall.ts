@@ -5,6 +5,7 @@ import { worstCheck } from '../make-check.ts';
 import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
+import { acrossStress_Pa, bendsAcross, plateAcross } from './plate-across.ts';
 import { plateBending, type PlateMoment } from './plate-bending.ts';
 import { screwPullOf } from './solve.ts';
 import {
@@ -35,6 +36,8 @@ export interface OnWall {
     readonly moment: (load: FixingLoad) => PlateMoment;
     /** The moment alone, without its working. */
     readonly size: (load: FixingLoad) => number;
+    /** Width of the arm at the upper end of the plate; null where what acts comes in at its middle. */
+    readonly armWidth_m: number | null;
   } | null;
 }
 
@@ -96,11 +99,15 @@ function onStud(
 
 function bentPlate(
   fixing: Fixing,
-  { metal, moment, size }: NonNullable<OnWall['bent']>,
+  { metal, moment, size, armWidth_m }: NonNullable<OnWall['bent']>,
   standings: OnWall['standings'],
 ): Judged {
   const worst = worstBy(standings, size);
-  return plateBending(fixing, metal, moment(worst.load), placeOf(worst));
+  const along = plateBending(fixing, metal, moment(worst.load), armWidth_m, placeOf(worst));
+  const arm_m = armWidth_m ?? 0;
+  if (!bendsAcross(fixing, arm_m)) return along;
+  const aside = worstBy(standings, (load) => acrossStress_Pa(fixing, arm_m, load));
+  return worstCheck([along, plateAcross(fixing, metal, arm_m, aside.load, placeOf(aside))]);
 }
 
 function studOf(fixing: Fixing, wall: Wall, standings: OnWall['standings']) {

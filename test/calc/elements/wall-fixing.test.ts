@@ -421,6 +421,66 @@ describe('the plate, where its metal is named', () => {
     );
   });
 
+  const across = { perHeight: 2, across: '5 in' };
+  const pulled = (pull: string) => [{ pull, duration: 'ten-years' as const }];
+
+  it('sideways to two screws in one row: N × 5 / 4 on what a 5/16 in hole leaves of 2 in, 1/16 in thick', () => {
+    const { named } = answer({
+      plate: { height: '2 in', width: '6 in', thickness: '1/16 in', metal: 'a36' },
+      screws: { ...across, heights: ['1 in'] },
+      wall: { framing: 'blocking' },
+      loads: pulled('250 lbf'),
+    });
+    const { demand, outcome, title } = named('plate');
+    expect((demand?.value ?? NaN) / psi).toBeCloseTo((6 * 312.5) / ((2 - 5 / 16) / 16 ** 2), 3);
+    expect((demand?.value ?? NaN) / psi).toBeGreaterThan(240_000);
+    expect(outcome).toBe('does-not-hold');
+    expect(title).toContain('sideways');
+  });
+
+  it('each row has the plate up to half the way to the next: half of N × 5 / 4 on 1 + 2 in less a hole', () => {
+    const { named } = answer({
+      plate: { height: '6 in', width: '6 in', metal: 'a36' },
+      screws: { ...across, heights: ['1 in', '5 in'] },
+      loads: pulled('200 lbf'),
+    });
+    expect((named('plate').demand?.value ?? NaN) / psi).toBeCloseTo(
+      (6 * 125) / ((3 - 5 / 16) * 0.25 ** 2),
+      4,
+    );
+  });
+
+  it('of a couple a row has C z / Σ z²: one row 1-1/2 in up, C / 1.5 × 7.5 / 4', () => {
+    const { named } = answer({
+      plate: { height: '2 in', width: '8 in', metal: 'a36' },
+      screws: { perHeight: 2, across: '7-1/2 in', heights: ['1-1/2 in'] },
+      loads: [{ couple: '400 lbf.in', duration: 'ten-years' }],
+    });
+    const M = ((400 / 1.5) * 7.5) / 4;
+    expect((named('plate').demand?.value ?? NaN) / psi).toBeCloseTo((6 * M) / ((2 - 5 / 16) * 0.25 ** 2), 4);
+  });
+
+  it('no more height than spreads at 45° from a screw: 1/2 in apart, N × 1/2 / 4 on 1/4 in either way', () => {
+    const { named } = answer({
+      plate: { metal: 'a36' },
+      screws: { perHeight: 2, across: '1/2 in', heights: ['4 in'] },
+      loads: pulled('200 lbf'),
+    });
+    expect((named('plate').demand?.value ?? NaN) / psi).toBeCloseTo((6 * 25) / (0.5 * 0.25 ** 2), 4);
+  });
+
+  it('up and down a pull bends no more width than spreads at 45° over 1 in between the screws: six times less than 6 in', () => {
+    const { named } = answer({
+      plate: { height: '3 in', width: '6 in', metal: 'a36' },
+      screws: { heights: ['2 in', '1 in'] },
+      loads: pulled('100 lbf'),
+    });
+    expect((named('plate').demand?.value ?? NaN) / psi).toBeCloseTo(
+      (6 * 6 * ((100 * 1) / 4)) / ((6 - 5 / 16) * 0.25 ** 2),
+      4,
+    );
+  });
+
   it('brittle metal: cannot say', () => {
     expect(answer({ plate: { metal: 'cast iron' } }).named('plate').outcome).toBe('cannot-say');
   });
