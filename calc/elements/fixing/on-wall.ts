@@ -2,6 +2,7 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import type { FixingResult } from '../../../shared/check-result.ts';
 import type { Judged } from '../judged.ts';
 import { worstCheck } from '../make-check.ts';
+import { blockingCheck } from './blocking.ts';
 import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
@@ -71,6 +72,7 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
     governing: worst.each,
     judged: [
       ...onStud(fixing, wall, held, isCentred),
+      ...(wall.framing === 'blocking' ? [blockingCheck(fixing, wall, placeOf(worst.each))] : []),
       { check: worst.check, steps: worst.steps },
       ...screwMetalCheck(fixing, pullOn(pulled.load), pulled.load, placeOf(pulled)),
       ...toeBearingCheck(fixing, toeOf(fixing, turned.load), turned.load, placeOf(turned)),

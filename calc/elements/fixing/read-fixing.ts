@@ -3,6 +3,7 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import { panelG, panelGravity } from '../panel-gravity.ts';
+import { blockingSize } from './blocking.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { usualThread_m } from './values.ts';
 
@@ -119,9 +120,11 @@ function groundOf(wall: Wall, assumptions: string[]): Ground {
       assumptions.push('Sheathing 7/16 in thick (common practice, no source).');
     return { kind: 'wood', G, angle_deg: 90, grain: 'side', depth_m, width_m: 0.3, E_Pa: studE_Pa };
   }
-  const depth_m = wall.studDepth ?? 3.5 * inch;
+  const blocking = framing === 'blocking' ? blockingSize(wall) : null;
+  if (blocking !== null) assumptions.push(...blocking.assumptions);
+  const depth_m = blocking?.depth_m ?? wall.studDepth ?? 3.5 * inch;
   const width_m = wall.studWidth ?? 1.5 * inch;
-  if (wall.studDepth === undefined || wall.studWidth === undefined) {
+  if (blocking === null && (wall.studDepth === undefined || wall.studWidth === undefined)) {
     assumptions.push('Framing 1-1/2 × 3-1/2 in where its size is not given (common practice, no source).');
   }
   const grain = wall.grain ?? 'side';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inch, poundForce, psi } from './documents.ts';
-import { answer } from './wall-fixing-documents.ts';
+import { answer, type Changes } from './wall-fixing-documents.ts';
 
 /*
  * Fixings by hand. Printed values: NDS 2018 Table 12.2A (withdrawal of lag screws: 1/4 in in G 0.42, 173 lbf/in), 12K
@@ -391,6 +391,59 @@ describe('the stud', () => {
     for (const wall of [{ framing: 'blocking' as const }, { grain: 'end' as const }]) {
       expect(answer({ wall }).result.checks.map(({ id }) => id)).not.toContain('stud');
     }
+  });
+});
+
+describe('the height of blocking: from screw to screw, 4 D to the edge loaded and 1.5 D to the other (NDS Table 12.5.1C)', () => {
+  const tall = (wall: Changes['wall'], screws = {}) =>
+    answer({
+      plate: { height: '12 in' },
+      screws: { heights: ['11 in', '1 in'], ...screws },
+      wall: { framing: 'blocking', ...wall },
+    });
+
+  it.each([
+    ['11-1/4 in', 'does-not-hold'],
+    ['11-1/2 in', 'holds'],
+  ])('1/4 in lag screws 10 in apart take 10 + 5.5 / 4 in: blocking of %s %s', (blockingHeight, outcome) => {
+    const found = tall({ blockingHeight }).named('on-blocking');
+    expect((found.demand?.value ?? NaN) / inch).toBeCloseTo(11.375, 9);
+    expect(found.outcome).toBe(outcome);
+  });
+
+  it('10 in apart cannot be said to stand in blocking of which nobody gives the height', () => {
+    for (const wall of [{}, { studDepth: '1-1/2 in' }, { studDepth: undefined }]) {
+      const { named, result } = tall(wall);
+      expect(named('on-blocking')).toMatchObject({ outcome: 'cannot-say', ratio: null });
+      expect(named('on-blocking').note).toContain('height of the blocking');
+      expect(result.verdict).not.toBe('holds');
+    }
+  });
+
+  it.each([
+    ['laid flat, 3-1/2 in high', '1-1/2 in', 'holds'],
+    ['on edge, 1-1/2 in high', '3-1/2 in', 'cannot-say'],
+  ])('a 2×4 %s where nobody says more: 1 in apart takes 2-3/8 in', (_, studDepth, outcome) => {
+    const { named, result } = tall({ studDepth }, { heights: ['7 in', '6 in'] });
+    expect(named('on-blocking').outcome).toBe(outcome);
+    expect(result.assumptions.join(' ')).toContain('2×4');
+  });
+
+  it('blocking of no size is no deeper than it is flat: 1-1/2 in, as if that were said', () => {
+    const screws = { heights: ['4 in'] };
+    const unsaid = answer({ screws, wall: { framing: 'blocking', studDepth: undefined } });
+    const said = answer({ screws, wall: { framing: 'blocking', studDepth: '1-1/2 in' } });
+    expect(unsaid.row.withdrawalCapacity).toEqual(said.row.withdrawalCapacity);
+    expect(unsaid.row.lateralCapacity).toEqual(said.row.lateralCapacity);
+  });
+
+  it('screws of a report: their edges are for the report, 10 in between them are not', () => {
+    const listed = {
+      fastener: 'listed',
+      allowable: { tension: '200 lbf', shear: '200 lbf', report: 'report of the screw' },
+    };
+    expect(tall({ blockingHeight: '9-1/4 in' }, listed).named('on-blocking').outcome).toBe('does-not-hold');
+    expect(tall({ blockingHeight: '11-1/4 in' }, listed).named('on-blocking').outcome).toBe('holds');
   });
 });
 

@@ -1,5 +1,6 @@
 import { legMoment, legPressure, legTurn } from '../../../calc/elements/bracket-formulas.ts';
 import * as group from '../../../calc/elements/fixing/group.ts';
+import { blockingNeed } from '../../../calc/elements/fixing/blocking.ts';
 import * as across from '../../../calc/elements/fixing/plate-across.ts';
 import { bentWidth } from '../../../calc/elements/fixing/plate-bending.ts';
 import { plateMoment, pullSpread } from '../../../calc/elements/wall-fixing/plate-moment.ts';
@@ -214,6 +215,7 @@ const others: PublishedValue[] = [
     ...byHand('a couple of 40 N·m, and twice P L / 4 = 200 × 0.15 / 4'),
     source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
   }),
+  published(blockingNeed, { s_z: 0.2, k_1: 4, k_2: 1.5, D: 0.008 }, 0.244, byHand('200 mm, and 5.5 × 8 mm')),
   published(pullSpread, { b: 0.15, s_z: 0.02, a_s: 0.03 }, 3, byHand('150 mm over 20 + 30 mm')),
   published(
     across.rowMoment,
