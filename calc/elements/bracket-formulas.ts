@@ -63,14 +63,35 @@ export const armPull = formula({
   source: mechanics('moments about the foot of the strut'),
 });
 
-/** Moment in the leg of a bracket with a strut: the pull of the arm less that of the screws between. */
+/** Moment in the leg of a bracket with a strut: the pull of the arm and the pressure of the wall less the pulls of the screws beyond. */
 export const legMoment = formula({
   symbol: 'M_leg',
-  caption: 'moment in the leg at a screw or at the foot of the strut',
-  expression: 'abs(N * (z_N - z_j) - S_T)',
-  symbols: { N: 'N', z_N: 'm', z_j: 'm', S_T: 'N.m' },
+  caption: 'moment in the leg',
+  expression: 'abs(N * (z_N - z_j) + S_w - S_T)',
+  symbols: { N: 'N', z_N: 'm', z_j: 'm', S_w: 'N.m', S_T: 'N.m' },
   unit: 'N.m',
   source: mechanics('the arm pulls at the upper end of the leg, the screws above hold it back'),
+});
+
+/** What the pressure of a wall that is crushed adds at a place of the leg. */
+export const legPressure = formula({
+  symbol: 'S_w',
+  caption: 'pressure of the wall beyond that place, times its distance',
+  expression: 'f_w * b_p * (a_toe - z_j)^2 / 2',
+  symbols: { f_w: 'Pa', b_p: 'm', a_toe: 'm', z_j: 'm' },
+  unit: 'N.m',
+  source: mechanics('even pressure as far as the plate has to bear'),
+  valid: 'z_j < a_toe',
+});
+
+/** Where the pressure of a wall that is crushed has come up to the force of the arm. */
+export const legTurn = formula({
+  symbol: 'z_0',
+  caption: 'where the pressure of the wall has come up to the force of the arm, from the end that is pressed',
+  expression: 'N / (f_w * b_p)',
+  symbols: { N: 'N', f_w: 'Pa', b_p: 'm' },
+  unit: 'm',
+  source: mechanics('even pressure; no shear is left there'),
 });
 
 /** Pull on the back screw of an arm from what stands in front of its tip, and from lift. */

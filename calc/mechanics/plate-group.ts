@@ -12,6 +12,16 @@ export const screwPull = formula({
   source: mechanics('rigid plate turning about its lower end, pulls in proportion to height'),
 });
 
+/** What the screws of a plate are pulled with at least, where none can hold the couple: no lever is longer than the plate. */
+export const leastPull = formula({
+  symbol: 'T_p',
+  caption: 'pull on all the screws together, at the very least',
+  expression: 'C / h_p + N',
+  symbols: { C: 'N.m', h_p: 'm', N: 'N' },
+  unit: 'N',
+  source: mechanics('couple on a lever as long as the plate is high'),
+});
+
 /** Shear on one screw. */
 export const screwShear = formula({
   symbol: 'V_s',

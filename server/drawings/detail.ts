@@ -9,6 +9,7 @@ type Framing = NonNullable<NonNullable<BracketShelfDocument['wall']>['framing']>
 
 const thinMetal_m = 0.25 * inch;
 const usualStud_m = { width: 1.5 * inch, depth: 3.5 * inch };
+const usualBlocking_m = 1.5 * inch;
 const usualSheathing_m = (7 / 16) * inch;
 
 /** What an enlarged bracket shows, in m: heights from the plate's lower end, distances from its middle and from the wall finish. */
@@ -68,7 +69,9 @@ export function detailOf(document: WallDocument, result: CheckResult): Detail | 
     coverings,
     gap,
     behind:
-      framing === 'sheathing' ? (wall.sheathing ?? usualSheathing_m) : (wall.studDepth ?? usualStud_m.depth),
+      framing === 'sheathing'
+        ? (wall.sheathing ?? usualSheathing_m)
+        : (wall.studDepth ?? (framing === 'blocking' ? usualBlocking_m : usualStud_m.depth)),
     isHollow: framing === 'hollow' || isBesideStud,
     penetration: result.fixings[0]?.penetration.value ?? Math.max(0, screws.length - thickness - gap),
     into: isBesideStud ? into.hollow : into[framing],

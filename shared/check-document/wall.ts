@@ -36,6 +36,11 @@ export const wallSchema = z.strictObject({
     { from: 0.003, to: 0.1 },
     'Thickness of the sheathing the screws go into',
   ).optional(),
+  blockingHeight: quantityField(
+    'length',
+    { from: 0.01, to: 1.5 },
+    'Height of the blocking the screws go into, up the wall',
+  ).optional(),
   height: quantityField('length', { from: 1, to: 8 }, 'Height of the wall, floor to ceiling').optional(),
   bracketHeight: quantityField(
     'length',

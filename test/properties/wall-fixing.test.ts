@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fasteners } from '../../calc/catalogue/index.ts';
 import type { Fixing, Ground } from '../../calc/elements/fixing/fixing.ts';
-import { capacityOf, solveFixing } from '../../calc/elements/fixing/solve.ts';
+import { fixingCheckOf, screwMetalCheck } from '../../calc/elements/fixing/fixing-checks.ts';
+import { capacityOf, screwPullOf, solveFixing } from '../../calc/elements/fixing/solve.ts';
 import { toeOf } from '../../calc/elements/fixing/toe.ts';
 
 type Wood = Extract<Ground, { kind: 'wood' }>;
@@ -170,6 +171,39 @@ describe('a plate of screws', () => {
           expect(after).toBeGreaterThanOrEqual(before * (1 - 1e-9));
         }
       }),
+      runs,
+    );
+  });
+
+  it('never looks better under more of a couple on a covering that crushes', () => {
+    const place = { where: '', combination: '' };
+    const severity = { holds: 0, 'cannot-say': 1, 'does-not-hold': 2 };
+    fc.assert(
+      fc.property(
+        anyFastener,
+        fc.integer({ min: 5, max: 2000 }),
+        fc.integer({ min: 1, max: 400 }),
+        fc.integer({ min: 1, max: 100 }),
+        (fastener, kPa, couple, more) => {
+          const fixing = plate({ fastener, length_m: 0.15, thread_m: 0.1, coveringBearing_Pa: kPa * 1000 });
+          const capacity = capacityOf(fixing, 1);
+          const under = (couple_Nm: number) => {
+            const load = { shear_N: 0, pull_N: 0, couple_Nm, duration: 'permanent', C_D: 1 } as const;
+            const toe = toeOf(fixing, load);
+            const answer = solveFixing(fixing, load, capacity, toe);
+            const [metal] = screwMetalCheck(fixing, screwPullOf(fixing, load, toe), load, place);
+            if (metal === undefined) throw new Error('screws of the tables have a metal');
+            return [fixingCheckOf(fixing, answer, load, place).check, metal.check] as const;
+          };
+          const [light, heavy] = [under(couple / 2), under((couple + more) / 2)];
+          light.forEach((before, index) => {
+            const after = heavy[index];
+            if (after === undefined) throw new Error('two checks');
+            expect(severity[after.outcome]).toBeGreaterThanOrEqual(severity[before.outcome]);
+            expect(after.ratio ?? Infinity).toBeGreaterThanOrEqual((before.ratio ?? Infinity) * (1 - 1e-6));
+          });
+        },
+      ),
       runs,
     );
   });

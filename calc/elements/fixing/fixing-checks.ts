@@ -4,6 +4,7 @@ import { allowableMetal, screwMetal_Pa } from '../../standards/nds-2018/11.2-met
 import { makeCheck } from '../make-check.ts';
 import type { Judged } from '../judged.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
+import type { ScrewPull } from './solve.ts';
 import type { Toe } from './toe.ts';
 import { turningOf } from './turning.ts';
 
@@ -78,7 +79,7 @@ function liftedNote({ isLifted }: FixingLoad): string {
 }
 
 /** The metal of the screws in tension. */
-export function screwMetalCheck(fixing: Fixing, tension_N: number, load: FixingLoad, place: Place): Judged[] {
+export function screwMetalCheck(fixing: Fixing, pull: ScrewPull, load: FixingLoad, place: Place): Judged[] {
   if (fixing.fastener === null || fixing.allowable !== null) return [];
   const held = work(
     allowableMetal,
@@ -90,10 +91,10 @@ export function screwMetalCheck(fixing: Fixing, tension_N: number, load: FixingL
       id: 'screw-metal',
       title: 'Metal of the wall screws, pulled',
       unit: 'N',
-      demand: tension_N,
-      capacity: held.value,
+      demand: pull.pull_N,
+      capacity: pull.why === '' ? held.value : 0,
       clause: 'NDS 11.2.3',
-      note: `Low-carbon steel of 60,000 psi is taken.${liftedNote(load)}`,
+      note: `${pull.why === '' ? 'Low-carbon steel of 60,000 psi is taken.' : upperFirst(`${pull.why}.`)}${liftedNote(load)}`,
       ...place,
     },
     fixing.system,

@@ -65,6 +65,9 @@ function wallStatement(wall: NonNullable<Given['wall']>, system: UnitSystem): St
   const words = [
     wall.framing === undefined ? undefined : framingWords[wall.framing],
     wall.species === undefined ? undefined : woodName(wall.species),
+    wall.framing === 'blocking' && wall.blockingHeight !== undefined
+      ? `${show(wall.blockingHeight, 'm', system)} high`
+      : undefined,
     wall.grain === 'end' ? 'into the end of the wood' : undefined,
     ...(wall.coverings ?? []).map(
       ({ material, thickness }) => `${show(thickness, 'm', system)} ${material.replaceAll('-', ' ')}`,

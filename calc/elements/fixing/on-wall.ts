@@ -2,11 +2,13 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import type { FixingResult } from '../../../shared/check-result.ts';
 import type { Judged } from '../judged.ts';
 import { worstCheck } from '../make-check.ts';
+import { blockingCheck } from './blocking.ts';
 import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
+import { acrossStress_Pa, bendsAcross, plateAcross } from './plate-across.ts';
 import { plateBending, type PlateMoment } from './plate-bending.ts';
-import { tensionOf } from './solve.ts';
+import { screwPullOf } from './solve.ts';
 import {
   holderOf,
   overDuration,
@@ -35,6 +37,8 @@ export interface OnWall {
     readonly moment: (load: FixingLoad) => PlateMoment;
     /** The moment alone, without its working. */
     readonly size: (load: FixingLoad) => number;
+    /** Width of the arm at the upper end of the plate; null where what acts comes in at its middle. */
+    readonly armWidth_m: number | null;
   } | null;
 }
 
@@ -56,17 +60,21 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
   const held: readonly [Held, ...Held[]] = [head, ...rest.map(hold)];
   const checked = (each: Held) => ({ each, ...fixingCheckOf(fixing, each.answer, each.load, placeOf(each)) });
   const worst = worstCheck([checked(head), ...held.slice(1).map(checked)]);
-  const pulled = worstBy(standings, (load) => tensionOf(fixing, load, toeOf(fixing, load)));
+  const pullOn = (load: FixingLoad) => screwPullOf(fixing, load, toeOf(fixing, load));
+  const pulled = worstBy(standings, (load) => {
+    const { pull_N, why } = pullOn(load);
+    return why === '' ? pull_N : Infinity;
+  });
   const turned = worstBy(standings, (load) => toeShare(fixing, load, toeOf(fixing, load)));
-  const pulledBy_N = tensionOf(fixing, pulled.load, toeOf(fixing, pulled.load));
   const stud = studOf(fixing, wall, standings);
   return {
     held,
     governing: worst.each,
     judged: [
       ...onStud(fixing, wall, held, isCentred),
+      ...(wall.framing === 'blocking' ? [blockingCheck(fixing, wall, placeOf(worst.each))] : []),
       { check: worst.check, steps: worst.steps },
-      ...screwMetalCheck(fixing, pulledBy_N, pulled.load, placeOf(pulled)),
+      ...screwMetalCheck(fixing, pullOn(pulled.load), pulled.load, placeOf(pulled)),
       ...toeBearingCheck(fixing, toeOf(fixing, turned.load), turned.load, placeOf(turned)),
       ...(bent === null ? [] : [bentPlate(fixing, bent, standings)]),
       ...(stud === null ? [] : [stud.judged]),
@@ -93,11 +101,15 @@ function onStud(
 
 function bentPlate(
   fixing: Fixing,
-  { metal, moment, size }: NonNullable<OnWall['bent']>,
+  { metal, moment, size, armWidth_m }: NonNullable<OnWall['bent']>,
   standings: OnWall['standings'],
 ): Judged {
   const worst = worstBy(standings, size);
-  return plateBending(fixing, metal, moment(worst.load), placeOf(worst));
+  const along = plateBending(fixing, metal, moment(worst.load), armWidth_m, placeOf(worst));
+  const arm_m = armWidth_m ?? 0;
+  if (!bendsAcross(fixing, arm_m)) return along;
+  const aside = worstBy(standings, (load) => acrossStress_Pa(fixing, arm_m, load));
+  return worstCheck([along, plateAcross(fixing, metal, arm_m, aside.load, placeOf(aside))]);
 }
 
 function studOf(fixing: Fixing, wall: Wall, standings: OnWall['standings']) {

@@ -1,5 +1,4 @@
-import { inch } from '../../../shared/quantity/index.ts';
-import { findMetal } from '../../catalogue/index.ts';
+import { formula } from '../../formula/formula.ts';
 import { work } from '../../formula/step.ts';
 import type { Step } from '../../../shared/check-result.ts';
 import * as steel from '../../standards/aisc-360/steel-arm.ts';
@@ -7,11 +6,7 @@ import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Fixing } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
-
-/** Hole for a fastener whose size is not known. */
-const usualHole_m = (5 / 16) * inch;
-/** Holes are bored 1/16 in wider than the fastener. */
-const clearance_m = inch / 16;
+import { holeOf, plateCheck } from './plate-metal.ts';
 
 /** A moment in the plate, and how it came about. */
 export interface PlateMoment {
@@ -19,33 +14,53 @@ export interface PlateMoment {
   readonly steps: readonly Step[];
 }
 
-/** The metal of a plate, bent from where the couple comes in down to the highest screws and their holes. */
-export function plateBending(fixing: Fixing, metal: string, moment: PlateMoment, place: Place): Judged {
+/** Width of a plate that an arm at its upper end bends down to the highest screws. */
+export const bentWidth = formula({
+  symbol: 'b',
+  caption:
+    'width of the plate that counts: the arm, and what spreads at 45° from it down to the highest screws',
+  expression: 'min(b_p, b_a + 2 * l_s)',
+  symbols: { b_p: 'm', b_a: 'm', l_s: 'm' },
+  unit: 'm',
+  source: { document: 'common practice, no source', edition: '', clause: 'spread of a load in a plate' },
+});
+
+/**
+ * The metal of a plate, bent from where the couple comes in down to the highest screws and their holes.
+ *
+ * @param armWidth_m the arm at the upper end of the plate; null where there is none and the whole width counts
+ */
+export function plateBending(
+  fixing: Fixing,
+  metal: string,
+  moment: PlateMoment,
+  armWidth_m: number | null,
+  place: Place,
+): Judged {
   const { system, plate, perHeight, fastener } = fixing;
-  const found = findMetal(metal);
-  const F_y = found.ok && found.row.kind === 'steel' ? found.row.yield_Pa : null;
-  const base = {
-    id: 'plate',
-    title: 'Bending of the plate on the wall',
-    unit: 'Pa',
-    clause: 'AISC 360 F11',
-    ...place,
-  } as const;
-  if (F_y === null) {
-    const note = `Cannot say: ${metal} is brittle or has no yield point in the tables.`;
-    return { check: makeCheck({ ...base, demand: null, capacity: null, note }, system), steps: moment.steps };
-  }
-  const d_h = fastener === null ? usualHole_m : fastener.diameter_m + clearance_m;
-  const allowed = work(steel.allowableSteelBending, { F_y }, system);
-  const { width_m: b, thickness_m: t } = plate;
+  const parts = plateCheck(metal, 'Bending of the plate on the wall', place);
+  if (parts.F_y === null) return { check: makeCheck(parts.unknown, system), steps: moment.steps };
+  const { base } = parts;
+  const d_h = holeOf(fixing);
+  const allowed = work(steel.allowableSteelBending, { F_y: parts.F_y }, system);
+  const width = widthOf(fixing, armWidth_m);
+  const b = width?.value ?? plate.width_m;
+  const steps = [...moment.steps, ...(width === null ? [] : [width.step])];
   if (b <= perHeight * d_h) {
     const note = 'The holes of the screws leave nothing of the plate.';
-    const parts = { ...base, demand: allowed.value, capacity: 0, note };
-    return { check: makeCheck(parts, system), steps: moment.steps };
+    return { check: makeCheck({ ...base, demand: allowed.value, capacity: 0, note }, system), steps };
   }
-  const stress = work(steel.plateStress, { M: moment.value_Nm, b, n_h: perHeight, d_h, t }, system);
+  const M = moment.value_Nm;
+  const stress = work(steel.plateStress, { M, b, n_h: perHeight, d_h, t: plate.thickness_m }, system);
   const hole = fastener === null ? 'holes of 5/16 in' : 'holes 1/16 in wider than the screws';
   const note = `The width left beside the screws counts, with ${hole} (common practice, no source).`;
-  const parts = { ...base, demand: stress.value, capacity: allowed.value, note };
-  return { check: makeCheck(parts, system), steps: [...moment.steps, stress.step, allowed.step] };
+  const check = makeCheck({ ...base, demand: stress.value, capacity: allowed.value, note }, system);
+  return { check, steps: [...steps, stress.step, allowed.step] };
+}
+
+/** The width that counts under an arm; null where it is all of it. */
+function widthOf({ plate, heights_m, system }: Fixing, armWidth_m: number | null) {
+  const l_s = Math.max(0, plate.height_m - Math.max(...heights_m));
+  if (armWidth_m === null || armWidth_m + 2 * l_s >= plate.width_m) return null;
+  return work(bentWidth, { b_p: plate.width_m, b_a: armWidth_m, l_s }, system);
 }

@@ -3,13 +3,14 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import { panelG, panelGravity } from '../panel-gravity.ts';
+import { blockingSize } from './blocking.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { usualThread_m } from './values.ts';
 
 const namedFramingG = 0.42;
 const unknownFramingG = 0.36;
-/** The lowest stiffness of stud lumber in NDS Supplement Table 4A: it only enters the group factor. */
-const studE_Pa = 1.0e6 * 6894.757293168;
+/** Stiffness no stud of NDS Supplement Table 4A is below (memory): it only enters the group factor, which falls with it. */
+const studE_Pa = 0.6e6 * 6894.757293168;
 const usualPlateThickness_m = inch / 8;
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
@@ -119,9 +120,11 @@ function groundOf(wall: Wall, assumptions: string[]): Ground {
       assumptions.push('Sheathing 7/16 in thick (common practice, no source).');
     return { kind: 'wood', G, angle_deg: 90, grain: 'side', depth_m, width_m: 0.3, E_Pa: studE_Pa };
   }
-  const depth_m = wall.studDepth ?? 3.5 * inch;
+  const blocking = framing === 'blocking' ? blockingSize(wall) : null;
+  if (blocking !== null) assumptions.push(...blocking.assumptions);
+  const depth_m = blocking?.depth_m ?? wall.studDepth ?? 3.5 * inch;
   const width_m = wall.studWidth ?? 1.5 * inch;
-  if (wall.studDepth === undefined || wall.studWidth === undefined) {
+  if (blocking === null && (wall.studDepth === undefined || wall.studWidth === undefined)) {
     assumptions.push('Framing 1-1/2 × 3-1/2 in where its size is not given (common practice, no source).');
   }
   const grain = wall.grain ?? 'side';

@@ -1,7 +1,13 @@
 import type { Step } from '../../../shared/check-result.ts';
 import type { Fastener } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
-import { heightsAbove, screwPull, screwResultant, screwShear } from '../../mechanics/plate-group.ts';
+import {
+  heightsAbove,
+  leastPull,
+  screwPull,
+  screwResultant,
+  screwShear,
+} from '../../mechanics/plate-group.ts';
 import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import { groupFactorsOf } from './group.ts';
@@ -109,9 +115,16 @@ function tooShallow(fastener: Fastener, penetration_m: number): string {
   return `the screws stand less than ${isLag ? 4 : 6} diameters in the wood, and no lateral load is permitted (NDS 12.1)`;
 }
 
-/** What the screw farthest from where the plate turns is pulled with; null where nothing can hold the couple, and why. */
+/** What the screw farthest from where the plate turns is pulled with; or why no screw can hold the couple. */
 type Pull =
   { readonly symbols: Record<'C' | 'z' | 'k_n' | 'S_z' | 'N' | 'n_s', number> } | { readonly why: string };
+
+/** Pull on the screw that is pulled most, N. Where no screw can hold the couple, what all together are pulled with at least. */
+export interface ScrewPull {
+  readonly pull_N: number;
+  /** Why no screw can hold the couple; empty where one can. */
+  readonly why: string;
+}
 
 function pullOf(fixing: Fixing, load: FixingLoad, toe: Toe): Pull {
   const { heights_m, end } = turningOf(fixing, load);
@@ -134,10 +147,16 @@ function pullOf(fixing: Fixing, load: FixingLoad, toe: Toe): Pull {
   };
 }
 
-/** Pull on the screw of a plate that is pulled most, N; 0 where no screw can hold the couple. */
-export function tensionOf(fixing: Fixing, load: FixingLoad, toe: Toe): number {
+/** Pull on the screw of a plate that is pulled most. */
+export function screwPullOf(fixing: Fixing, load: FixingLoad, toe: Toe): ScrewPull {
   const pull = pullOf(fixing, load, toe);
-  return 'why' in pull ? 0 : screwPull.evaluate(pull.symbols);
+  return 'why' in pull
+    ? { pull_N: leastPull.evaluate(leastOf(fixing, load)), why: pull.why }
+    : { pull_N: screwPull.evaluate(pull.symbols), why: '' };
+}
+
+function leastOf({ plate }: Fixing, { couple_Nm, pull_N }: FixingLoad) {
+  return { C: couple_Nm, h_p: plate.height_m, N: Math.max(0, pull_N) };
 }
 
 /** Works out the worst screw of a plate: the one that is pulled most, the highest unless the bracket is lifted, with its even share of the shear. */
@@ -147,8 +166,9 @@ export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity
   const shear = work(screwShear, { V: Math.abs(load.shear_N), n_s }, system);
   const pulled = pullOf(fixing, load, toe);
   if ('why' in pulled) {
+    const least = work(leastPull, leastOf(fixing, load), system);
     return {
-      ...answerOf(capacity, 0, shear.value, [shear.step]),
+      ...answerOf(capacity, least.value, shear.value, [least.step, shear.step]),
       outcome: 'nothing-resists',
       why: pulled.why,
     };

@@ -1,7 +1,7 @@
 import { inch } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { Step } from '../../../shared/check-result.ts';
-import { findGradedLumber } from '../../catalogue/index.ts';
+import type { GradedLumber } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import { sectionModulus } from '../../mechanics/section-formulas.ts';
 import { studMoment, studPullMoment, studTotalMoment } from '../../standards/nds-2018/11.2-metal.ts';
@@ -16,11 +16,10 @@ import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
+import { nominalOf, studLumber } from './stud-lumber.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
-/** The lowest stud values of NDS Supplement Table 4A. */
-const weakest = 'Spruce-Pine-Fir (South)';
 const usualHeight_m = 96 * inch;
 
 /** Whether a plate bends a stud: not blocking, not sheathing, and not where the screws go into an end. */
@@ -42,28 +41,15 @@ export function studMoment_Nm(wall: Wall, { couple_Nm, pull_N }: FixingLoad): nu
   return fromCouple + studPullMoment.evaluate({ N: pull_N, h_b, H_w });
 }
 
-/** Nominal width of a stud by its depth, inches; from 8 in on the grade Stud has the values of No. 3 (NDS Supplement, Table 4A). */
-function nominalOf(depth_m: number): number {
-  const dressed = [3.5, 4.5, 5.5, 7.25, 9.25, 11.25].findIndex((most) => depth_m / inch <= most + 1e-6);
-  return [4, 5, 6, 8, 10, 12][dressed] ?? 14;
-}
-
-/** The stud bent by the couple and the pull of one plate, alone; null where nothing is known of its wood. */
+/** The stud bent by the couple and the pull of one plate, alone; null where the screws go into no wood. */
 export function studBending(
   fixing: Fixing,
   wall: Wall,
   load: FixingLoad,
   place: Place,
 ): { readonly judged: Judged; readonly assumptions: readonly string[] } | null {
-  const { ground, system, moisture, temperature } = fixing;
+  const { ground, system } = fixing;
   if (ground.kind !== 'wood') return null;
-  const nominal = nominalOf(ground.depth_m);
-  const usual = nominal > 6 ? 'No.3' : 'Stud';
-  const grade = wall.grade === undefined || (wall.grade === 'Stud' && nominal > 6) ? usual : wall.grade;
-  const named = findGradedLumber(wall.species ?? weakest, grade, nominal);
-  const found = named.ok ? named : findGradedLumber(weakest, usual, nominal);
-  if (!found.ok) return null;
-  const lumber = found.row;
   const moment = workedMoment(fixing, wall, load);
   const S = work(
     sectionModulus,
@@ -72,46 +58,77 @@ export function studBending(
     'section modulus of the stud',
   );
   const stress = work(bendingStress, { M: moment.value, S: S.value }, system, 'bending stress in the stud');
-  const size = sizeFactor(lumber.table, lumber.grade, nominal, false);
-  const allowed = work(
-    adjustedBending,
-    {
-      F_b: lumber.bending_Pa,
-      C_D: durationFactor[load.duration],
-      C_M: moisture === 'wet' ? wetService.bending(lumber.bending_Pa * size) : 1,
-      C_t: temperatureFactor[moisture][temperature],
-      C_F: size,
-      C_fu: 1,
-    },
-    system,
-  );
   const what = load.pull_N > 0 ? 'couple and the pull' : 'couple';
-  const check = makeCheck(
-    {
-      id: 'stud',
-      title: `Bending of the stud by the ${what} on a plate`,
-      unit: 'Pa',
-      demand: stress.value,
-      capacity: allowed.value,
-      clause: 'NDS 3.3.1',
-      note: `The ${what} alone. A stud that is notched, bored or carries much from above needs a look of its own (NDS 3.9).`,
-      ...place,
-    },
-    system,
-  );
-  const isPlaced = placeOn(wall).isGiven;
+  const parts = {
+    id: 'stud',
+    title: `Bending of the stud by the ${what} on a plate`,
+    unit: 'Pa',
+    demand: stress.value,
+    clause: 'NDS 3.3.1',
+    ...place,
+  } as const;
+  const steps = [...moment.steps, S.step, stress.step];
+  const nominal_in = nominalOf(ground.depth_m);
+  const lumber = studLumber(wall, nominal_in);
+  const placed = placeAssumptions(wall, load);
+  if ('why' in lumber) {
+    return {
+      judged: { check: makeCheck({ ...parts, capacity: null, note: lumber.why }, system), steps },
+      assumptions: placed,
+    };
+  }
+  const strengthOf = (row: GradedLumber): number =>
+    adjustedBending.evaluate(adjustmentsOf(fixing, load, nominal_in, row));
+  const [first, ...rest] = lumber.rows;
+  const weakest = rest.reduce((least, each) => (strengthOf(each) < strengthOf(least) ? each : least), first);
+  const allowed = work(adjustedBending, adjustmentsOf(fixing, load, nominal_in, weakest), system);
+  const note = `The ${what} alone. A stud that is notched, bored or carries much from above needs a look of its own (NDS 3.9).`;
+  const { combination, grade } = weakest;
   return {
-    judged: { check, steps: [...moment.steps, S.step, stress.step, allowed.step] },
+    judged: {
+      check: makeCheck({ ...parts, capacity: allowed.value, note }, system),
+      steps: [...steps, allowed.step],
+    },
     assumptions: [
-      ...(named.ok && wall.grade !== undefined && wall.species !== undefined
-        ? []
-        : [`Studs are taken as ${lumber.combination}, grade ${lumber.grade}.`]),
-      ...(isPlaced ? [] : ['The whole couple is taken to bend the stud on one side of the plate.']),
-      ...(isPlaced || load.pull_N === 0
-        ? []
-        : ['The pull is taken at the middle of a stud 8 ft long (common practice, no source).']),
+      ...(lumber.isNamed
+        ? wall.grade === undefined
+          ? [`Studs are taken as ${combination}, grade ${grade}.`]
+          : []
+        : [
+            `The wood of the studs is not named: they are taken as ${combination}, grade ${grade}, the lowest of the woods in the tables here. There are weaker ones, such as northern white cedar: name the wood where it may be one.`,
+          ]),
+      ...placed,
     ],
   };
+}
+
+/** The values a stud's bending strength comes from. */
+function adjustmentsOf(
+  { moisture, temperature }: Fixing,
+  { duration }: FixingLoad,
+  nominal_in: number,
+  row: GradedLumber,
+) {
+  const C_F = sizeFactor(row.table, row.grade, nominal_in, false);
+  return {
+    F_b: row.bending_Pa,
+    C_D: durationFactor[duration],
+    C_M: moisture === 'wet' ? wetService.bending(row.bending_Pa * C_F) : 1,
+    C_t: temperatureFactor[moisture][temperature],
+    C_F,
+    C_fu: 1,
+  };
+}
+
+/** What is taken of where the plate stands on its stud, where nobody says. */
+function placeAssumptions(wall: Wall, { pull_N }: FixingLoad): string[] {
+  if (placeOn(wall).isGiven) return [];
+  return [
+    'The whole couple is taken to bend the stud on one side of the plate.',
+    ...(pull_N === 0
+      ? []
+      : ['The pull is taken at the middle of a stud 8 ft long (common practice, no source).']),
+  ];
 }
 
 function workedMoment({ system }: Fixing, wall: Wall, { couple_Nm, pull_N }: FixingLoad) {

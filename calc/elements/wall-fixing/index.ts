@@ -9,7 +9,7 @@ import { fixingProvenance } from '../fixing/provenance.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
 import { unknownNamesOfWallFixing } from './names.ts';
-import { bendingOf, bentBy, plateMoment } from './plate-moment.ts';
+import { bentBy, plateMoment_Nm } from './plate-moment.ts';
 import { readWallFixing, type PlateLoad } from './read.ts';
 import { worksheetOf } from './worksheet.ts';
 
@@ -34,8 +34,9 @@ export function checkWallFixing(document: WallFixingDocument): WallFixingResult 
         ? null
         : {
             metal,
+            armWidth_m: null,
             moment: (load) => bentBy(fixing, load),
-            size: (load) => plateMoment.evaluate(bendingOf(fixing, load)),
+            size: (load) => plateMoment_Nm(fixing, load),
           },
   });
   const checks = answer.judged.map(({ check }) => check);

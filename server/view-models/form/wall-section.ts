@@ -66,6 +66,19 @@ function described(form: FormView): Part[] {
           ),
         ]
       : []),
+    ...(framing === 'blocking' || form.anyWritten('wall.blockingHeight')
+      ? [
+          fieldPart(
+            form.text('wall.blockingHeight', {
+              label: 'Blocking height',
+              hint: 'Up the wall, from edge to edge.',
+            }),
+          ),
+        ]
+      : []),
+    ...(framing === 'blocking' && !asksStuds
+      ? [fieldPart(form.text('wall.studDepth', { label: 'Blocking depth', hint: 'Into the wall.' }))]
+      : []),
     ...(framing === 'sheathing' || form.anyWritten('wall.sheathing')
       ? [fieldPart(form.text('wall.sheathing', { label: 'Sheathing', hint: 'How thick it is.' }))]
       : []),

@@ -447,6 +447,34 @@ describe('the leg of a bracket with a strut, pulled off the wall by the arm and 
   });
 });
 
+describe('a plate wider than its arm of 1 in', () => {
+  const C = ((120 + ownWeight) / 2) * 5;
+  const hole = 0.242 + 1 / 16;
+  /** The plate of 1/4 in under half of everything at mid-depth. */
+  const plateOf = (height: string, width: string, across: string, heights: string[]) =>
+    judge(
+      shelf({
+        loads: [line('30 lbf/ft')],
+        brackets: {
+          capacity: { basis: 'steel', width: '1 in', thickness: '3/8 in' },
+          plate: { height, width, thickness: '1/4 in' },
+          screws: { fastener: 'wood-screw-14', length: '4 in', heights, perHeight: 2, across },
+        },
+        wall: { framing: 'blocking', species: 'spruce-pine-fir' },
+      }),
+      'plate',
+    ).demand / psi;
+
+  it('sideways from the arm to screws 5 in apart, 1 in up: C / 1 × (5 − 1) / 4 on 2 in less a hole', () => {
+    expect(plateOf('2 in', '6 in', '5 in', ['1 in'])).toBeCloseTo((6 * C) / ((2 - hole) * 0.25 ** 2), 3);
+  });
+
+  it('down from the arm to screws 1 in below the upper end: no more than 1 + 1 + 1 in of its width, less two holes', () => {
+    const net = 3 - 2 * hole;
+    expect(plateOf('9 in', '4 in', '3 in', ['8 in', '1 in'])).toBeCloseTo((6 * C) / (net * 0.25 ** 2), 3);
+  });
+});
+
 describe('screws up into the board: NDS 12.2.2, 2850 G² D lbf an inch of thread', () => {
   const screws = { fastener: 'wood-screw-8', length: '3/4 in', at: ['2 in', '7 in'], armThickness: '1/8 in' };
   const brackets = { positions: ['16 in', '40 in'], boardScrews: screws };

@@ -21,7 +21,7 @@ const plainFixing = {
   loads: [{ shear: '60 lbf', couple: '400 lbf.in', duration: 'ten-years' }],
 } as const satisfies WallFixingInput;
 
-interface Changes {
+export interface Changes {
   readonly plate?: Partial<WallFixingInput['plate']>;
   readonly screws?: Partial<WallFixingInput['screws']>;
   readonly wall?: Partial<WallFixingInput['wall']>;

@@ -1,6 +1,9 @@
-import { legMoment } from '../../../calc/elements/bracket-formulas.ts';
+import { legMoment, legPressure, legTurn } from '../../../calc/elements/bracket-formulas.ts';
 import * as group from '../../../calc/elements/fixing/group.ts';
-import { plateMoment } from '../../../calc/elements/wall-fixing/plate-moment.ts';
+import { blockingNeed } from '../../../calc/elements/fixing/blocking.ts';
+import * as across from '../../../calc/elements/fixing/plate-across.ts';
+import { bentWidth } from '../../../calc/elements/fixing/plate-bending.ts';
+import { plateMoment, pullSpread } from '../../../calc/elements/wall-fixing/plate-moment.ts';
 import * as plate from '../../../calc/mechanics/plate-group.ts';
 import * as metal from '../../../calc/standards/nds-2018/11.2-metal.ts';
 import * as connection from '../../../calc/standards/nds-2018/11.3-connections.ts';
@@ -202,16 +205,54 @@ const others: PublishedValue[] = [
     source: 'AISC Manual, Table 3-23, case 8: simple beam, one concentrated load',
   }),
   published(metal.studTotalMoment, { M_C: 62.5, M_N: 90 }, 152.5, byHand('62.5 + 90')),
-  published(plateMoment, { C: 40, N: 200, s_z: 0.15 }, 47.5, {
-    ...byHand('a couple of 40 N·m, and P L / 4 = 200 × 0.15 / 4'),
+  published(
+    plate.leastPull,
+    { C: 50, h_p: 0.2, N: 30 },
+    280,
+    byHand('50 N·m on a lever of 200 mm: 250 N; and 30 N'),
+  ),
+  published(plateMoment, { C: 40, k_b: 2, N: 200, s_z: 0.15 }, 55, {
+    ...byHand('a couple of 40 N·m, and twice P L / 4 = 200 × 0.15 / 4'),
     source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
   }),
+  published(blockingNeed, { s_z: 0.2, k_1: 4, k_2: 1.5, D: 0.008 }, 0.244, byHand('200 mm, and 5.5 × 8 mm')),
+  published(pullSpread, { b: 0.15, s_z: 0.02, a_s: 0.03 }, 3, byHand('150 mm over 20 + 30 mm')),
+  published(
+    across.rowMoment,
+    { T_r: 400, a_s: 0.12, b_a: 0.02 },
+    10,
+    byHand('200 N to either side on 50 mm'),
+  ),
+  published(
+    across.rowHeight,
+    { h_1: 0.03, h_2: 0.08, d_h: 0.008, a_s: 0.12, b_a: 0.02 },
+    0.08,
+    byHand('30 mm to the end and 50 of 80 mm at 45°; less than 110 − 8 mm'),
+  ),
+  published(
+    across.rowHeight,
+    { h_1: 0.03, h_2: 0.04, d_h: 0.008, a_s: 0.12, b_a: 0.02 },
+    0.062,
+    byHand('30 + 40 mm less a hole of 8 mm'),
+  ),
+  published(across.rowStress, { M_x: 10, h_r: 0.024, t: 0.005 }, 100e6, byHand('10 N·m / (24 × 25 / 6 mm³)')),
+  published(bentWidth, { b_p: 0.1, b_a: 0.02, l_s: 0.03 }, 0.08, byHand('20 mm and 30 mm on either side')),
+  published(bentWidth, { b_p: 0.05, b_a: 0.02, l_s: 0.03 }, 0.05, byHand('the whole 50 mm of the plate')),
   published(
     legMoment,
-    { N: 500, z_N: 0.2, z_j: 0.1, S_T: 80 },
-    30,
-    byHand('500 N, 100 mm up: 50 N·m; a screw of 1000 N, 80 mm up: 80 N·m the other way'),
+    { N: 500, z_N: 0.2, z_j: 0.1, S_w: 8, S_T: 80 },
+    22,
+    byHand(
+      '500 N, 100 mm up: 50 N·m; 800 N of the wall, 10 mm up: 8 N·m; a screw of 1000 N, 80 mm up: 80 N·m the other way',
+    ),
   ),
+  published(
+    legPressure,
+    { f_w: 1e6, b_p: 0.04, a_toe: 0.05, z_j: 0.03 },
+    8,
+    byHand('40 N/mm on the 20 mm beyond: 800 N × 10 mm'),
+  ),
+  published(legTurn, { N: 800, f_w: 0.5e6, b_p: 0.05 }, 0.032, byHand('25 N/mm come up to 800 N over 32 mm')),
 ];
 
 /** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */

@@ -96,6 +96,8 @@ export const manyShelves: readonly { readonly name: string; readonly document: B
       wall: {
         framing: 'blocking',
         species: 'douglas-fir-larch',
+        blockingHeight: '11-1/4 in',
+        studDepth: '3-1/2 in',
         coverings: [
           { material: 'cement-board', thickness: '1/2 in' },
           { material: 'tile', thickness: '5/16 in' },

@@ -107,10 +107,14 @@ function legOf(
     return { bent: null, assumptions: ['The plate of a bracket counts as part of what was rated.'] };
   }
   const strut = capacity.basis === 'steel' ? capacity.strut : undefined;
+  const bars_m =
+    capacity.basis === 'steel' ? [capacity.width, ...(strut === undefined ? [] : [strut.width])] : [];
+  const armWidth_m = Math.min(shelf.armWidth_m, ...bars_m);
   if (strut === undefined) {
     return {
       bent: {
         metal,
+        armWidth_m,
         size: ({ couple_Nm }) => couple_Nm,
         moment: ({ couple_Nm }) => ({ value_Nm: couple_Nm, steps: [] }),
       },
@@ -119,7 +123,7 @@ function legOf(
   }
   const moment = (load: FixingLoad): PlateMoment => legBending(fixing, load, strut.drop);
   return {
-    bent: { metal, size: (load) => moment(load).value_Nm, moment },
+    bent: { metal, armWidth_m, size: (load) => moment(load).value_Nm, moment },
     assumptions: ['The arm of a bracket with a strut pulls at the upper end of its plate.'],
   };
 }

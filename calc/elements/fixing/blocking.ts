@@ -1,0 +1,81 @@
+import { inch } from '../../../shared/quantity/index.ts';
+import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
+import { formula } from '../../formula/formula.ts';
+import { work } from '../../formula/step.ts';
+import { edgeAlong, loadedEdgeAcross } from '../../standards/nds-2018/12.5-placement.ts';
+import type { Judged } from '../judged.ts';
+import { makeCheck } from '../make-check.ts';
+import type { Fixing } from './fixing.ts';
+import type { Place } from './fixing-checks.ts';
+
+type Wall = NonNullable<BracketShelfDocument['wall']>;
+
+/** A 2×4 is 1-1/2 × 3-1/2 in: blocking of no given size is one laid flat, which is high and not deep. */
+const thin_m = 1.5 * inch;
+const wide_m = 3.5 * inch;
+
+/** Height that blocking wants for its screws. */
+export const blockingNeed = formula({
+  symbol: 'h_n',
+  caption: 'height of blocking from edge to edge, the screws between',
+  expression: 's_z + (k_1 + k_2) * D',
+  symbols: { s_z: 'm', k_1: '1', k_2: '1', D: 'm' },
+  unit: 'm',
+  source: {
+    document: 'NDS',
+    edition: '2018',
+    clause: 'Table 12.5.1C: 4 D to the loaded edge, 1.5 D to the other',
+  },
+});
+
+/** How deep blocking is, m, and what is assumed of its size where it is not given in full. */
+export function blockingSize({ blockingHeight, studDepth }: Wall): {
+  readonly height_m: number;
+  readonly depth_m: number;
+  readonly assumptions: readonly string[];
+} {
+  const depth_m = studDepth ?? thin_m;
+  const isFlat = depth_m <= thin_m + 1e-9;
+  const height_m = blockingHeight ?? (isFlat ? wide_m : thin_m);
+  const said = [
+    ...(blockingHeight === undefined ? [`${isFlat ? '3-1/2' : '1-1/2'} in high`] : []),
+    ...(studDepth === undefined ? ['1-1/2 in deep'] : []),
+  ].join(' and ');
+  const lies = isFlat ? 'laid flat' : 'on edge';
+  return {
+    height_m,
+    depth_m,
+    assumptions: said === '' ? [] : [`Blocking ${said}, as a 2×4 ${lies} (common practice, no source).`],
+  };
+}
+
+/** Whether blocking is high enough for screws one above the other, and for their edges; cannot say where its height is only taken. */
+export function blockingCheck(fixing: Fixing, wall: Wall, place: Place): Judged {
+  const { system, fastener, heights_m } = fixing;
+  const s_z = Math.max(...heights_m) - Math.min(...heights_m);
+  const need =
+    fastener === null
+      ? null
+      : work(blockingNeed, { s_z, k_1: loadedEdgeAcross, k_2: edgeAlong, D: fastener.diameter_m }, system);
+  const demand = need?.value ?? s_z;
+  const { height_m } = blockingSize(wall);
+  const isKnown = wall.blockingHeight !== undefined || demand <= height_m;
+  const edges =
+    need === null
+      ? 'The screws alone; their report says how far from the edges they stand.'
+      : 'The lowest screw stands at least 4 diameters from the lower edge and the highest 1.5 from the upper; thinner screws than 1/4 in as well (common practice, no source).';
+  const check = makeCheck(
+    {
+      id: 'on-blocking',
+      title: 'Screws within the height of the blocking',
+      unit: 'm',
+      demand,
+      capacity: isKnown ? height_m : null,
+      clause: 'NDS Table 12.5.1C',
+      note: isKnown ? edges : `Cannot say: the height of the blocking is not given. ${edges}`,
+      ...place,
+    },
+    system,
+  );
+  return { check, steps: need === null ? [] : [need.step] };
+}
