@@ -7,7 +7,8 @@ import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
-import { holeOf, plateCheck } from './plate-metal.ts';
+import { holeOf } from '../hole.ts';
+import { plateCheck } from './plate-metal.ts';
 import { rowPulls, type RowPull } from './row-pulls.ts';
 import { turningOf } from './turning.ts';
 
@@ -75,7 +76,11 @@ export function plateAcross(
   const at = `screws ${show(row.z, 'm', system)} from the ${turningOf(fixing, load).end} end`;
   const pull = work(screwPull, row.symbols, system, `pull on all ${at}, as on one`);
   const moment = work(rowMoment, { T_r: pull.value, ...lengths }, system);
-  const height = work(rowHeight, { h_1: row.h_1, h_2: row.h_2, d_h: holeOf(fixing), ...lengths }, system);
+  const height = work(
+    rowHeight,
+    { h_1: row.h_1, h_2: row.h_2, d_h: holeOf(fixing.fastener?.diameter_m ?? null), ...lengths },
+    system,
+  );
   const steps = [pull.step, moment.step, height.step];
   const parts = plateCheck(metal, 'Bending of the plate on the wall, sideways to its screws', place);
   if (parts.F_y === null) return { check: makeCheck(parts.unknown, system), steps };
@@ -105,7 +110,7 @@ function worstRow(fixing: Fixing, armWidth_m: number, load: FixingLoad): Row {
 
 function stressAt(fixing: Fixing, armWidth_m: number, { pull_N, h_1, h_2 }: Row): number {
   const lengths = { a_s: fixing.across_m, b_a: armWidth_m };
-  const h_r = rowHeight.evaluate({ h_1, h_2, d_h: holeOf(fixing), ...lengths });
+  const h_r = rowHeight.evaluate({ h_1, h_2, d_h: holeOf(fixing.fastener?.diameter_m ?? null), ...lengths });
   if (h_r <= 0) return Infinity;
   const M_x = rowMoment.evaluate({ T_r: pull_N, ...lengths });
   return rowStress.evaluate({ M_x, h_r, t: fixing.plate.thickness_m });

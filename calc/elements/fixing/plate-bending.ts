@@ -6,7 +6,8 @@ import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
 import type { Fixing } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
-import { holeOf, plateCheck } from './plate-metal.ts';
+import { holeOf } from '../hole.ts';
+import { plateCheck } from './plate-metal.ts';
 
 /** A moment in the plate, and how it came about. */
 export interface PlateMoment {
@@ -41,7 +42,7 @@ export function plateBending(
   const parts = plateCheck(metal, 'Bending of the plate on the wall', place);
   if (parts.F_y === null) return { check: makeCheck(parts.unknown, system), steps: moment.steps };
   const { base } = parts;
-  const d_h = holeOf(fixing);
+  const d_h = holeOf(fixing.fastener?.diameter_m ?? null);
   const allowed = work(steel.allowableSteelBending, { F_y: parts.F_y }, system);
   const width = widthOf(fixing, armWidth_m);
   const b = width?.value ?? plate.width_m;
