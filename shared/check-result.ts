@@ -175,6 +175,7 @@ export type RemedyKind =
   | 'positions'
   | 'another-bracket'
   | 'longer-arm'
+  | 'box-frame'
   | 'nosing'
   | 'thicker-board'
   | 'other-board'

@@ -1,5 +1,5 @@
 import { lowerFirst } from '../../../shared/words.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { show, writeLength } from '../../../shared/quantity/index.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 import { findPanel, species } from '../../catalogue/index.ts';
 import {
@@ -16,6 +16,7 @@ import { effortOf, type Change, type Family, type Trouble } from './change.ts';
 type BoardInput = BracketShelfInput['board'];
 
 const mostSteps = 3;
+const mostMembers = 4;
 
 /** A board of a greater thickness that is sold. Boxes and layered boards are left as they are. */
 export function thickerBoard(trouble: Trouble): Family {
@@ -33,6 +34,34 @@ export function thickerBoard(trouble: Trouble): Family {
       return change(trouble, 'thicker-board', what, (given) => ({ ...given, thickness }));
     }),
   );
+}
+
+/** More members in the frame of a box, then skins half as thick again. */
+export function boxFrame(trouble: Trouble): Family {
+  const { document, system } = trouble.shelf;
+  const { box, depth, thickness } = document.board;
+  if (box === undefined) return none;
+  const { skin, frame, members = 2 } = box;
+  const counts = Array.from({ length: 8 - members }, (_, k) => members + 1 + k);
+  const fitting = counts.filter((count) => count * frame < depth).slice(0, mostMembers);
+  const thicker = skin * 1.5;
+  const written = writeLength(thicker, system).text;
+  const inBox = (what: string, edit: Partial<NonNullable<BoardInput['box']>>): Change =>
+    change(trouble, 'box-frame', what, (given) =>
+      given.box === undefined ? given : { ...given, box: { ...given.box, ...edit } },
+    );
+  return family([
+    ...fitting.map((count) =>
+      inBox(`${count} members in the frame of the box instead of ${members}.`, { members: count }),
+    ),
+    ...(2 * thicker < thickness
+      ? [
+          inBox(`Skins ${show(thicker, 'm', system)} thick instead of ${show(skin, 'm', system)}.`, {
+            skin: written,
+          }),
+        ]
+      : []),
+  ]);
 }
 
 /** A nosing glued along the front edge, or a deeper one in place of the one that is there. */
@@ -110,7 +139,7 @@ function isBuiltUp({ shelf }: Trouble): boolean {
 
 function change(
   { input }: Trouble,
-  kind: 'thicker-board' | 'nosing' | 'other-board',
+  kind: 'thicker-board' | 'box-frame' | 'nosing' | 'other-board',
   what: string,
   edit: (given: BoardInput) => BoardInput,
 ): Change {

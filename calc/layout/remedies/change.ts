@@ -40,6 +40,7 @@ export const effortOf: Readonly<Record<RemedyKind, number>> = {
   positions: 4,
   'another-bracket': 5,
   'longer-arm': 6,
+  'box-frame': 6.5,
   nosing: 7,
   'thicker-board': 8,
   'other-board': 9,
@@ -76,10 +77,11 @@ const helps: Readonly<Record<RemedyKind, readonly string[]>> = {
   positions: [...support, 'bracket-on-stud'],
   'another-bracket': support,
   'longer-arm': ['board-past-bracket', 'tip-forward', 'bearing', 'bracket', 'board-screws'],
+  'box-frame': [...board, 'bearing', 'box-skin'],
   nosing: board,
   'thicker-board': [...board, 'board-screws', 'bracket-lift', 'lift-off', 'tip-forward'],
   'other-board': [...board, 'bearing', 'board-screws', 'bracket-lift', 'lift-off', 'tip-forward'],
-  'lighter-contents': [...support, 'tip-forward'],
+  'lighter-contents': [...support, 'box-skin', 'tip-forward'],
 };
 
 /** Whether a change of some kind can help a shelf in its trouble; first of all it has to be known what the board stands on. */

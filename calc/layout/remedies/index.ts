@@ -11,7 +11,7 @@ import type { Shelf } from '../../elements/bracket-shelf/shelf.ts';
 import { hasLimit, movementUsedAtLeast } from '../../elements/bracket-shelf/stillness.ts';
 import { governingOf, isOpen, rank, standingOf, usedOf } from '../ranking.ts';
 import { tryShelf, type Subject } from '../subject.ts';
-import { nosing, otherBoard, thickerBoard } from './board.ts';
+import { boxFrame, nosing, otherBoard, thickerBoard } from './board.ts';
 import { anotherBracket, longerArms, otherPositions, screwDown } from './brackets.ts';
 import { canHelp, canHelpWith, type Change, type Family, type Trouble } from './change.ts';
 import { lighterContents, withShare } from './contents.ts';
@@ -49,6 +49,7 @@ const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (troubl
   positions: otherPositions,
   'another-bracket': anotherBracket,
   'longer-arm': longerArms,
+  'box-frame': boxFrame,
   nosing,
   'thicker-board': thickerBoard,
   'other-board': otherBoard,

@@ -39,6 +39,11 @@ const troubles: Readonly<Record<string, BracketShelfInput>> = {
     units: 'metric',
   },
   'a masonry wall': studShelf({ wall: { framing: 'masonry' }, board: { thickness: '1 in' } }),
+  'a hollow box whose skin is bent between its frame': studShelf({
+    board: { thickness: '2 in', box: { skin: '1/4 in', frame: '1-1/2 in' } },
+    brackets: { arm: '9-1/4 in' },
+    loads: [hand],
+  }),
   'a resting board': { ...resting, loads: [jars('50 lbf/ft'), hand] },
 };
 
@@ -87,6 +92,12 @@ describe('ways out', () => {
     );
     expect(mostUsed(calm)).toBeLessThanOrEqual(0.9);
     expect(calm.remedies).toEqual([]);
+  });
+
+  it('gives a box whose skin is bent more members', () => {
+    const found = results.find(([name]) => name.startsWith('a hollow box'));
+    expect(found?.[2].governing).toBe('box-skin');
+    expect(found?.[2].remedies.map(({ kind }) => kind)).toContain('box-frame');
   });
 
   it('moves brackets that miss the studs onto them', () => {
