@@ -175,6 +175,7 @@ export type RemedyKind =
   | 'positions'
   | 'another-bracket'
   | 'longer-arm'
+  | 'thicker-plate'
   | 'box-frame'
   | 'nosing'
   | 'thicker-board'

@@ -29,6 +29,12 @@ export const panelThicknesses: Sizes = {
   metric: ['12 mm', '15 mm', '18 mm', '22 mm', '25 mm', '30 mm', '38 mm'],
 };
 
+/** Thicknesses of flat bars of steel (common practice, no source). */
+export const plateThicknesses: Sizes = {
+  'inch-pound': ['1/8 in', '3/16 in', '1/4 in', '3/8 in', '1/2 in'],
+  metric: ['3 mm', '4 mm', '5 mm', '6 mm', '8 mm', '10 mm', '12 mm'],
+};
+
 /** Thicknesses of counter tops (common practice, no source). */
 export const topThicknesses: Sizes = {
   'inch-pound': ['1-1/4 in', '1-1/2 in', '1-3/4 in', '2 in', '2-1/4 in', '2-1/2 in', '3 in'],

@@ -37,6 +37,7 @@ export const effortOf: Readonly<Record<RemedyKind, number>> = {
   'screw-length': 1,
   'screw-size': 2,
   'more-screws': 3,
+  'thicker-plate': 3.5,
   positions: 4,
   'another-bracket': 5,
   'longer-arm': 6,
@@ -66,6 +67,7 @@ const support = [
   'lift-off',
   'toe-bearing',
   'stud',
+  'plate',
 ];
 
 /** The checks that a change of each kind can help. */
@@ -74,6 +76,7 @@ const helps: Readonly<Record<RemedyKind, readonly string[]>> = {
   'screw-length': wall,
   'screw-size': wall,
   'more-screws': wall,
+  'thicker-plate': ['plate'],
   positions: [...support, 'bracket-on-stud'],
   'another-bracket': support,
   'longer-arm': ['board-past-bracket', 'tip-forward', 'bearing', 'bracket', 'board-screws'],

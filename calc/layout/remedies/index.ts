@@ -15,6 +15,7 @@ import { boxFrame, nosing, otherBoard, thickerBoard } from './board.ts';
 import { anotherBracket, longerArms, otherPositions, screwDown } from './brackets.ts';
 import { canHelp, canHelpWith, type Change, type Family, type Trouble } from './change.ts';
 import { lighterContents, withShare } from './contents.ts';
+import { thickerPlate } from './plate.ts';
 import { longerScrews, moreScrews, thickerScrews } from './screws.ts';
 
 const close = 0.9;
@@ -46,6 +47,7 @@ const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (troubl
   'screw-length': longerScrews,
   'screw-size': thickerScrews,
   'more-screws': moreScrews,
+  'thicker-plate': thickerPlate,
   positions: otherPositions,
   'another-bracket': anotherBracket,
   'longer-arm': longerArms,
@@ -149,9 +151,9 @@ function firstEnough(trouble: Trouble, { touches, changes }: Family): Tried | nu
   return null;
 }
 
-/** Whether everything that is not enough has to do with the wall, so that other screws could be enough. */
+/** Whether everything that is not enough has to do with the wall, so that other screws or plates could be enough. */
 function canWallHelp({ pressing }: Trouble): boolean {
-  return [...pressing].every((id) => canHelpWith('more-screws', id));
+  return [...pressing].every((id) => canHelpWith('more-screws', id) || canHelpWith('thicker-plate', id));
 }
 
 /** Null where a check does not hold, or nothing more may be judged. */
