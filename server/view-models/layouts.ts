@@ -1,3 +1,4 @@
+import { caution } from '../../shared/cautions.ts';
 import { listed } from '../../shared/words.ts';
 import type { BracketLayout, Layouts } from '../../shared/check-result.ts';
 import type { CheckState } from '../check/check-state.ts';
@@ -23,6 +24,7 @@ export interface LayoutsView {
   readonly reason: string;
   readonly rules: readonly string[];
   readonly searched: string;
+  readonly caution: string;
 }
 
 /** Where the brackets of a check could go. */
@@ -39,6 +41,7 @@ export function layoutsView(state: CheckState, length_m: number, found: Layouts)
     reason,
     rules,
     searched: searchedWords(searched),
+    caution: caution.aid,
   };
 }
 

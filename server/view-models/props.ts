@@ -1,3 +1,4 @@
+import { caution } from '../../shared/cautions.ts';
 import type { PropsAnswer } from '../../shared/check-result.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { limitView, type LimitView } from './reach.ts';
@@ -10,6 +11,7 @@ export interface PropsView {
     WayOn & { readonly what: string; readonly governing: string })[];
   readonly hasProposals: boolean;
   readonly reason: string;
+  readonly caution: string;
   readonly unaided: LimitView;
 }
 
@@ -24,6 +26,7 @@ export function propsView(state: CheckState, { proposals, reason, unaided }: Pro
     })),
     hasProposals: proposals.length > 0,
     reason,
+    caution: caution.aid,
     unaided: limitView('How far it could stand out with nothing under it', unaided),
   };
 }

@@ -62,10 +62,18 @@ export function verdictKind({ fails, cannotSay }: OutcomeWords): VerdictKind {
   return cannotSay ? 'open' : 'holds';
 }
 
-function governs({ title, where, hasRatio, used, clause, hasCombination, combination }: SheetCheck): string {
+function governs({
+  title,
+  where,
+  hasRatio,
+  used,
+  clauseBegun,
+  hasCombination,
+  combination,
+}: SheetCheck): string {
   const share = hasRatio ? `, ${used} used` : '';
   const under = hasCombination ? `; ${combination}` : '';
-  return `What governs: ${title}${where === '' ? '' : `, ${where}`}${share}. ${clause}${under}.`;
+  return `What governs: ${title}${where === '' ? '' : `, ${where}`}${share}. ${clauseBegun}${under}.`;
 }
 
 function paperCheck(check: SheetCheck, words: Words): object {
