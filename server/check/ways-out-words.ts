@@ -1,4 +1,4 @@
-import type { CheckResult, Remedy } from '../../shared/check-result.ts';
+import type { CheckResult, Outcome } from '../../shared/check-result.ts';
 
 type Answered = Pick<CheckResult, 'element' | 'verdict' | 'remedies'>;
 
@@ -20,7 +20,7 @@ export function waysOutLead({ element, verdict, remedies }: Answered): string {
 
 const order = { holds: 0, 'cannot-say': 1, 'does-not-hold': 2 } as const;
 
-/** Ways out as they are offered: what holds comes before what can't be vouched for. */
-export function inOrder(remedies: readonly Remedy[]): Remedy[] {
-  return remedies.toSorted((a, b) => order[a.verdict] - order[b.verdict]);
+/** What was tried as it is offered: what holds comes before what can't be vouched for. */
+export function inOrder<Tried extends { readonly verdict: Outcome }>(tried: readonly Tried[]): Tried[] {
+  return tried.toSorted((a, b) => order[a.verdict] - order[b.verdict]);
 }

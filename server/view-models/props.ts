@@ -1,10 +1,11 @@
 import { caution } from '../../shared/cautions.ts';
 import type { PropsAnswer } from '../../shared/check-result.ts';
+import { inOrder } from '../check/ways-out-words.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { limitView, type LimitView } from './reach.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
 import { wayOnTo, type WayOn } from './way-on.ts';
-import { governingWords } from './ways-out.ts';
+import { outcomeOf } from './ways-out.ts';
 
 export interface PropsView {
   readonly proposals: readonly (OutcomeWords &
@@ -18,11 +19,11 @@ export interface PropsView {
 /** What a counter wants under it. */
 export function propsView(state: CheckState, { proposals, reason, unaided }: PropsAnswer): PropsView {
   return {
-    proposals: proposals.map(({ what, document, verdict, governing }) => ({
+    proposals: inOrder(proposals).map(({ what, document, verdict, governing }) => ({
       ...outcomeWords(verdict),
       ...wayOnTo(state, document),
       what,
-      governing: governingWords(governing),
+      governing: outcomeOf(verdict, governing),
     })),
     hasProposals: proposals.length > 0,
     reason,

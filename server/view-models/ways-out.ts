@@ -1,4 +1,4 @@
-import type { CheckResult, Governing } from '../../shared/check-result.ts';
+import type { CheckResult, Governing, Outcome } from '../../shared/check-result.ts';
 import { inOrder, waysOutLead } from '../check/ways-out-words.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { percent } from './checks.ts';
@@ -33,9 +33,14 @@ export function waysOutView(result: CheckResult, state: CheckState): WaysOutView
       ...outcomeWords(verdict),
       ...wayOnTo(state, document),
       what,
-      governing: `${verdict === 'cannot-say' ? 'Not shown to hold: ' : ''}${governingWords(governing)}`,
+      governing: outcomeOf(verdict, governing),
     })),
   };
+}
+
+/** What governs what was tried; plainly so where it can't be vouched for. */
+export function outcomeOf(verdict: Outcome, governing: Governing): string {
+  return `${verdict === 'cannot-say' ? 'Not shown to hold: ' : ''}${governingWords(governing)}`;
 }
 
 /** What governs, and how much of it is used. */

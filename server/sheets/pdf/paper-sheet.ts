@@ -44,7 +44,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
     provenance: model.provenance.map(({ what, value, source, provenance }) => ({
       what: words(what),
       value: words(value),
-      source: words(source),
+      source: paperProse(source, words),
       provenance: words(provenance),
     })),
     provenanceNumber: model.provenanceNumber,
@@ -100,7 +100,7 @@ function paperSection(section: SheetSection, printable: Printable): object {
     statements: section.statements.map(({ label, value, source }) => ({
       label: paperProse(label, words),
       value: words(value),
-      source: words(source),
+      source: paperProse(source, words),
     })),
     steps: section.steps.map((step) => paperStep(step, words)),
     tables: section.tables.map((table) => paperTable(table, words)),
@@ -152,11 +152,11 @@ function paperStep(step: SheetStep, words: Words): object {
   ];
   return {
     number: step.number,
-    caption: words(step.caption),
+    caption: paperProse(step.caption, words),
     symbol: formula(step.symbol, step.symbol),
     sides,
     isLong: step.isLong,
-    source: words(step.source),
+    source: paperProse(step.source, words),
   };
 }
 
