@@ -1,5 +1,7 @@
 import type { Check, CheckResult, FieldError, Outcome, Remedy } from '../../shared/check-result.ts';
+import { caution } from '../../shared/cautions.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
+import { inOrder, waysOutLead } from '../check/ways-out-words.ts';
 import { textTable } from './text-table.ts';
 
 const words: Readonly<Record<Outcome, string>> = {
@@ -17,11 +19,12 @@ export function fullReport(result: CheckResult): string {
   const notes = result.checks.filter(({ note }) => note !== '').map(({ id, note }) => `${id}: ${note}`);
   return [
     oneLine(result.summary),
+    caution.aid,
+    ...list('Warnings', result.warnings),
     '',
     ...table,
-    ...list('Ways out', result.remedies.map(wayOut)),
+    ...waysOut(result),
     ...list('Notes', notes),
-    ...list('Warnings', result.warnings),
     ...list('Assumptions', result.assumptions),
     ...list('Cautions', result.cautions),
     '',
@@ -58,10 +61,18 @@ function row(check: Check): string[] {
   ].map(oneLine);
 }
 
+/** The ways out, after what they are; none where none is wanted. */
+function waysOut(result: CheckResult): string[] {
+  const lead = waysOutLead(result);
+  const changes = list(lead, inOrder(result.remedies).map(wayOut)).slice(1);
+  return lead === '' ? [] : ['', 'Ways out', ...(changes.length === 0 ? [lead] : changes)];
+}
+
 /** A change, and what comes of it. */
 function wayOut({ what, verdict, governing }: Remedy): string {
   const used = governing.ratio === null ? '' : `, ${showUsed(governing.ratio)}`;
-  return `${what} Then it ${words[verdict]}: ${governing.title}${used}.`;
+  const then = verdict === 'cannot-say' ? 'is not shown to hold' : words[verdict];
+  return `${what} Then it ${then}: ${governing.title}${used}.`;
 }
 
 function list(title: string, lines: readonly string[]): string[] {

@@ -56,7 +56,15 @@ export function chartParts(
     ]),
     ...labels.flatMap(({ turn, words, box }) => [
       circle(to(turn.at, turn.value), 1.6, 'outline'),
-      text(words, { x: (box.left + box.right) / 2, y: box.bottom - size * 0.25 }, { size, anchor: 'middle' }),
+      text(
+        words,
+        { x: (box.left + box.right) / 2, y: box.bottom - size * 0.25 },
+        {
+          size,
+          anchor: 'middle',
+          clear: true,
+        },
+      ),
     ]),
   ];
 }

@@ -35,12 +35,12 @@ export interface Detail {
 }
 
 const into: Readonly<Record<Framing, string>> = {
-  'wood-stud': 'in the stud',
-  blocking: 'in the blocking',
-  sheathing: 'in the sheathing',
+  'wood-stud': 'into the stud',
+  blocking: 'into the blocking',
+  sheathing: 'into the sheathing',
   'metal-stud': 'behind the face',
-  masonry: 'in the masonry',
-  concrete: 'in the concrete',
+  masonry: 'into the masonry',
+  concrete: 'into the concrete',
   hollow: 'behind the face',
 };
 

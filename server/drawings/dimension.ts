@@ -41,7 +41,7 @@ function levelNumbers(
   base: readonly string[],
 ): Strip | undefined {
   const halves = marks.map(({ words }) => textWidth(words, size) / 2);
-  const pitches = halves.slice(1).map((half, index) => half + (halves[index] ?? 0) + size * 0.35);
+  const pitches = halves.slice(1).map((half, index) => half + (halves[index] ?? 0) + size * 0.5);
   const places = spread(
     marks.map(({ x }) => x),
     pitches,
@@ -124,13 +124,16 @@ export function levelDimension(
 ): string[] {
   const half = textWidth(words, size) / 2;
   const middle = Math.min(Math.max((from + to) / 2, room.left + half), room.right - half);
+  // Words that reach over a tick stand clear of it; letters that go below the line are a quarter of their size.
+  const meetsTick = middle - half < from + tick || middle + half > to - tick;
+  const lift = size * 0.25 + (meetsTick ? tick + 1 : 1);
   return [
     line({ x: from, y }, { x: to, y }, 'thin'),
     ticks([
       { x: from, y },
       { x: to, y },
     ]),
-    text(words, { x: middle, y: y - Math.max(3, size * 0.45 - 2) }, { size, anchor: 'middle' }),
+    text(words, { x: middle, y: y - lift }, { size, anchor: 'middle' }),
   ];
 }
 

@@ -46,7 +46,7 @@ export function missParts(
   room: Room,
 ): Strip {
   if (misses.length === 0) return { parts: [], bottom: top };
-  const y = top + size * 1.3;
+  const y = top + size * 1.4 + 4;
   let taken = -Infinity;
   const parts = misses.flatMap(({ at_m, stud_m, distance }) => {
     const [from, to] = [at_m, stud_m]

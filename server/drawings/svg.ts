@@ -113,15 +113,21 @@ export interface Lettering {
   /** Turned a quarter, to be read from the right. */
   readonly turned?: boolean;
   readonly strong?: boolean;
+  /** With an edge in the colour of the ground, where it stands on lines or tones. */
+  readonly clear?: boolean;
 }
 
 export function text(words: string, at: Point, lettering: Lettering): string {
-  const { size, anchor = 'start', turned = false, strong = false } = lettering;
+  const { size, anchor = 'start', turned = false, strong = false, clear = false } = lettering;
   const [x, y] = [coordinate(at.x), coordinate(at.y)];
   const turn = turned ? ` transform="rotate(-90 ${x} ${y})"` : '';
   const weight = strong ? ' font-weight="600"' : '';
+  // White is what paper is; a page has its own ground for the class.
+  const edge = clear
+    ? ' class="clear" stroke="#fff" stroke-width="3" stroke-linejoin="round" paint-order="stroke"'
+    : '';
   return (
-    `<text x="${x}" y="${y}" font-size="${coordinate(size)}" text-anchor="${anchor}"${weight}${turn} ` +
+    `<text x="${x}" y="${y}" font-size="${coordinate(size)}" text-anchor="${anchor}"${weight}${turn}${edge} ` +
     `fill="currentColor">${escaped(words.replace(/^-(?=\d)/, '−'))}</text>`
   );
 }

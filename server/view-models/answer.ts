@@ -7,7 +7,7 @@ import type { FieldError } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { checkViews, type CheckView } from './checks.ts';
 import type { CheckForm } from './form/index.ts';
-import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
+import { cautionInShort, outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 import type { DrawingView } from './drawing-views.ts';
 import { picturesOf } from './pictures.ts';
 import { waysOutView, type WaysOutView } from './ways-out.ts';
@@ -18,6 +18,17 @@ interface VerdictView extends OutcomeWords {
   readonly mostUsed: string;
   readonly announcement: string;
   readonly firstCaution: string;
+  /** Why the word must not be read alone: one, or none. */
+  readonly warned: readonly WarnedView[];
+  /** What the small bar says beside the word. */
+  readonly inShort: string;
+}
+
+/** Warnings beside the verdict: how many, and as many of them as are soon read. */
+interface WarnedView {
+  readonly count: string;
+  readonly said: string;
+  readonly link: string;
 }
 
 interface ResultView extends WaysOutView {
@@ -111,6 +122,8 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
         mostUsed: title,
         announcement: `Not checked. ${title}.`,
         firstCaution: caution.aid,
+        warned: [],
+        inShort: cautionInShort,
       },
       results: [],
       problems: [{ title, errors: answer.errors.map((error) => errorView(error, state, form)) }],
@@ -131,6 +144,8 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
       mostUsed,
       announcement: `${outcome.word}. ${mostUsed}.`,
       firstCaution: caution.aid,
+      warned: warnedView(result.warnings),
+      inShort: [...countOf(result.warnings), cautionInShort].join(' '),
     },
     results: [
       {
@@ -146,7 +161,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
           document.element === 'counter-overhang' || document.element === 'counter-run'
             ? []
             : fixingViews(document, result, pictures.detail),
-        ...waysOutView(result.remedies, state),
+        ...waysOutView(result, state),
         warnings: result.warnings,
         hasWarnings: result.warnings.length > 0,
         assumptions: result.assumptions,
@@ -157,6 +172,25 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
     problems: [],
     cautions: result.cautions,
   };
+}
+
+const soonRead = 320;
+
+/** All warnings where they are short, else the first. */
+function warnedView(warnings: readonly string[]): WarnedView[] {
+  const all = warnings.join(' ');
+  const [first = ''] = warnings;
+  return countOf(warnings).map((count) => ({
+    count,
+    said: all.length <= soonRead ? all : first,
+    link: warnings.length === 1 ? 'Its place in the list' : 'All warnings',
+  }));
+}
+
+/** One count, or none where there is nothing to be warned of. */
+function countOf({ length }: readonly string[]): string[] {
+  if (length === 0) return [];
+  return [length === 1 ? 'One warning.' : `${length} warnings.`];
 }
 
 function linksView({ query, isTooLong, answer }: CheckState): LinksView {

@@ -1,16 +1,17 @@
 import type { Check, CheckResult, Section } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
+import { prosePieces, type ProsePiece } from './sheet-prose.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
 
 /** One line of working; symbol, formula, numbers and result are MathML. */
 interface StepView {
-  readonly caption: string;
+  readonly caption: readonly ProsePiece[];
   readonly symbol: string;
   readonly formula: string;
   readonly numbers: string;
   readonly hasNumbers: boolean;
   readonly result: string;
-  readonly source: string;
+  readonly source: readonly ProsePiece[];
 }
 
 /** One check: a bar, and what is behind it. */
@@ -93,6 +94,8 @@ function stepsOf(check: Check, sections: readonly Section[], typesetter: Typeset
     .flatMap(({ steps }) => steps)
     .map((step) => {
       const set = typesetter.step(step);
-      return { ...set, caption: step.caption, hasNumbers: set.numbers !== '', source: step.source };
+      const caption = prosePieces(step.caption, typesetter);
+      const source = prosePieces(step.source, typesetter);
+      return { ...set, caption, hasNumbers: set.numbers !== '', source };
     });
 }

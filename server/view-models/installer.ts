@@ -14,6 +14,8 @@ interface InstallerGo {
   readonly steps: readonly string[];
   readonly loads: readonly string[];
   readonly labelLimit: string;
+  /** What the label says of the warnings; one line, or none. */
+  readonly labelWarned: readonly string[];
 }
 
 /** What is told in its place where it doesn't: why not. */
@@ -35,6 +37,8 @@ export interface InstallerModel {
   readonly a4Address: string;
   readonly verdict: OutcomeWords;
   readonly first: string;
+  readonly warnings: readonly string[];
+  readonly hasWarnings: boolean;
   readonly wide: string;
   readonly narrow: string;
   readonly details: readonly string[];
@@ -72,10 +76,12 @@ export function installerModel(
     a4Address: `/installer?${query}&paper=a4`,
     verdict: outcomeWords(verdict),
     first: firstWords[verdict],
+    warnings: result.warnings,
+    hasWarnings: result.warnings.length > 0,
     wide: settingOut(document, result, 'wide').svg,
     narrow: settingOut(document, result, 'narrow').svg,
     details: detail === undefined ? [] : [detail.svg],
-    go: verdict === 'holds' ? [goOf(document)] : [],
+    go: verdict === 'holds' ? [goOf(document, result)] : [],
     stop: verdict === 'holds' ? [] : [{ reasons: reasonsOf(result) }],
     cautions: forInstallers,
   };
@@ -87,9 +93,23 @@ const firstWords: Readonly<Record<CheckResult['verdict'], string>> = {
   'cannot-say': 'Do not put this shelf up: it has not been shown to hold.',
 };
 
-function goOf(document: BracketShelfDocument): InstallerGo {
+function goOf(document: BracketShelfDocument, { warnings }: CheckResult): InstallerGo {
   const { sentences, label } = loadWords(document);
-  return { steps: workSteps(document, jobOf(document)), loads: sentences, labelLimit: label };
+  return {
+    steps: workSteps(document, jobOf(document)),
+    loads: sentences,
+    labelLimit: label,
+    labelWarned: labelWarned(warnings.length),
+  };
+}
+
+function labelWarned(count: number): string[] {
+  if (count === 0) return [];
+  return [
+    count === 1
+      ? 'One warning stands on the installer’s sheet.'
+      : `${count} warnings stand on the installer’s sheet.`,
+  ];
 }
 
 /** What keeps the check from holding: the summary, which names what governs, then the other checks. */

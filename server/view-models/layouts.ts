@@ -1,10 +1,12 @@
+import { caution } from '../../shared/cautions.ts';
 import { listed } from '../../shared/words.ts';
 import type { BracketLayout, Layouts } from '../../shared/check-result.ts';
+import { inOrder } from '../check/ways-out-words.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { percent } from './checks.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
 import { wayOnTo, type WayOn } from './way-on.ts';
-import { governingWords } from './ways-out.ts';
+import { outcomeOf } from './ways-out.ts';
 
 /** Brackets in some places: a strip with a mark for each, and what comes of them. */
 interface LayoutView extends OutcomeWords {
@@ -20,9 +22,12 @@ export interface LayoutsView {
   readonly present: LayoutView;
   readonly proposals: readonly (LayoutView & WayOn)[];
   readonly hasProposals: boolean;
+  /** Whether what is proposed is better without being enough. */
+  readonly noneHolds: boolean;
   readonly reason: string;
   readonly rules: readonly string[];
   readonly searched: string;
+  readonly caution: string;
 }
 
 /** Where the brackets of a check could go. */
@@ -31,7 +36,8 @@ export function layoutsView(state: CheckState, length_m: number, found: Layouts)
   const rank = presentRank === 1 ? 'As it is now, and none better was found' : 'As it is now';
   return {
     present: layoutView(present, rank, length_m),
-    proposals: proposals.map((proposal, index) => ({
+    noneHolds: proposals.length > 0 && proposals.every(({ verdict }) => verdict !== 'holds'),
+    proposals: inOrder(proposals).map((proposal, index) => ({
       ...layoutView(proposal, `Proposal ${index + 1}`, length_m),
       ...wayOnTo(state, proposal.document),
     })),
@@ -39,6 +45,7 @@ export function layoutsView(state: CheckState, length_m: number, found: Layouts)
     reason,
     rules,
     searched: searchedWords(searched),
+    caution: caution.aid,
   };
 }
 
@@ -49,7 +56,7 @@ function layoutView(layout: BracketLayout, title: string, length_m: number): Lay
     title,
     places: `${positions.length} brackets at ${listed(positions.map(({ shown }) => shown))}${isSymmetric ? ', even on both sides' : ''}`,
     marks: positions.map(({ value }) => ((100 * value) / length_m).toFixed(2)),
-    governing: governingWords(governing),
+    governing: outcomeOf(verdict, governing),
     movement: governing.id.startsWith('deflection-')
       ? ''
       : `; the front edge moves ${percent(movement)} of what it may`,

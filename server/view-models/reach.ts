@@ -1,3 +1,4 @@
+import { caution } from '../../shared/cautions.ts';
 import type { Reach, ReachLimit } from '../../shared/check-result.ts';
 import { governingWords } from './ways-out.ts';
 
@@ -11,11 +12,13 @@ export interface LimitView {
 
 export interface ReachView {
   readonly limits: readonly LimitView[];
+  readonly caution: string;
 }
 
 /** How far a check could go, in three limits. */
 export function reachView({ longestBay, heaviestLine, heaviestPoint }: Reach): ReachView {
   return {
+    caution: caution.aid,
     limits: [
       limitView('Longest bay', longestBay),
       limitView('Heaviest load along the board', heaviestLine),

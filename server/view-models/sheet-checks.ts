@@ -1,5 +1,6 @@
 import type { Check, CheckResult } from '../../shared/check-result.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
+import { upperFirst } from '../../shared/words.ts';
 import { tableValue } from './sheet-prose.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
 
@@ -15,6 +16,8 @@ export interface SheetCheck extends OutcomeWords {
   readonly bar: string;
   readonly governs: boolean;
   readonly clause: string;
+  /** The clause as a sentence begins. */
+  readonly clauseBegun: string;
   readonly where: string;
   readonly combination: string;
   readonly hasCombination: boolean;
@@ -41,6 +44,7 @@ function sheetCheck(check: Check, governs: boolean): SheetCheck {
     bar: check.ratio === null ? '' : ratioBar(check.ratio),
     governs,
     clause: check.clause,
+    clauseBegun: upperFirst(check.clause),
     where: check.where,
     combination: check.combination,
     hasCombination: check.combination !== '',

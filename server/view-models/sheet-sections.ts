@@ -5,7 +5,7 @@ import { prosePieces, tableValue, type ProsePiece } from './sheet-prose.ts';
 /** One line of working; symbol, formula, numbers and result are as the typesetter set them. */
 export interface SheetStep {
   readonly number: string;
-  readonly caption: string;
+  readonly caption: readonly ProsePiece[];
   readonly symbol: string;
   readonly formula: string;
   readonly numbers: string;
@@ -17,7 +17,7 @@ export interface SheetStep {
   readonly formulaWords: string;
   readonly numbersWords: string;
   readonly resultWords: string;
-  readonly source: string;
+  readonly source: readonly ProsePiece[];
 }
 
 export interface SheetTable {
@@ -40,7 +40,7 @@ export interface SheetPicture {
 interface SheetStatement {
   readonly label: readonly ProsePiece[];
   readonly value: string;
-  readonly source: string;
+  readonly source: readonly ProsePiece[];
 }
 
 /** A chapter of the sheet. */
@@ -99,7 +99,7 @@ function sheetSection(
     statements: section.statements.map(({ label, value, source }) => ({
       label: prosePieces(label, typesetter),
       value: tableValue(value),
-      source,
+      source: prosePieces(source, typesetter),
     })),
     hasStatements: section.statements.length > 0,
     steps: section.steps.map((step, index) => sheetStep(step, `${number}.${index + 1}`, typesetter)),
@@ -116,14 +116,14 @@ function sheetStep(step: Step, number: string, typesetter: Typesetter): SheetSte
   const set = typesetter.step(step);
   return {
     number,
-    caption: step.caption,
+    caption: prosePieces(step.caption, typesetter),
     ...set,
     hasNumbers: set.numbers !== '' && set.numbers !== set.result,
     isLong: step.substituted.length > longLine || step.expression.length > longLine,
     formulaWords: step.expression,
     numbersWords: step.substituted,
     resultWords: step.shown,
-    source: step.source,
+    source: prosePieces(step.source, typesetter),
   };
 }
 

@@ -14,7 +14,7 @@ import {
   type SheetSection,
   type SheetTable,
 } from './sheet-sections.ts';
-import { tableValue } from './sheet-prose.ts';
+import { prosePieces, tableValue, type ProsePiece } from './sheet-prose.ts';
 import {
   headAddress,
   plainHead,
@@ -59,7 +59,9 @@ export interface SheetModel {
   readonly hasWarnings: boolean;
   readonly assumptions: readonly string[];
   readonly assumptionsNumber: string;
-  readonly provenance: readonly ProvenanceValue[];
+  readonly provenance: readonly (Omit<ProvenanceValue, 'source'> & {
+    readonly source: readonly ProsePiece[];
+  })[];
   readonly provenanceNumber: string;
   readonly summaryNumber: string;
   readonly summaryTables: readonly SheetTable[];
@@ -123,7 +125,11 @@ export function sheetModel(
     hasWarnings: result.warnings.length > 0,
     assumptions: result.assumptions,
     assumptionsNumber: String(count + 1),
-    provenance: result.provenance.values.map((each) => ({ ...each, value: tableValue(each.value) })),
+    provenance: result.provenance.values.map((each) => ({
+      ...each,
+      value: tableValue(each.value),
+      source: prosePieces(each.source, typesetter),
+    })),
     provenanceNumber: String(count + 2),
     summaryNumber: String(count + 3),
     summaryTables: result.worksheet.sections

@@ -1,4 +1,5 @@
 import type { CheckResult, Outcome } from '../../shared/check-result.ts';
+import { caution } from '../../shared/cautions.ts';
 
 /** How an outcome is told: the word, and which shape stands beside it. */
 export interface OutcomeWords {
@@ -13,6 +14,9 @@ const words: Readonly<Record<Outcome, OutcomeWords>> = {
   'does-not-hold': { word: 'Does not hold', holds: false, fails: true, cannotSay: false },
   'cannot-say': { word: 'Cannot say', holds: false, fails: false, cannotSay: true },
 };
+
+/** The caution that no verdict stands without, where there is room for a few words. */
+export const cautionInShort = caution.aid.slice(0, caution.aid.indexOf('.') + 1);
 
 export function outcomeWords(outcome: Outcome): OutcomeWords {
   return words[outcome];

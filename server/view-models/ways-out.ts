@@ -1,7 +1,8 @@
-import type { Governing, Remedy } from '../../shared/check-result.ts';
+import type { CheckResult, Governing, Outcome } from '../../shared/check-result.ts';
+import { inOrder, waysOutLead } from '../check/ways-out-words.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { percent } from './checks.ts';
-import { outcomeWords, type OutcomeWords } from './verdict.ts';
+import { cautionInShort, outcomeWords, type OutcomeWords } from './verdict.ts';
 import { wayOnTo, type WayOn } from './way-on.ts';
 
 /** A change that was checked, and how to make it. */
@@ -11,27 +12,35 @@ interface WayOutView extends OutcomeWords, WayOn {
 }
 
 export interface WaysOutView {
+  /** Whether there is something to say of them, be it that there are none. */
   readonly hasWaysOut: boolean;
-  /** What is offered: changes that are enough, or only some that help. */
+  /** What is offered: changes that are enough, only some that help, or none. */
   readonly lead: string;
+  readonly hasChanges: boolean;
+  readonly cautionInShort: string;
   readonly waysOut: readonly WayOutView[];
 }
 
 /** Ways out of a check that does not hold or is close, each to be made with one click. */
-export function waysOutView(remedies: readonly Remedy[], state: CheckState): WaysOutView {
-  const fails = remedies.some(({ verdict }) => verdict === 'does-not-hold');
+export function waysOutView(result: CheckResult, state: CheckState): WaysOutView {
+  const lead = waysOutLead(result);
   return {
-    hasWaysOut: remedies.length > 0,
-    lead: fails
-      ? 'No change that was tried is enough. These help, each by itself; they were checked like this one.'
-      : 'Each by itself, smallest change first; every one was checked like this one.',
-    waysOut: remedies.map(({ what, document, verdict, governing }) => ({
+    hasWaysOut: lead !== '',
+    lead,
+    hasChanges: result.remedies.length > 0,
+    cautionInShort,
+    waysOut: inOrder(result.remedies).map(({ what, document, verdict, governing }) => ({
       ...outcomeWords(verdict),
       ...wayOnTo(state, document),
       what,
-      governing: governingWords(governing),
+      governing: outcomeOf(verdict, governing),
     })),
   };
+}
+
+/** What governs what was tried; plainly so where it can't be vouched for. */
+export function outcomeOf(verdict: Outcome, governing: Governing): string {
+  return `${verdict === 'cannot-say' ? 'Not shown to hold: ' : ''}${governingWords(governing)}`;
 }
 
 /** What governs, and how much of it is used. */

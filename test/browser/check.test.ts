@@ -164,7 +164,7 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     forgiveComplaints();
   });
 
-  it('says so where a search beside the answer comes to nothing', async () => {
+  it('says so where a search beside the answer comes to nothing, and tries again', async () => {
     const page = await visit(shelfAddress);
     await page.route('**/layouts?**', (route) => route.fulfill({ status: 503, body: 'busy' }));
     await page.route('**/reach?**', (route) => route.abort());
@@ -172,6 +172,15 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
       await page.locator(`[id="more:${search}"] summary`).first().click();
       await eventually(() => page.locator(`#${search}`).innerText()).toContain('No answer came');
     }
+    await field(page, 'board.length').focus();
+    await page.unroute('**/layouts?**');
+    await page.locator('#layouts button').focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('#layouts').innerText()).toContain('It can take half a minute');
+    expect(await page.evaluate('document.activeElement.parentElement.id')).toBe('more:layouts');
+    await eventually(() => page.locator('#layouts .strip').count()).toBeGreaterThan(0);
+    await page.locator('#reach button').click();
+    await eventually(() => page.locator('#reach').innerText()).toContain('No answer came');
     forgiveComplaints();
   });
 

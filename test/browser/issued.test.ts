@@ -42,7 +42,7 @@ describeInBrowser('issued sheets in a browser', ({ visit, home }) => {
     await page.locator('button.go', { hasText: 'Issue revision C' }).click();
     await page.locator('.sheet-notice', { hasText: 'revision C, issued' }).waitFor();
     const digits = await page.locator('dt', { hasText: 'Fingerprint' }).locator('+ dd').innerText();
-    await page.locator('a', { hasText: 'Look a fingerprint up' }).click();
+    await page.locator('a', { hasText: 'Look up a fingerprint' }).click();
     await page.locator('#fingerprint').fill(digits);
     await page.locator('button', { hasText: 'Look it up' }).click();
     await page.locator('.found', { hasText: 'nothing supersedes it' }).waitFor();

@@ -59,7 +59,7 @@ describeInBrowser('the pages of jobs in a browser', ({ visit, home }) => {
     ]) {
       await page.locator('[name="board.length"]').fill(length ?? '');
       await page.locator(`[name="save.base"][value="${base}"]`).waitFor({ state: 'attached' });
-      expect(await page.locator('.kept').textContent()).toMatch(/^Saved \d\d:\d\d/);
+      expect(await page.locator('.kept').textContent()).toMatch(/^Saved at \d\d:\d\d/);
     }
     await page.locator('button[id="add:loads"]').first().click();
     await page.locator('[name="loads.3.amount"]').waitFor();
@@ -77,8 +77,15 @@ describeInBrowser('the pages of jobs in a browser', ({ visit, home }) => {
     await first.waitForTimeout(1500);
     await second.locator('[name="board.length"]').fill('92 in');
     await second.locator('.not-kept').waitFor();
+    await second.setViewportSize({ width: 360, height: 740 });
+    const unsaved = second.locator('.glance a', { hasText: 'Not saved.' });
+    const { y = 740, height = 0 } = (await unsaved.boundingBox()) ?? {};
+    expect(y + height).toBeLessThanOrEqual(740);
+    await unsaved.click();
+    expect(await second.evaluate('document.activeElement.id')).toBe('not-saved');
     await second.locator('button[name="save.over"]').click();
     await second.locator('.kept:not(.not-kept)').waitFor();
+    expect(await unsaved.count()).toBe(0);
     await second.reload();
     expect(await second.locator('[name="board.length"]').inputValue()).toBe('92 in');
   });

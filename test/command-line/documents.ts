@@ -31,3 +31,15 @@ export const bad = {
   board: { ...demoCheck.board, length: '96', thickness: '3 lbf' },
   limits: 3,
 };
+
+/** Fails by its thin steel arms alone, set on edge, for which no change is known. */
+export const barred: BracketShelfInput = {
+  ...demoCheck,
+  brackets: {
+    ...demoCheck.brackets,
+    arm: '9 in',
+    armWidth: '1/8 in',
+    hold: 'screwed',
+    capacity: { basis: 'steel', metal: 'a36', width: '1/8 in', thickness: '1-1/2 in' },
+  },
+};

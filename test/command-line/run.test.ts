@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { check } from '../../calc/index.ts';
 import { run } from '../../server/command-line/run.ts';
-import { cautions } from '../../shared/cautions.ts';
-import { bad, codeFor, heavy, light, unknown } from './documents.ts';
+import { caution, cautions } from '../../shared/cautions.ts';
+import { bad, barred, codeFor, heavy, light, unknown } from './documents.ts';
 
 let folder: string;
 
@@ -62,6 +62,27 @@ describe('one file', () => {
     const { out } = await command('heavy.json');
     for (const { what } of remedies) expect(out).toContain(`- ${what} Then it `);
     expect((await command('light.json')).out).not.toContain('Ways out');
+  });
+
+  it('says under “Ways out” what they are worth, and where there are none', async () => {
+    expect((await command('heavy.json')).out).toMatch(
+      /\nWays out\n(?:Each by itself|No change that was tried)/,
+    );
+    await writeFile(join(folder, 'barred.json'), JSON.stringify(barred));
+    expect(check(barred)).toMatchObject({ verdict: 'does-not-hold', remedies: [] });
+    expect((await command('barred.json')).out).toContain('\nWays out\nNone is known: ');
+  });
+
+  it('has warnings and the caution beside the summary, before the long lists', async () => {
+    const unaided = { ...light, loads: [] };
+    await writeFile(join(folder, 'unaided.json'), JSON.stringify(unaided));
+    const { out } = await command('unaided.json');
+    const { warnings } = check(unaided);
+    expect(warnings.length).toBeGreaterThan(0);
+    for (const words of [caution.aid, ...warnings]) {
+      expect(out).toContain(words);
+      expect(out.indexOf(words)).toBeLessThan(out.indexOf('\nCheck '));
+    }
   });
 
   it('prints every check in columns, and all that stands beside the verdict', async () => {

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { check } from '../../calc/index.ts';
-import { demoAddress } from '../../server/check/addresses.ts';
+import { addressOf, demoAddress } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
 import { shelfAddress } from './fixtures/shelf.ts';
-import { cautions } from '../../shared/cautions.ts';
+import { caution, cautions } from '../../shared/cautions.ts';
 import { leaks, plainText } from './page-text.ts';
 import { serve, type Served } from './serve.ts';
 
@@ -39,6 +39,27 @@ describe('the pages', () => {
     for (const caution of cautions) expect(text).toContain(caution);
     for (const warning of result.warnings) expect(text).toContain(warning);
     for (const assumption of result.assumptions) expect(text).toContain(assumption);
+  });
+
+  it('put the warnings beside the verdict, and on the installer’s sheet and its label', async () => {
+    const loads = (demoCheck.loads ?? []).filter(({ kind }) => kind !== 'roaming');
+    const document = { ...demoCheck, loads };
+    const { verdict, warnings } = check(document);
+    expect([verdict, warnings.length]).toEqual(['holds', 1]);
+    const address = addressOf(document);
+    const html = await (await get(address)).text();
+    const beside = plainText(/id="verdict"[^]*?id="used"/.exec(html)?.[0] ?? '');
+    for (const words of ['One warning.', ...warnings, caution.aid]) expect(beside).toContain(words);
+    const glance = plainText(/<div class="glance[^]*?<\/div>/.exec(html)?.[0] ?? '');
+    expect(glance).toContain('One warning. This is a calculation aid.');
+    const installer = await (await get(address.replace('/check?', '/installer?'))).text();
+    const [first = '', label = ''] = [/installer-first[^]*?<h1>/, /installer-label"[^]*/].map((part) =>
+      plainText(part.exec(installer)?.[0] ?? ''),
+    );
+    for (const warning of warnings) expect(first).toContain(warning);
+    expect(label).toContain('One warning stands on the installer’s sheet.');
+    const sheet = plainText(await (await get(address.replace('/check?', '/sheet?'))).text());
+    for (const warning of warnings) expect(sheet.indexOf(warning)).toBeLessThan(sheet.indexOf(caution.aid));
   });
 
   it('give the demo check a short address', async () => {

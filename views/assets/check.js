@@ -66,7 +66,16 @@
   // What is asked for beside the answer says in its own place that nothing came.
   function loseBeside(source) {
     if (source?.id === 'words') byId('words-lost').hidden = false;
-    if (source?.dataset.lost) source.querySelector('.more-parts').textContent = source.dataset.lost;
+    if (source?.dataset.search === undefined) return;
+    const parts = source.querySelector('.more-parts');
+    const under = [...parts.childNodes];
+    parts.replaceChildren(byId('search-lost').content.cloneNode(true));
+    // Asked once more with the form as it is by then; the words that it is being tried stand there again meanwhile.
+    parts.querySelector('[data-again]').addEventListener('click', () => {
+      source.querySelector('summary').focus();
+      parts.replaceChildren(...under);
+      source.dispatchEvent(new Event('again'));
+    });
   }
   function lose(status) {
     byId('lost').hidden = status === 401;

@@ -1,5 +1,6 @@
 import type { Check, Outcome } from '../../../shared/check-result.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { inch } from '../../../shared/quantity/exact.ts';
+import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { verdictWords } from '../verdict-words.ts';
 import { whereIs } from './checks/movement.ts';
 import type { Movements } from './movements.ts';
@@ -20,6 +21,13 @@ function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
   const worst = bays.reduce((a, b) =>
     b.longTerm.value + b.twistLongTerm > a.longTerm.value + a.twistLongTerm ? b : a,
   );
-  const amount = show(worst.longTerm.value + worst.twistLongTerm, 'm', shelf.system);
-  return `Over the years the front edge moves up to ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
+  const amount = atMost(worst.longTerm.value + worst.twistLongTerm, shelf.system);
+  // It may be down or up: a resting end rises too.
+  return `Over the years the front edge moves as much as ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
+}
+
+/** A movement as a rule is read, rounded up, so that it is never more than is said. */
+function atMost(movement_m: number, system: UnitSystem): string {
+  const finest_m = system === 'metric' ? 1e-4 : movement_m < inch ? inch / 32 : inch / 16;
+  return show(Math.ceil(movement_m / finest_m - 1e-6) * finest_m, 'm', system);
 }

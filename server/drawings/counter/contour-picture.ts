@@ -85,7 +85,11 @@ function peakParts({ x, y }: Point, words: string, frame: Frame): string[] {
   );
   return [
     cross,
-    text(words, { x: middle, y: y - arm - size * 0.4 }, { size, anchor: 'middle', strong: true }),
+    text(
+      words,
+      { x: middle, y: y - arm - size * 0.4 },
+      { size, anchor: 'middle', strong: true, clear: true },
+    ),
   ];
 }
 

@@ -33,7 +33,7 @@ export function planWords(document: CounterOverhangDocument, result: CounterOver
     ...(people.length === 0
       ? []
       : [
-          `Most is asked of the top by a person at ${listed(people.map(({ x, y }) => `${length(x.value)} along, ${length(y.value)} from the back edge`))}.`,
+          `Most is asked of the top across its grain by a person at ${listed(people.map(({ x, y }) => `${length(x.value)} along, ${length(y.value)} from the back edge`))}.`,
         ]),
   ].join(' ');
 }

@@ -97,7 +97,7 @@ function keyItems(document: CounterOverhangDocument, hasPeople: boolean, units: 
     { pen: 'hidden', words: 'base, rails and panels under the top' },
     ...((document.screws?.at.length ?? 0) > 0 ? [{ words: 'small circles: screws' }] : []),
     ...((document.props?.length ?? 0) > 0 ? [{ words: 'numbers: props' }] : []),
-    ...(hasPeople ? [{ words: 'hatched: a person where it is worst' }] : []),
+    ...(hasPeople ? [{ words: 'hatched: a person, worst across the grain' }] : []),
     ...(stools > 0
       ? [{ words: `large circles: stools ${dimensionText(stoolSpacing_m, units)} apart, by advice` }]
       : []),

@@ -22,6 +22,7 @@ export function paperInstaller(model: InstallerModel, { words, drawn }: Printabl
     authors: [],
     verdict: { word: model.verdict.word, kind: verdictKind(model.verdict) },
     first: words(model.first),
+    warnings: model.warnings.map(words),
     front: picture(model.wide),
     details: model.details.map(picture),
     go:
@@ -31,6 +32,7 @@ export function paperInstaller(model: InstallerModel, { words, drawn }: Printabl
             steps: go.steps.map(words),
             loads: go.loads.map(words),
             labelLimit: words(go.labelLimit),
+            labelWarned: go.labelWarned.map(words),
           },
     reasons: model.stop.flatMap(({ reasons }) => reasons.map(words)),
     cautions: model.cautions.map(words),

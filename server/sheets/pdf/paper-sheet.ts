@@ -44,7 +44,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
     provenance: model.provenance.map(({ what, value, source, provenance }) => ({
       what: words(what),
       value: words(value),
-      source: words(source),
+      source: paperProse(source, words),
       provenance: words(provenance),
     })),
     provenanceNumber: model.provenanceNumber,
@@ -62,10 +62,18 @@ export function verdictKind({ fails, cannotSay }: OutcomeWords): VerdictKind {
   return cannotSay ? 'open' : 'holds';
 }
 
-function governs({ title, where, hasRatio, used, clause, hasCombination, combination }: SheetCheck): string {
+function governs({
+  title,
+  where,
+  hasRatio,
+  used,
+  clauseBegun,
+  hasCombination,
+  combination,
+}: SheetCheck): string {
   const share = hasRatio ? `, ${used} used` : '';
   const under = hasCombination ? `; ${combination}` : '';
-  return `What governs: ${title}${where === '' ? '' : `, ${where}`}${share}. ${clause}${under}.`;
+  return `What governs: ${title}${where === '' ? '' : `, ${where}`}${share}. ${clauseBegun}${under}.`;
 }
 
 function paperCheck(check: SheetCheck, words: Words): object {
@@ -92,7 +100,7 @@ function paperSection(section: SheetSection, printable: Printable): object {
     statements: section.statements.map(({ label, value, source }) => ({
       label: paperProse(label, words),
       value: words(value),
-      source: words(source),
+      source: paperProse(source, words),
     })),
     steps: section.steps.map((step) => paperStep(step, words)),
     tables: section.tables.map((table) => paperTable(table, words)),
@@ -144,11 +152,11 @@ function paperStep(step: SheetStep, words: Words): object {
   ];
   return {
     number: step.number,
-    caption: words(step.caption),
+    caption: paperProse(step.caption, words),
     symbol: formula(step.symbol, step.symbol),
     sides,
     isLong: step.isLong,
-    source: words(step.source),
+    source: paperProse(step.source, words),
   };
 }
 

@@ -40,8 +40,17 @@ export function withTypstFormulas(value: unknown, typst: (tex: string) => string
     const lines = sides.map(({ tex }, index) => `${index === 0 ? typst(symbol.tex) : ''} &= ${typst(tex)}`);
     const words = [symbol, ...sides].map((each) => each.words).join(' = ');
     const letters = symbol.words.length + Math.max(...sides.map((side) => side.words.length));
-    return { ...rest, math: lines.join(' \\ '), words, mayBeWide: letters > mayBeWide };
+    return {
+      ...withTypstMembers(rest, typst),
+      math: lines.join(' \\ '),
+      words,
+      mayBeWide: letters > mayBeWide,
+    };
   }
+  return withTypstMembers(value, typst);
+}
+
+function withTypstMembers(value: object, typst: (tex: string) => string): object {
   return Object.fromEntries(
     Object.entries(value).map(([name, each]) => [name, withTypstFormulas(each, typst)]),
   );

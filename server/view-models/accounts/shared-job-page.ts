@@ -1,3 +1,4 @@
+import { caution } from '../../../shared/cautions.ts';
 import { elementNamed, usualElement } from '../../form/index.ts';
 import type { Check } from '../../store/checks.ts';
 import type { IssuedSheet } from '../../store/issued.ts';
@@ -22,6 +23,7 @@ export interface SharedJobPage extends PageFrame {
     readonly hasSheet: boolean;
   })[];
   readonly hasRows: boolean;
+  readonly caution: string;
   /** Its issued sheets: one list, or none. */
   readonly issued: readonly IssuedList[];
 }
@@ -48,6 +50,7 @@ export function sharedJobPage(
       hasSheet: check.standing !== 'unfinished',
     })),
     hasRows: checks.length > 0,
+    caution: caution.aid,
     issued: issuedList('Issued sheets', issued, ({ id }) => `${address}/issued/${id}`),
   };
 }

@@ -41,7 +41,7 @@ export function fingerprintPage(asked: {
   readonly found: LookUp | undefined;
 }): FingerprintPage {
   return {
-    ...pageFrame('Look a fingerprint up'),
+    ...pageFrame('Look up a fingerprint'),
     typed: asked.typed,
     error: asked.error,
     hasError: asked.error !== '',

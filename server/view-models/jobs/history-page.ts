@@ -51,7 +51,11 @@ export function historyPage(
         by: revision.savedBy,
         said: revision.reason === '' ? unsaid : upperFirst(revision.reason),
         changes: isFirst ? [] : changes,
-        mayRestore: mayActAs(visit.role, 'member') && revision.number !== check.lastRevision,
+        // What changed nothing, or is how the check is now, leaves nothing to put back.
+        mayRestore:
+          mayActAs(visit.role, 'member') &&
+          revision.form !== check.form &&
+          (isFirst || revision.form !== revision.formBefore),
         asItWas: `/check?${revision.form}`,
       };
     }),

@@ -1,6 +1,6 @@
 import type { Job } from '../../store/jobs.ts';
 import type { JobWords } from '../../store/tables.ts';
-import { shortTime } from './times.ts';
+import { atTime } from './times.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
 
 interface JobField {
@@ -94,7 +94,7 @@ export function jobFormPage(
     over: String(theirs?.version ?? ''),
     savesItself: job !== undefined,
     isSaved: job !== undefined && theirs === undefined && errors.size === 0,
-    saved: job === undefined ? '' : `Saved ${shortTime(job.changedAt, now)}`,
+    saved: job === undefined ? '' : `Saved ${atTime(job.changedAt, now)}`,
     theirs: differing.map((name) => ({
       label: labels[name][0],
       mine: written(name) || 'nothing',

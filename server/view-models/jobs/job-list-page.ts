@@ -4,6 +4,7 @@ import {
   startOverhangAddress,
   startRunAddress,
 } from '../../check/addresses.ts';
+import { caution } from '../../../shared/cautions.ts';
 import type { JobPage, JobPlace, JobQuery, JobSort } from '../../store/job-list.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { pageFrame, type PageFrame } from '../page.ts';
@@ -36,6 +37,7 @@ export interface JobListPage extends PageFrame {
   readonly hasJobs: boolean;
   readonly rows: readonly JobRow[];
   readonly hasRows: boolean;
+  readonly caution: string;
   readonly nothingFound: string;
   readonly search: string;
   readonly place: string;
@@ -98,6 +100,7 @@ export function jobListPage(
       changed: shortTime(job.changedAt, now),
     })),
     hasRows: jobs.length > 0,
+    caution: caution.aid,
     nothingFound: asked.search === '' ? 'There are no jobs here.' : `No job here fits “${asked.search}”.`,
     search: asked.search,
     place: asked.place,

@@ -1,3 +1,4 @@
+import { caution } from '../../../shared/cautions.ts';
 import { elementNamed, usualElement } from '../../form/index.ts';
 import type { Check } from '../../store/checks.ts';
 import type { IssuedSheet } from '../../store/issued.ts';
@@ -37,6 +38,7 @@ export interface JobPageView extends PageFrame {
   readonly notes: string;
   readonly rows: readonly CheckRow[];
   readonly hasRows: boolean;
+  readonly caution: string;
   /** The job's issued sheets, those of deleted checks too; one list, or none. */
   readonly issued: readonly IssuedList[];
   /** What a check can be begun of. */
@@ -80,6 +82,7 @@ export function jobPage(
       canGoDown: index < checks.length - 1,
     })),
     hasRows: checks.length > 0,
+    caution: caution.aid,
     issued: issuedList('Issued sheets', issued),
     elements: Object.entries(elementWords).map(([value, label]) => ({ value, label })),
     isArchived: job.isArchived === 1,

@@ -6,7 +6,7 @@ import type { Saved } from '../../store/save-check.ts';
 import { mayActAs, type Visit } from '../../visits/visit.ts';
 import { issuedList } from '../issued/issued-rows.ts';
 import type { CheckPlace, IssuingView, KeepingView, TrailView } from '../check-page.ts';
-import { shortTime } from './times.ts';
+import { atTime } from './times.ts';
 
 /** Where a check of a job is. */
 export function checkAddress({ jobId, id }: Pick<Check, 'jobId' | 'id'>): string {
@@ -52,7 +52,7 @@ export function savedView(check: Check, now: Date): KeepingView {
   const by = check.changedBy === '' ? '' : ` by ${check.changedBy}`;
   return {
     isSaved: true,
-    said: `Saved ${shortTime(check.changedAt, now)}${by}`,
+    said: `Saved ${atTime(check.changedAt, now)}${by}`,
     base: String(check.version),
     conflict: [],
   };
@@ -75,11 +75,14 @@ export function keepingView(saved: Saved, form: string, base: string, now: Date)
   }));
   return {
     isSaved: false,
-    said: `${by} saved this check ${shortTime(check.changedAt, now)}, after it was opened here.`,
+    said: `${by} saved this check ${atTime(check.changedAt, now)}, after it was opened here.`,
     base,
     conflict: [
       {
-        said: rows.length === 0 ? 'Both are the same by now.' : 'Nothing is lost: the history keeps both.',
+        said:
+          rows.length === 0
+            ? 'Both are the same by now.'
+            : 'What was saved stays in the history, also where it is saved over. What is here is kept nowhere until it is saved.',
         rows,
         theirAddress: checkAddress(check),
         over: String(check.version),

@@ -39,22 +39,22 @@ describe('the bracket detail', () => {
     const words = writings(svg).map((each) => each.words);
     // 3 in of screw less 1/4 in of plate and 1/2 in of board is 2-1/4 in.
     expect(words).toEqual(expect.arrayContaining(['0', '1', '7', '8', 'covering 1/2 in', 'screw 3 in']));
-    expect(words).toContain('2-1/4 in in the stud');
+    expect(words).toContain('2-1/4 in into the stud');
   });
 
   it('says in words what it shows', () => {
     expect(description).toContain('A plate 8 in high and 1-1/4 in wide.');
     expect(description).toContain('Screws 3 in long at 1 in and 7 in above its lower end.');
     expect(description).toContain('covered with 1/2 in of gypsum board');
-    expect(description).toContain('The screws reach 2-1/4 in in the stud.');
+    expect(description).toContain('The screws reach 2-1/4 in into the stud.');
   });
 
   it('shows no stud behind a bracket beside it, and says by how much it misses', () => {
     const off = { ...onStuds, brackets: { ...brackets, positions: ['8 in', '34 in', '64 in', '88 in'] } };
     const missed = drawn(off);
     expect(missed.description).toContain('Bracket 2, at 34 in, is 2 in off the stud at 32 in.');
-    expect(missed.description).not.toContain('in the stud');
-    expect(missed.svg).not.toContain('in the stud');
+    expect(missed.description).not.toContain('into the stud');
+    expect(missed.svg).not.toContain('into the stud');
   });
 
   it('sets screws side by side as far apart as they are said to be', () => {

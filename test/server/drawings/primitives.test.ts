@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ordinates, turningPoints, valueAt } from '../../../server/drawings/curve.ts';
-import { spread } from '../../../server/drawings/dimension.ts';
+import { levelDimension, spread } from '../../../server/drawings/dimension.ts';
 import { hatch } from '../../../server/drawings/hatch.ts';
 import { fitted, textWidth } from '../../../server/drawings/lettering.ts';
 import { roundFactor } from '../../../server/drawings/scale.ts';
@@ -22,6 +22,21 @@ describe('coordinates', () => {
     expect(svg).toContain('role="img"');
     expect(svg).toContain('<title>A &amp; B</title><desc>c</desc>');
     expect(svg).not.toMatch(/ style=| id=|url\(/);
+  });
+});
+
+describe('a dimension', () => {
+  it.each([11.5, 20])('keeps words that are wider than it clear of its ticks, at %d', (size) => {
+    const parts = levelDimension({ from: 50, to: 56, y: 40 }, 'plate 1-1/4 in', size, {
+      left: 0,
+      right: 400,
+    }).join('');
+    const baseline = Number(/<text x="[^"]+" y="([^"]+)"/.exec(parts)?.[1]);
+    const ticks = /<path d="([^"]+)"/.exec(parts)?.[1] ?? '';
+    const tops = [...ticks.matchAll(/[ML]\S+ ([\d.]+)/g)].map(([, y]) => Number(y));
+    expect(tops.length).toBe(4);
+    // What reaches below the line of letters is about a fifth of their size.
+    expect(baseline + size * 0.2).toBeLessThanOrEqual(Math.min(...tops));
   });
 });
 

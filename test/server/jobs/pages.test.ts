@@ -1,3 +1,4 @@
+import { caution } from '../../../shared/cautions.ts';
 import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoCheck } from '../../../server/demo.ts';
@@ -73,7 +74,7 @@ describe('a job', () => {
       notes: 'Mind\r\nthe cat',
       version: '1',
     });
-    expect(first).toMatch(/name="version" value="2"[^]*Saved \d\d:\d\d/);
+    expect(first).toMatch(/name="version" value="2"[^]*Saved at \d\d:\d\d/);
     expect(first).not.toContain('<html');
     const [, again] = await write({
       name: 'Attic',
@@ -134,7 +135,7 @@ describe('a check in a job', () => {
     const html = await response.text();
     expect(response.status).toBe(200);
     expect(response.headers.get('hx-push-url')).toBeNull();
-    expect(html).toMatch(/<p class="kept">Saved \d\d:\d\d<\/p>/);
+    expect(html).toMatch(/<p class="kept">Saved at \d\d:\d\d<\/p>/);
     expect(html).toContain('name="save.base" value="2"');
     expect(html).not.toContain('<html');
     expect(formOf(await someone.page(check)).get('board.length')).toBe('95 in');
@@ -173,6 +174,9 @@ describe('a check in a job', () => {
     const shown = plainText(refused);
     expect(shown).toContain('Not saved.');
     for (const words of ['Length', '94 in', '95 in']) expect(shown).toContain(words);
+    expect(shown).toMatch(/saved this check at \d\d:\d\d, after it was opened here/);
+    expect(shown).toContain('What is here is kept nowhere until it is saved.');
+    expect(refused).toContain('<a class="glance-unsaved" href="#not-saved">');
     expect(formOf(await someone.page(check)).get('board.length')).toBe('95 in');
     const whole = await someone.send(check, two);
     expect(whole.status).toBe(409);
@@ -198,6 +202,33 @@ describe('a check in a job', () => {
     expect(formOf(await someone.page(check)).get('board.length')).toBe('96 in');
     expect(plainText(await someone.page(`${check}/history`))).toContain('Put back to revision 1');
     expect((await someone.send(`${check}/restore`, { revision: '2', version: '1' })).status).toBe(409);
+  });
+
+  it('offers to put back only what would change something', async () => {
+    const check = await someone.addDemo(await someone.beginJob());
+    const form = formOf(await someone.page(check));
+    for (const [turn, length] of ['95 in', '94 in', '95 in'].entries()) {
+      form.set('board.length', length);
+      form.set('save.turn', String(turn + 1));
+      await someone.send(check, form, htmx);
+    }
+    const other = formOf(await someone.page(check));
+    other.set('board.length', '94 in');
+    other.set('save.turn', '1');
+    await someone.send(check, other, htmx);
+    other.set('board.length', '95 in');
+    other.set('save.turn', '2');
+    await someone.send(check, other, htmx);
+    const html = await someone.page(`${check}/history`);
+    expect(plainText(html)).toContain('Nothing, in the end');
+    const offered = [...html.matchAll(/name="revision" value="(\d+)"/g)].map(([, number]) => number);
+    expect(offered).toEqual(['1']);
+  });
+
+  it('has the caution beside the verdicts of its job, and of the list of jobs', async () => {
+    const job = await someone.beginJob({ name: 'Cautious' });
+    await someone.addDemo(job);
+    for (const page of [job, '/']) expect(plainText(await someone.page(page))).toContain(caution.aid);
   });
 
   it.each(Object.keys(startChecks))(

@@ -45,6 +45,9 @@ describe('the plan of a counter', () => {
     const words = writings(svg).map((each) => each.words);
     expect(words).toEqual(expect.arrayContaining(['0', '12', '36', '60', '72', '24', 'overall 72 in']));
     expect(description).toContain('It stands out past the base 12 in on the stool side.');
+    // The place that governs may be another: the square says what it is of.
+    expect(words).toContain('hatched: a person, worst across the grain');
+    expect(description).toContain('Most is asked of the top across its grain by a person at');
     expect(description).toContain('Prop 2, a bracket, is at 36 in and reaches to 34 in from the back edge.');
   });
 });

@@ -5,6 +5,7 @@ import { addressOf } from '../../../../server/check/addresses.ts';
 import { demoCheck } from '../../../../server/demo.ts';
 import { tableValue } from '../../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../../shared/quantity/index.ts';
+import { barred } from '../../../command-line/documents.ts';
 import { findProgram } from '../../../run/programs.ts';
 import { serve, type Served } from '../../serve.ts';
 import { manyShelves } from '../many-shelves.ts';
@@ -39,6 +40,9 @@ async function fetched(address: string): Promise<Buffer> {
 const read = async (document: unknown, more = ''): Promise<ReadPdf> =>
   readPdf(await fetched(pdfAddress(document, more)));
 /** Words without their spaces and hyphens: lines may end at either, and the reader drops a hyphen at the end of a line. */
+/** What stands beside the symbols of a sentence, which are set as symbols: L_b as L with a small b. */
+const besideSymbols = (sentence: string): string[] =>
+  sentence.split(/\b[A-Za-z]{1,2}(?:_[A-Za-z0-9]{1,5})+\b/);
 const letters = (text: string): string => squeezed(text).replace(/[ -]/g, '');
 
 describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', () => {
@@ -56,8 +60,8 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
     }
     for (const { steps, tables, statements } of result.worksheet.sections) {
       for (const { caption, source } of steps) {
-        expect(text).toContain(letters(caption));
-        expect(text).toContain(letters(source));
+        for (const words of [...besideSymbols(caption), ...besideSymbols(source)])
+          expect(text).toContain(letters(words));
       }
       for (const cell of [
         ...tables.flatMap(({ rows }) => rows.flat()),
@@ -72,6 +76,12 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
   it.each(examples)('prints no word over another: $name', async ({ document }) => {
     const pdf = await fetched(pdfAddress(document));
     expect(await wordsOverWords(pdf)).toEqual([]);
+  });
+
+  it('sets the symbols in its sources and captions as symbols', async () => {
+    const text = await textOf(await fetched(pdfAddress(barred)));
+    expect(letters(text)).toContain('itsdepthandwidth');
+    expect(text).not.toMatch(/[A-Za-z]_[A-Za-z]/);
   });
 
   it('has every line of working with its result', async () => {
