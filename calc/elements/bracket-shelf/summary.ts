@@ -14,8 +14,18 @@ export function summaryOf(
   checks: readonly Check[],
   movements: Movements,
 ): string {
-  return `${verdictWords(verdict, governing, checks)} ${whatIsSeen(shelf, movements)}`;
+  return `${verdictWords(verdict, governing, checks)} ${turnsOver(checks) ? overturned : whatIsSeen(shelf, movements)}`;
 }
+
+/** A board that turns over is in none of the states the other checks look at. */
+function turnsOver(checks: readonly Check[]): boolean {
+  return checks.some(
+    ({ id, outcome }) => outcome === 'does-not-hold' && (id === 'lift-off' || id === 'tip-forward'),
+  );
+}
+
+const overturned =
+  'Before that is mended nothing is told by how far the board moves or what its brackets carry.';
 
 function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
   const worst = bays.reduce((a, b) =>

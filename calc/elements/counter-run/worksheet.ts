@@ -131,12 +131,13 @@ function given(run: Run): Statement[] {
     value,
     source: isGiven ? 'given' : 'assumed',
   });
+  const sheets = document.substrate.sheets ?? 1;
   return [
     either('Clear span', m(run.span_m), true),
     either('Depth', m(run.depth_m), true),
     either(
       'Panels',
-      `${panel.material.label}, ${m(run.thickness_m)} in ${document.substrate.sheets ?? 1} ${document.substrate.sheets === undefined || document.substrate.sheets === 1 ? 'sheet' : 'sheets'}`,
+      `${panel.material.label}, ${m(run.thickness_m)} thick${sheets > 1 ? `, of ${sheets} sheets` : ''}`,
       document.substrate.material !== undefined,
     ),
     either(

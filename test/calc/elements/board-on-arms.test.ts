@@ -84,6 +84,14 @@ describe('turning up about an end bracket', () => {
     expect(found.capacity / (poundForce * inch)).toBeCloseTo((0.6 * perInch * 36 ** 2) / 2, 6);
   });
 
+  it('tells nothing of the movement of a board that turns over', () => {
+    const said = (amount: string): string =>
+      check(shelf({ brackets, loads: [{ kind: 'point', amount, at: '2 in', duration: 'permanent' }] })).summary;
+    expect(said('0.1 lbf')).toContain('Over the years the front edge moves');
+    expect(said('40 lbf')).not.toContain('Over the years');
+    expect(said('40 lbf')).toContain('Before that is mended nothing is told');
+  });
+
   it('screwed boards have no such check, but pull on their screws', () => {
     const screwed = check(
       shelf({
