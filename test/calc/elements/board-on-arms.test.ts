@@ -86,7 +86,8 @@ describe('turning up about an end bracket', () => {
 
   it('tells nothing of the movement of a board that turns over', () => {
     const said = (amount: string): string =>
-      check(shelf({ brackets, loads: [{ kind: 'point', amount, at: '2 in', duration: 'permanent' }] })).summary;
+      check(shelf({ brackets, loads: [{ kind: 'point', amount, at: '2 in', duration: 'permanent' }] }))
+        .summary;
     expect(said('0.1 lbf')).toContain('Over the years the front edge moves');
     expect(said('40 lbf')).not.toContain('Over the years');
     expect(said('40 lbf')).toContain('Before that is mended nothing is told');
