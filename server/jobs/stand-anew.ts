@@ -1,5 +1,6 @@
 import { version } from '../../calc/version.ts';
-import { sentForm } from '../check/check-state.ts';
+import { sentForm, type SentForm } from '../check/check-state.ts';
+import { notWorkedOut } from '../check/standing.ts';
 import type { Desk } from '../desk.ts';
 import { textsOf } from '../form/index.ts';
 import type { Actor } from '../store/actor.ts';
@@ -7,6 +8,7 @@ import { restandCheck, type Check } from '../store/checks.ts';
 import type { Store } from '../store/open-store.ts';
 import type { Standing } from '../store/tables.ts';
 import { troubleOf } from '../store/trouble.ts';
+import { ThreadError } from '../threads/thread-error.ts';
 
 /**
  * Works out again what another version of the tool had worked out, and notes how those checks stand now. Where nothing can be
@@ -23,11 +25,22 @@ export async function standAnew(
       now.push(check);
       continue;
     }
-    const standing = await study.standing(sentForm(textsOf(check.form)));
-    await note(store, actor, check, standing);
-    now.push({ ...check, ...standing });
+    const form = sentForm(textsOf(check.form));
+    const standing = await standingNow(study, form);
+    if (standing !== null) await note(store, actor, check, standing);
+    now.push({ ...check, ...(standing ?? notWorkedOut(form)) });
   }
   return now;
+}
+
+/** Null where the tool itself fails at a check: the others still stand in their list, and its own page says what failed. */
+async function standingNow(study: Desk['study'], form: SentForm): Promise<Standing | null> {
+  try {
+    return await study.standing(form);
+  } catch (error) {
+    if (error instanceof ThreadError) throw error;
+    return null;
+  }
 }
 
 async function note(store: Store, actor: Actor, check: Check, standing: Standing): Promise<void> {
