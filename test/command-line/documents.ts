@@ -33,13 +33,22 @@ export const bad = {
 };
 
 /** Fails by its thin steel arms alone, set on edge, for which no change is known. */
-export const barred: BracketShelfInput = {
-  ...demoCheck,
-  brackets: {
-    ...demoCheck.brackets,
-    arm: '9 in',
-    armWidth: '1/8 in',
-    hold: 'screwed',
-    capacity: { basis: 'steel', metal: 'a36', width: '1/8 in', thickness: '1-1/2 in' },
-  },
-};
+export const barred: BracketShelfInput = onBars('1/8 in');
+
+/** On bars on edge that leave enough beside the holes. */
+export const edged: BracketShelfInput = onBars('3/8 in');
+
+function onBars(width: string): BracketShelfInput {
+  const { plate } = demoCheck.brackets;
+  return {
+    ...demoCheck,
+    brackets: {
+      ...demoCheck.brackets,
+      arm: '9 in',
+      armWidth: width,
+      hold: 'screwed',
+      ...(plate !== undefined && { plate: { ...plate, thickness: '1/2 in' } }),
+      capacity: { basis: 'steel', metal: 'a36', width, thickness: '1-1/2 in' },
+    },
+  };
+}

@@ -5,7 +5,7 @@ import { addressOf } from '../../../../server/check/addresses.ts';
 import { demoCheck } from '../../../../server/demo.ts';
 import { tableValue } from '../../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../../shared/quantity/index.ts';
-import { barred } from '../../../command-line/documents.ts';
+import { edged } from '../../../command-line/documents.ts';
 import { findProgram } from '../../../run/programs.ts';
 import { serve, type Served } from '../../serve.ts';
 import { manyShelves } from '../many-shelves.ts';
@@ -79,7 +79,7 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
   });
 
   it('sets the symbols in its sources and captions as symbols', async () => {
-    const text = await textOf(await fetched(pdfAddress(barred)));
+    const text = await textOf(await fetched(pdfAddress(edged)));
     expect(letters(text)).toContain('itsdepthandwidth');
     expect(text).not.toMatch(/[A-Za-z]_[A-Za-z]/);
   });
