@@ -68,7 +68,7 @@ function stateOf(
   const bound = model.bounds.find((each) => each.bound === worst.bound);
   if (bound === undefined) return null;
   const [people = null] = peopleLoads(overhang, model, [worst.people]);
-  const load = together(evenLoads(overhang, model).all[worst.served], people);
+  const load = together(evenLoads(overhang, model).all(worst.served), people);
   const field = settledField(overhang, bound.held, load, bound.stander.stand(load));
   if (field === null) return null;
   const { mesh } = model.plate;

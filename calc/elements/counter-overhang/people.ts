@@ -40,8 +40,8 @@ export interface Walk {
 }
 
 /**
- * Every line along which people are moved: each free edge from corner to corner, the ends of the overhang itself, and
- * two people side by side where two stools fit.
+ * Every line along which people are moved: the stool edge and each free edge from corner to corner, the ends of the overhang
+ * itself, and two people side by side where two stools fit.
  */
 export function walksOf(overhang: Overhang): Walk[] {
   const { top, base, props, person } = overhang;
@@ -64,23 +64,27 @@ export function walksOf(overhang: Overhang): Walk[] {
     ),
     at: (place) => spots.map((spot) => ({ x_m: place + spot, y_m })),
   });
-  const alongY = (x_m: number, isFree: boolean): Walk => ({
+  const alongY = (x_m: number, isFree: boolean, spots: readonly number[] = [0]): Walk => ({
     along: 'y',
-    from_m: isFree ? half : inside(base.front_m, depth_m),
-    to_m: depth_m - half,
+    from_m: isFree ? half + Math.max(0, ...spots.map((spot) => -spot)) : inside(base.front_m, depth_m),
+    to_m: depth_m - half - Math.max(0, ...spots),
     stops_m: [
       ...[base.front_m, base.front_m + person.patch_m, base.back_m, base.back_m - person.patch_m],
       ...props.map(({ to }) => to),
-    ],
-    at: (place) => [{ x_m, y_m: place }],
+    ].flatMap((at) => spots.map((spot) => at - spot)),
+    at: (place) => spots.map((spot) => ({ x_m, y_m: place + spot })),
   });
+  const pair = [-stoolSpacing_m / 2, stoolSpacing_m / 2];
+  const hasEndPair = depth_m >= 2 * stoolSpacing_m;
   const isEnd = (name: 'left' | 'right'): boolean => names.includes(name);
   return [
-    ...(hasStools ? [alongX(depth_m - half, [0])] : []),
-    ...(hasStools && person.isPair
-      ? [alongX(depth_m - half, [-stoolSpacing_m / 2, stoolSpacing_m / 2])]
-      : []),
+    // Where nothing stands out on the stool side people still lean there, on the rail.
+    alongX(depth_m - half, [0]),
+    ...(person.isPair ? [alongX(depth_m - half, pair)] : []),
     ...(names.includes('back') ? [alongX(half, [0])] : []),
+    ...(names.includes('back') && person.isPair ? [alongX(half, pair)] : []),
+    ...(isEnd('left') && hasEndPair ? [alongY(half, true, pair)] : []),
+    ...(isEnd('right') && hasEndPair ? [alongY(length_m - half, true, pair)] : []),
     ...(isEnd('left') || hasStools ? [alongY(half, isEnd('left'))] : []),
     ...(isEnd('right') || hasStools ? [alongY(length_m - half, isEnd('right'))] : []),
   ];

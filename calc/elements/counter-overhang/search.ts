@@ -3,7 +3,7 @@ import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { walksOf, type Standing, type Walk } from './people.ts';
 import type { Bound, TopModel } from './plate-model.ts';
-import type { Served } from './top-loads.ts';
+import { servedOn, type Served } from './top-loads.ts';
 import { trialOf, type Case, type Trial, type Worst } from './trial.ts';
 
 /** What came of one combination. */
@@ -39,7 +39,7 @@ export function searchCombination(
   const { serving, person } = overhang;
   const hasServing = serving !== null && combination.factor(serving.duration) > 0;
   const hasPeople = person !== null && combination.factor(person.duration) > 0;
-  const arrangements: readonly Served[] = hasServing ? ['overhangs', 'everywhere'] : ['nowhere'];
+  const arrangements: readonly Served[] = hasServing ? servedOn(overhang) : ['nowhere'];
   const allServed = [...new Set<Served>([...arrangements, 'nowhere'])];
   trial.tryCases(allServed.map((served) => ({ served, people: [] })));
   if (hasPeople) {

@@ -3,7 +3,7 @@ import { edgeEffects, type EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
-import { evenLoads, together, type Served } from './top-loads.ts';
+import { evenLoads, servedOn, together } from './top-loads.ts';
 import { settledField, type Worst } from './trial.ts';
 
 /** Movement of the edges without anybody there. */
@@ -27,18 +27,17 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
   const edges = freeEdges(overhang);
   const even = evenLoads(overhang, model);
   const { own } = even;
-  const arrangements: readonly Served[] = serving === null ? ['nowhere'] : ['overhangs', 'everywhere'];
   const underServing = new Map<EffectName, Worst>();
   const longTerm = new Map<EffectName, LongTerm>();
   const none = own.field.map(() => 0);
-  for (const served of arrangements) {
-    const load = even.alone[served];
+  for (const served of servedOn(overhang)) {
+    const load = even.alone(served);
     for (const { bound, held, stander } of bounds) {
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
       const alone = field(own);
       const stays = field(together(own, load, serving?.sustained ?? 0));
-      const all = field(even.all[served]);
+      const all = field(even.all(served));
       if (alone === null || stays === null || all === null) continue;
       const where = { side, bound, served, people: [] };
       edgeEffects(overhang, plate.mesh, edges, all, alone).forEach((effect, name) => {

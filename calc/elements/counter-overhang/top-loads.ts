@@ -2,11 +2,60 @@ import { fieldsUnder, fieldUnder } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import type { Overhang } from './overhang.ts';
-import type { Standing } from './people.ts';
+import { freeEdges, type FreeEdge, type Standing } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 
-/** Where what is served stands. */
-export type Served = 'nowhere' | 'overhangs' | 'everywhere';
+type Edge = FreeEdge['name'];
+
+/** Where what is served stands: of a top that stands out on several sides, on one of them too, and everywhere but there. */
+export type Served = 'nowhere' | 'overhangs' | 'everywhere' | `${Edge} overhang` | `all but ${Edge}`;
+
+/** Every way in which something can be served on a top. */
+export function servedOn(overhang: Overhang): readonly Served[] {
+  if (overhang.serving === null) return ['nowhere'];
+  const edges = freeEdges(overhang);
+  const apart =
+    edges.length < 2 ? [] : edges.flatMap(({ name }) => [`${name} overhang`, `all but ${name}`] as const);
+  return ['overhangs', 'everywhere', ...apart];
+}
+
+type Rectangle = readonly [fromX_m: number, toX_m: number, fromY_m: number, toY_m: number];
+
+/** What is loaded. */
+function rectanglesOf({ top, base }: Overhang, served: Served): readonly Rectangle[] {
+  const { length_m, depth_m } = top;
+  const { from_m, to_m, back_m, front_m } = base;
+  const beyond: Readonly<Record<Edge, Rectangle>> = {
+    stool: [0, length_m, front_m, depth_m],
+    back: [0, length_m, 0, back_m],
+    left: [0, from_m, 0, depth_m],
+    right: [to_m, length_m, 0, depth_m],
+  };
+  switch (served) {
+    case 'nowhere':
+      return [];
+    case 'everywhere':
+      return [[0, length_m, 0, depth_m]];
+    case 'overhangs':
+      return [beyond.stool, beyond.back, [0, from_m, back_m, front_m], [to_m, length_m, back_m, front_m]];
+    case 'stool overhang':
+      return [beyond.stool];
+    case 'back overhang':
+      return [beyond.back];
+    case 'left overhang':
+      return [beyond.left];
+    case 'right overhang':
+      return [beyond.right];
+    case 'all but stool':
+      return [[0, length_m, 0, front_m]];
+    case 'all but back':
+      return [[0, length_m, back_m, depth_m]];
+    case 'all but left':
+      return [[from_m, length_m, 0, depth_m]];
+    case 'all but right':
+      return [[0, to_m, 0, depth_m]];
+  }
+}
 
 /** The top's own weight. */
 function ownWeight({ top }: Overhang): PlateLoad {
@@ -14,20 +63,11 @@ function ownWeight({ top }: Overhang): PlateLoad {
   return { kind: 'patch', fromX_m: 0, toX_m: length_m, fromY_m: 0, toY_m: depth_m, load_N: weight_N };
 }
 
-/** What is served: on the whole top, or on what stands out past the base alone. */
-function servedLoads({ top, base, serving }: Overhang, served: Served): PlateLoad[] {
-  if (serving === null || served === 'nowhere') return [];
-  const { length_m, depth_m } = top;
-  const patches =
-    served === 'everywhere'
-      ? [[0, length_m, 0, depth_m] as const]
-      : ([
-          [0, length_m, base.front_m, depth_m],
-          [0, length_m, 0, base.back_m],
-          [0, base.from_m, base.back_m, base.front_m],
-          [base.to_m, length_m, base.back_m, base.front_m],
-        ] as const);
-  return patches
+/** What is served, as loads. */
+function servedLoads(overhang: Overhang, served: Served): PlateLoad[] {
+  const { serving } = overhang;
+  if (serving === null) return [];
+  return rectanglesOf(overhang, served)
     .filter(([fromX, toX, fromY, toY]) => toX - fromX > 1e-6 && toY - fromY > 1e-6)
     .map(([fromX_m, toX_m, fromY_m, toY_m]) => ({
       kind: 'patch',
@@ -85,9 +125,9 @@ export function together(a: PreparedLoad, b: PreparedLoad | null, share = 1): Pr
 export interface EvenLoads {
   readonly own: PreparedLoad;
   /** What is served alone; null where nothing is. */
-  readonly alone: Readonly<Record<Served, PreparedLoad | null>>;
+  alone(served: Served): PreparedLoad | null;
   /** Own weight with what is served. */
-  readonly all: Readonly<Record<Served, PreparedLoad>>;
+  all(served: Served): PreparedLoad;
 }
 
 /** Every combination and every field begins with them. */
@@ -102,17 +142,23 @@ export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
     resultant: resultantOf(loads),
   });
   const own = prepared([ownWeight(overhang)]);
-  const servedAlone = (served: Served): PreparedLoad | null => {
+  const alone = once((served: Served): PreparedLoad | null => {
     const loads = servedLoads(overhang, served);
     return loads.length === 0 ? null : prepared(loads);
-  };
-  const overhangs = servedAlone('overhangs');
-  const everywhere = servedAlone('everywhere');
-  const made: EvenLoads = {
-    own,
-    alone: { nowhere: null, overhangs, everywhere },
-    all: { nowhere: own, overhangs: together(own, overhangs), everywhere: together(own, everywhere) },
-  };
+  });
+  const made: EvenLoads = { own, alone, all: once((served) => together(own, alone(served))) };
   known.set(model, made);
   return made;
+}
+
+/** A function that works each answer out once. */
+function once<T>(make: (served: Served) => T): (served: Served) => T {
+  const made = new Map<Served, T>();
+  return (served) => {
+    const held = made.get(served);
+    if (held !== undefined) return held;
+    const fresh = make(served);
+    made.set(served, fresh);
+    return fresh;
+  };
 }

@@ -14,7 +14,7 @@ export function scoutMesh(overhang: Overhang, finer: number): PlateMesh {
 export function fineMesh(overhang: Overhang, finer: number): PlateMesh {
   const { top, base, props } = overhang;
   const { length_m, depth_m, thickness_m } = top;
-  const largest_m = longerSide(overhang) / 16 / finer;
+  const largest_m = Math.min(longerSide(overhang) / 16, widest_m) / finer;
   const points = props.filter(({ kind }) => kind !== 'flat-bar');
   const ends = [base.from_m, base.to_m];
   const beside = { size_m: Math.max(thickness_m, depth_m / 40) / finer };
@@ -76,6 +76,9 @@ export function propStops(prop: Prop, front_m: number): number[] {
   if (prop.kind === 'flat-bar') return [prop.from, prop.to];
   return prop.kind === 'leg' ? [prop.to] : [(front_m + prop.to) / 2, prop.to];
 }
+
+/** However long the top: under somebody in the middle of it moments peak over little more than they take up. */
+const widest_m = 1.125 * usual.patch_m;
 
 /** At a corner of the base a cell is half as wide as what the force on the rail is averaged over. */
 const cornerCell_m = usual.patch_m / 2;

@@ -83,7 +83,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
       arrangements.map(([, people]) => people),
     );
     const byPlaces = new Map(arrangements.map(([places], index) => [places, loads[index] ?? null]));
-    return ({ served, people }) => together(even.all[served], byPlaces.get(placesOf(people)) ?? null);
+    return ({ served, people }) => together(even.all(served), byPlaces.get(placesOf(people)) ?? null);
   };
   return {
     onBound,

@@ -27,6 +27,14 @@ const servedWords: Readonly<Record<Served, string>> = {
   nowhere: 'nothing served',
   overhangs: 'served on the overhang alone',
   everywhere: 'served on the whole top',
+  'stool overhang': 'served past the stool side of the base alone',
+  'back overhang': 'served past the back of the base alone',
+  'left overhang': 'served past the left end of the base alone',
+  'right overhang': 'served past the right end of the base alone',
+  'all but stool': 'served everywhere but past the stool side',
+  'all but back': 'served everywhere but past the back',
+  'all but left': 'served everywhere but past the left end',
+  'all but right': 'served everywhere but past the right end',
 };
 
 /** What stood on the top when something was worst. */

@@ -69,6 +69,14 @@ describe('a mesh twice as fine', () => {
     ['five brackets', { ...start, props: five }],
     ['short brackets', { ...start, props: short }],
     ['flat bars', bars],
+    [
+      'a long top, its staves from back to front',
+      {
+        ...start,
+        top: { ...start.top, length: '200 in', staves: 'across' },
+        base: { ...start.base, to: '200 in', panels: ['0 in', '100 in', '200 in'] },
+      },
+    ],
     ['legs in from the edge', { ...start, props: legs('32 in', 10, 62) }],
     ['both ends out, on legs', corner],
     [

@@ -251,6 +251,25 @@ describe('a counter overhang by hand', () => {
   });
 });
 
+describe('a top that stands out at the back', () => {
+  it('has two people there too, as its mirror image has on the stool side', () => {
+    const at = (y: string) =>
+      ['3 in', '15 in', '27 in', '45 in', '57 in', '69 in'].map((x): [string, string] => [x, y]);
+    const facing = (back: string, front: string, screwLine: string): CounterOverhangInput => ({
+      ...bare,
+      top: { ...bare.top, depth: '30 in', thickness: '2-1/2 in' },
+      base: { ...bare.base, back, front, foot: front, panels: ['0 in', '72 in'] },
+      screws: { fastener: 'wood-screw-12', length: '2-1/4 in', through: '3/4 in', at: at(screwLine) },
+    });
+    const [stool, back] = [facing('0 in', '22 in', '2 in'), facing('8 in', '30 in', '28 in')].map(
+      (document) => outcome(document, 'bending-across'),
+    );
+    expect(stool?.where).toContain('two people');
+    expect((back?.ratio ?? NaN) / (stool?.ratio ?? NaN)).toBeGreaterThan(0.98);
+    expect((back?.ratio ?? NaN) / (stool?.ratio ?? NaN)).toBeLessThan(1.02);
+  });
+});
+
 describe('a flat bar on edge under the top', () => {
   it('may turn over: AISC 360 F11.2(c), from memory, 1.9 E / (L d / t²) / 1.67 for 1/5 × 3 in, 32 in long', () => {
     const bar = { kind: 'flat-bar', from: '2 in', to: '34 in', metal: 'a36' } as const;

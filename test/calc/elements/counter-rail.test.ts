@@ -22,6 +22,43 @@ const onRail_lbfpin = ((serving_psf / 144 + mapleWeight_lbf(96, 36, 1.5) / (96 *
 const modulus_in3 = (0.75 * 3.5 ** 2) / 6;
 
 describe('the front rail', () => {
+  it('carries most where nothing is served past the back: q 22 × 11 / 8 and the top itself, 14 in out on both sides', () => {
+    const [serving, own] = [5 / 144, mapleWeight_lbf(96, 36, 1.5) / (96 * 36)];
+    const onRail = (serving * 22 * 11) / 8 + (own * 36 * 4) / 8;
+    const balanced = counter({
+      top: { length: '96 in', staves: 'across' },
+      base: {
+        ...{ to: '96 in', back: '14 in', front: '22 in', foot: '22 in', weightAt: '18 in', panels: ['0 in'] },
+        rail: { thickness: '3/4 in', height: '3-1/2 in', material: 'sugar-maple' },
+      },
+      loads: [{ kind: 'area', amount: '5 psf', duration: 'ten-years' }],
+    });
+    const { demand, where } = judge(balanced, 'rail');
+    expect(where).toContain('everywhere but past the back');
+    expect(demand / psi / ((onRail * 96 * 96) / modulus_in3)).toBeGreaterThan(0.95);
+    expect(demand / psi / ((onRail * 96 * 96) / modulus_in3)).toBeLessThan(1.02);
+  });
+
+  it('is leaned on where the top ends flush with it: two people anywhere ask no less than one who stays', () => {
+    const flush = (at?: string) =>
+      judge(
+        counter({
+          top: { length: '96 in', thickness: '2 in' },
+          base: {
+            ...{ from: '12 in', to: '96 in', front: '36 in', foot: '36 in', panels: ['12 in', '96 in'] },
+            rail: { thickness: '1-1/2 in', height: '5-1/2 in', material: 'yellow-poplar' },
+          },
+          loads: [{ kind: 'person', amount: '250 lbf', ...(at !== undefined && { at }) }],
+        }),
+        'rail',
+      );
+    // Between panels 84 in apart, 250 lbf in the middle: P L / 4, and the top beside it.
+    const alone = (250 * 84) / 4 / ((1.5 * 5.5 ** 2) / 6);
+    expect(flush().demand / psi).toBeGreaterThan(alone);
+    expect(flush().demand).toBeGreaterThan(1.2 * flush('54 in').demand);
+    expect(flush().where).toContain('two people');
+  });
+
   it('past its last panel is an arm with all its load at the end: P a (AISC Manual Table 3-23, cantilever)', () => {
     for (const panel of ['0 in', '96 in']) {
       const moment = onRail_lbfpin * 96 * 96;
