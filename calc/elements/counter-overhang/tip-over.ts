@@ -3,7 +3,8 @@ import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { isWorse, makeCheck } from '../make-check.ts';
-import { hullOf, type Point } from '../../mechanics/hull.ts';
+import type { Point } from '../../mechanics/hull.ts';
+import { peopleLever } from './leg-help.ts';
 import type { Overhang } from './overhang.ts';
 import {
   anchoredMoment,
@@ -41,8 +42,8 @@ interface Case {
 const clause = 'ASCE 7 2.4.1 by analogy';
 
 /**
- * Whether a base that stands on the floor tips about any line between two of the outermost feet, legs that stand on the
- * floor among them: people where they turn it most, and a push at the top.
+ * Whether a base that stands on the floor tips about a side of its own feet: people where they turn it most, and a push
+ * at the top. Legs stand under the top and nothing ties them to the base, so they are no feet of it.
  */
 export function tipOverOf(overhang: Overhang): TipOver {
   const sides = sidesOf(overhang);
@@ -88,37 +89,29 @@ interface Side {
   readonly foot_m: number;
 }
 
-function sidesOf({ top, base, props }: Overhang): Side[] {
-  const corners: Point[] = [
+/** The feet go round with the inside on their left: the back first, then the right. */
+const sideNames = ['back', 'right', 'stool', 'left'] as const;
+
+function sidesOf({ top, base }: Overhang): Side[] {
+  const feet: Point[] = [
     [base.from_m, base.back_m],
     [base.to_m, base.back_m],
     [base.to_m, base.foot_m],
     [base.from_m, base.foot_m],
   ];
-  const legs = props.flatMap((prop): Point[] => (prop.kind === 'leg' ? [[prop.at, prop.to]] : []));
-  const feet = hullOf([...corners, ...legs]);
   const weightAt: Point = [(base.from_m + base.to_m) / 2, base.weightAt_m];
   return feet.map((from, index): Side => {
-    const to = feet[(index + 1) % feet.length] ?? from;
-    const lever = leverAbout(from, to);
+    const lever = leverAbout(from, feet[(index + 1) % feet.length] ?? from);
     return {
-      name: sideName([to[1] - from[1], from[0] - to[0]]),
+      name: sideNames[index] ?? '',
       lever,
       ...topParts(top, lever),
       baseLever_m: -lever(weightAt),
-      far_m: Math.max(...corners.map((corner) => -lever(corner))),
+      far_m: Math.max(...feet.map((foot) => -lever(foot))),
       back_m: -lever([(base.from_m + base.to_m) / 2, base.back_m]),
       foot_m: -lever([(base.from_m + base.to_m) / 2, base.foot_m]),
     };
   });
-}
-
-/** Which way a line faces; one between a leg and a corner of the base faces two ways. */
-function sideName(out: Point): string {
-  const length = Math.hypot(...out);
-  const [x, y] = [out[0] / length, out[1] / length];
-  const names = [y > 0.1 ? 'stool' : y < -0.1 ? 'back' : '', x > 0.1 ? 'right' : x < -0.1 ? 'left' : ''];
-  return names.filter((name) => name !== '').join(' and ');
 }
 
 function restOf({ base, system }: Overhang, { inside, baseLever_m }: Side) {
@@ -132,7 +125,7 @@ function restOf({ base, system }: Overhang, { inside, baseLever_m }: Side) {
 function peopleCase(overhang: Overhang, side: Side): Case {
   const { serving, person, system } = overhang;
   const { outside } = side;
-  const people = peopleOutside(overhang, side.lever);
+  const people = peopleOutside(overhang, peopleLever(overhang, side.lever));
   return {
     id: 'tip-over',
     title: 'Tipping of the base',
