@@ -33,10 +33,12 @@ interface Case {
   readonly rest: { readonly value: number; readonly step: Step };
   /** From the pivot to the far side of the base. */
   readonly lever_m: number;
-  /** From the pivot to the middle of the fasteners along the back of the base; 0 where they do not hold that side. */
+  /** Lever of all the fasteners along the back of the base; 0 where they do not hold that side. */
   readonly backLever_m: number;
   /** The same along its outer foot on the stool side. */
   readonly footLever_m: number;
+  /** Whether the base tips along its fasteners, so that the nearer ones pull less. */
+  readonly isAlongFasteners: boolean;
 }
 
 const clause = 'ASCE 7 2.4.1 by analogy';
@@ -83,11 +85,17 @@ interface Side {
   readonly baseLever_m: number;
   /** From the line to the far side of the base. */
   readonly far_m: number;
-  /** From the line to the middle of the back of the base; less than nothing outside the line. */
+  /** Lever of all the fasteners along the back of the base, and along its outer foot on the stool side. */
   readonly back_m: number;
-  /** The same of its outer foot on the stool side. */
   readonly foot_m: number;
+  readonly isAlongFasteners: boolean;
 }
+
+/**
+ * Of the distance from a line to the farthest fastener, the lever of a whole row that runs away from the line: each pulls
+ * by how far it is from the line, the farthest as hard as its share, and evenly spaced ones make ∫ x (x / L) dx / L = L / 3.
+ */
+const rowLever = 1 / 3;
 
 /** The feet go round with the inside on their left: the back first, then the right. */
 const sideNames = ['back', 'right', 'stool', 'left'] as const;
@@ -102,14 +110,19 @@ function sidesOf({ top, base }: Overhang): Side[] {
   const weightAt: Point = [(base.from_m + base.to_m) / 2, base.weightAt_m];
   return feet.map((from, index): Side => {
     const lever = leverAbout(from, feet[(index + 1) % feet.length] ?? from);
+    const far_m = Math.max(...feet.map((foot) => -lever(foot)));
+    const isAlongFasteners = index % 2 === 1;
+    const rowAt = (y_m: number): number =>
+      isAlongFasteners ? rowLever * far_m : Math.max(0, -lever([base.from_m, y_m]));
     return {
       name: sideNames[index] ?? '',
       lever,
       ...topParts(top, lever),
       baseLever_m: -lever(weightAt),
-      far_m: Math.max(...feet.map((foot) => -lever(foot))),
-      back_m: -lever([(base.from_m + base.to_m) / 2, base.back_m]),
-      foot_m: -lever([(base.from_m + base.to_m) / 2, base.foot_m]),
+      far_m,
+      back_m: rowAt(base.back_m),
+      foot_m: rowAt(base.foot_m),
+      isAlongFasteners,
     };
   });
 }
@@ -145,8 +158,9 @@ function peopleCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
-    backLever_m: Math.max(0, side.back_m),
-    footLever_m: Math.max(0, side.foot_m),
+    backLever_m: side.back_m,
+    footLever_m: side.foot_m,
+    isAlongFasteners: side.isAlongFasteners,
   };
 }
 
@@ -169,8 +183,9 @@ function pushCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
-    backLever_m: Math.max(0, side.back_m),
-    footLever_m: Math.max(0, side.foot_m),
+    backLever_m: side.back_m,
+    footLever_m: side.foot_m,
+    isAlongFasteners: side.isAlongFasteners,
   };
 }
 
@@ -210,7 +225,9 @@ function judge(overhang: Overhang, each: Case): Answer {
       },
       system,
     );
-    return answer(Math.max(held.value, 0), anchoredNote(needs, held.value > rest.value, hold), [held.step]);
+    return answer(Math.max(held.value, 0), anchoredNote(each, needs, held.value > rest.value, hold), [
+      held.step,
+    ]);
   }
   if (!needs) return answer(rest.value, 'It stands by its own weight.');
   if (base.isHeld)
@@ -223,9 +240,10 @@ function judge(overhang: Overhang, each: Case): Answer {
   return answer(Math.max(rest.value, 0), `By its weight alone it tips: ${hold}.`);
 }
 
-function anchoredNote(needs: boolean, helps: boolean, hold: string): string {
+function anchoredNote({ isAlongFasteners }: Case, needs: boolean, helps: boolean, hold: string): string {
   if (!needs) return 'It stands by its own weight; fasteners into the floor come on top.';
-  return helps
-    ? 'It needs its fasteners into the floor, all pulling at once.'
-    : `The fasteners into the floor do not hold it on this side: ${hold}.`;
+  if (!helps) return `The fasteners into the floor do not hold it on this side: ${hold}.`;
+  return isAlongFasteners
+    ? 'It needs its fasteners into the floor: evenly spaced along the back and along the foot, they pull the less the nearer they are to the side it tips about, so that all of them count at a third of its length.'
+    : 'It needs its fasteners into the floor, all pulling at once.';
 }

@@ -157,7 +157,7 @@ describe('a counter overhang by hand', () => {
       rest: 0.6 * (300 * 16 + ((top * 24) / 37) * 12),
     };
     expect(right.over / right.rest).toBeGreaterThan(stool.over / stool.rest);
-    expect(right.over / (right.rest + 200 * 36)).toBeLessThan(1);
+    expect(right.over / (right.rest + 200 * 24)).toBeLessThan(stool.over / (stool.rest + 80 * 24));
     const document: CounterOverhangInput = {
       ...bare,
       top: { ...bare.top, length: '112 in', depth: '37 in' },
@@ -176,6 +176,32 @@ describe('a counter overhang by hand', () => {
     const found = check(document).checks.find(({ id }) => id === 'tip-over');
     expect(found?.outcome).toBe('does-not-hold');
     expect(found?.ratio).toBeCloseTo(stool.over / (stool.rest + 80 * 24), 3);
+  });
+
+  it('is held over an end by fasteners that pull by their distance from it: T L / 3', () => {
+    // By hand, lbf and in: a base of 72 x 24, two people 38 and 14 in past its right end, 40 in of the top with them.
+    const top = mapleWeight_lbf(112, 24, 1.5);
+    const over = 250 * (38 + 14) + ((top * 40) / 112) * 20;
+    const rest = 0.6 * (300 * 36 + ((top * 72) / 112) * 36);
+    // 13 fasteners at the middles of 13 equal lengths, each good for 200 / 13 lbf; the farthest pulls in full.
+    const places = Array.from({ length: 13 }, (_, k) => (72 * (k + 0.5)) / 13);
+    const pulls = (200 / 13) * (places.reduce((sum, x) => sum + x ** 2, 0) / Math.max(...places));
+    const document: CounterOverhangInput = {
+      ...bare,
+      top: { ...bare.top, length: '112 in', depth: '24 in' },
+      base: {
+        ...bare.base,
+        ...{ weight: '300 lbf', weightAt: '12 in', heldToFloor: true },
+        ...{ anchorPull: '80 lbf', anchorPullFront: '120 lbf' },
+      },
+      loads: [{ kind: 'person', amount: '250 lbf', patch: '4 in' }],
+    };
+    const found = outcome(document, 'tip-over');
+    expect(found?.where).toContain('right side');
+    expect(found?.ratio).toBeCloseTo(over / (rest + 200 * 24), 3);
+    expect(found?.ratio).toBeGreaterThan(over / (rest + pulls));
+    expect(pulls / (200 * 24)).toBeLessThan(1.05);
+    expect(found?.note).toContain('a third of its length');
   });
 
   it('turns about its own feet under a push, with legs under the top and without', () => {
