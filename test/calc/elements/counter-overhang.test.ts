@@ -70,6 +70,32 @@ describe('other builds of the top', () => {
     }
   });
 
+  it('whatever the user asks of it besides: the stricter of both limits counts', () => {
+    const covered = panel({ finish: { kind: 'natural-stone', thickness: '3/8 in' } });
+    for (const [limits, n] of [
+      [{ live: '1/4 in', longTerm: 'L/240' }, 720],
+      [{ live: 'none', longTerm: 'none' }, 720],
+      [{ live: 'L/1000', longTerm: 'L/1000' }, 1000],
+    ] as const)
+      for (const id of ['deflection-live', 'deflection-long-term'])
+        expect((outcome({ ...covered, limits }, id)?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / n, 9);
+  });
+
+  it('and under everything together: its weight too, which moves it twice as far over the years (NDS 3.5.2, K_cr 2)', () => {
+    const covered: CounterOverhangInput = {
+      ...panel({
+        ...{ material: 'birch-plywood', thickness: '1-7/8 in' },
+        finish: { kind: 'natural-stone', thickness: '3/4 in' },
+      }),
+      ...{ loads: [{ kind: 'area', amount: '0 psf' }], limits: { live: '1 in' }, props: [] },
+    };
+    const together = outcome(covered, 'deflection-together');
+    const moved = together?.demand?.value ?? NaN;
+    expect((outcome(covered, 'deflection-long-term')?.demand?.value ?? NaN) / moved).toBeCloseTo(2, 3);
+    expect((together?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / 720, 9);
+    expect(outcome({ ...covered, top: panel({}).top }, 'deflection-together')).toBeUndefined();
+  });
+
   it('tells what only a panel has, and what a panel has not', () => {
     expect(errorPaths({ ...bare, top: { ...bare.top, sheets: 2, bond: 'none' } })).toEqual([
       '/top/sheets',
