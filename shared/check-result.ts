@@ -183,7 +183,7 @@ export type RemedyKind =
   | 'lighter-contents';
 
 /** What a way out of a counter overhang changes. */
-export type OverhangRemedyKind = 'brackets' | 'flat-bars' | 'legs' | 'thicker-top';
+export type OverhangRemedyKind = 'brackets' | 'flat-bars' | 'thicker-top';
 
 /** A change that was tried and judged by every check, and makes the shelf or the counter better. */
 export interface Remedy<Kind = RemedyKind> {

@@ -20,7 +20,7 @@ export type EffectName =
   | 'rail'
   | 'lift'
   | 'screw'
-  | `edge ${FreeEdge['name']}`
+  | `${'' | 'whole '}edge ${FreeEdge['name']}`
   | `bar ${number}`
   | `prop ${number}`
   | `prop couple ${number}`

@@ -311,7 +311,7 @@ function readLimits(
             'Movement under what is served is held against L/360 (IBC Table 1604.3, floors); L is twice the overhang.',
           ]
         : [
-            `Where no other limit is given, every movement is held against ${finish.limit.written} of twice the overhang: ${finish.clause}.`,
+            `Every movement is held against ${finish.limit.written} of twice the overhang, with the weight of the top too, whatever other limit is given: ${finish.clause}.`,
           ]),
     ],
   };

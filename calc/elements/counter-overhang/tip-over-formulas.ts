@@ -30,7 +30,8 @@ export const restoringMoment = formula({
 /** The same with fasteners into the floor. */
 export const anchoredMoment = formula({
   symbol: 'C_hold',
-  caption: 'what holds it down, fasteners along the back and along the foot included',
+  caption:
+    'what holds it down, fasteners along the back and along the foot included; over its left or right side at a third of its length',
   expression: 'C_rest + T_a * e_a + T_b * e_b',
   symbols: { C_rest: 'N.m', T_a: 'N', e_a: 'm', T_b: 'N', e_b: 'm' },
   unit: 'N.m',

@@ -3,7 +3,8 @@ import { show } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
 import { isWorse, makeCheck } from '../make-check.ts';
-import { hullOf, type Point } from '../../mechanics/hull.ts';
+import type { Point } from '../../mechanics/hull.ts';
+import { peopleLever } from './leg-help.ts';
 import type { Overhang } from './overhang.ts';
 import {
   anchoredMoment,
@@ -32,17 +33,19 @@ interface Case {
   readonly rest: { readonly value: number; readonly step: Step };
   /** From the pivot to the far side of the base. */
   readonly lever_m: number;
-  /** From the pivot to the middle of the fasteners along the back of the base; 0 where they do not hold that side. */
+  /** Lever of all the fasteners along the back of the base; 0 where they do not hold that side. */
   readonly backLever_m: number;
   /** The same along its outer foot on the stool side. */
   readonly footLever_m: number;
+  /** Whether the base tips along its fasteners, so that the nearer ones pull less. */
+  readonly isAlongFasteners: boolean;
 }
 
 const clause = 'ASCE 7 2.4.1 by analogy';
 
 /**
- * Whether a base that stands on the floor tips about any line between two of the outermost feet, legs that stand on the
- * floor among them: people where they turn it most, and a push at the top.
+ * Whether a base that stands on the floor tips about a side of its own feet: people where they turn it most, and a push
+ * at the top. Legs stand under the top and nothing ties them to the base, so they are no feet of it.
  */
 export function tipOverOf(overhang: Overhang): TipOver {
   const sides = sidesOf(overhang);
@@ -82,43 +85,46 @@ interface Side {
   readonly baseLever_m: number;
   /** From the line to the far side of the base. */
   readonly far_m: number;
-  /** From the line to the middle of the back of the base; less than nothing outside the line. */
+  /** Lever of all the fasteners along the back of the base, and along its outer foot on the stool side. */
   readonly back_m: number;
-  /** The same of its outer foot on the stool side. */
   readonly foot_m: number;
+  readonly isAlongFasteners: boolean;
 }
 
-function sidesOf({ top, base, props }: Overhang): Side[] {
-  const corners: Point[] = [
+/**
+ * Of the distance from a line to the farthest fastener, the lever of a whole row that runs away from the line: each pulls
+ * by how far it is from the line, the farthest as hard as its share, and evenly spaced ones make ∫ x (x / L) dx / L = L / 3.
+ */
+const rowLever = 1 / 3;
+
+/** The feet go round with the inside on their left: the back first, then the right. */
+const sideNames = ['back', 'right', 'stool', 'left'] as const;
+
+function sidesOf({ top, base }: Overhang): Side[] {
+  const feet: Point[] = [
     [base.from_m, base.back_m],
     [base.to_m, base.back_m],
     [base.to_m, base.foot_m],
     [base.from_m, base.foot_m],
   ];
-  const legs = props.flatMap((prop): Point[] => (prop.kind === 'leg' ? [[prop.at, prop.to]] : []));
-  const feet = hullOf([...corners, ...legs]);
   const weightAt: Point = [(base.from_m + base.to_m) / 2, base.weightAt_m];
   return feet.map((from, index): Side => {
-    const to = feet[(index + 1) % feet.length] ?? from;
-    const lever = leverAbout(from, to);
+    const lever = leverAbout(from, feet[(index + 1) % feet.length] ?? from);
+    const far_m = Math.max(...feet.map((foot) => -lever(foot)));
+    const isAlongFasteners = index % 2 === 1;
+    const rowAt = (y_m: number): number =>
+      isAlongFasteners ? rowLever * far_m : Math.max(0, -lever([base.from_m, y_m]));
     return {
-      name: sideName([to[1] - from[1], from[0] - to[0]]),
+      name: sideNames[index] ?? '',
       lever,
       ...topParts(top, lever),
       baseLever_m: -lever(weightAt),
-      far_m: Math.max(...corners.map((corner) => -lever(corner))),
-      back_m: -lever([(base.from_m + base.to_m) / 2, base.back_m]),
-      foot_m: -lever([(base.from_m + base.to_m) / 2, base.foot_m]),
+      far_m,
+      back_m: rowAt(base.back_m),
+      foot_m: rowAt(base.foot_m),
+      isAlongFasteners,
     };
   });
-}
-
-/** Which way a line faces; one between a leg and a corner of the base faces two ways. */
-function sideName(out: Point): string {
-  const length = Math.hypot(...out);
-  const [x, y] = [out[0] / length, out[1] / length];
-  const names = [y > 0.1 ? 'stool' : y < -0.1 ? 'back' : '', x > 0.1 ? 'right' : x < -0.1 ? 'left' : ''];
-  return names.filter((name) => name !== '').join(' and ');
 }
 
 function restOf({ base, system }: Overhang, { inside, baseLever_m }: Side) {
@@ -132,7 +138,7 @@ function restOf({ base, system }: Overhang, { inside, baseLever_m }: Side) {
 function peopleCase(overhang: Overhang, side: Side): Case {
   const { serving, person, system } = overhang;
   const { outside } = side;
-  const people = peopleOutside(overhang, side.lever);
+  const people = peopleOutside(overhang, peopleLever(overhang, side.lever));
   return {
     id: 'tip-over',
     title: 'Tipping of the base',
@@ -152,8 +158,9 @@ function peopleCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
-    backLever_m: Math.max(0, side.back_m),
-    footLever_m: Math.max(0, side.foot_m),
+    backLever_m: side.back_m,
+    footLever_m: side.foot_m,
+    isAlongFasteners: side.isAlongFasteners,
   };
 }
 
@@ -176,8 +183,9 @@ function pushCase(overhang: Overhang, side: Side): Case {
     ),
     rest: restOf(overhang, side),
     lever_m: side.far_m,
-    backLever_m: Math.max(0, side.back_m),
-    footLever_m: Math.max(0, side.foot_m),
+    backLever_m: side.back_m,
+    footLever_m: side.foot_m,
+    isAlongFasteners: side.isAlongFasteners,
   };
 }
 
@@ -217,7 +225,9 @@ function judge(overhang: Overhang, each: Case): Answer {
       },
       system,
     );
-    return answer(Math.max(held.value, 0), anchoredNote(needs, held.value > rest.value, hold), [held.step]);
+    return answer(Math.max(held.value, 0), anchoredNote(each, needs, held.value > rest.value, hold), [
+      held.step,
+    ]);
   }
   if (!needs) return answer(rest.value, 'It stands by its own weight.');
   if (base.isHeld)
@@ -230,9 +240,10 @@ function judge(overhang: Overhang, each: Case): Answer {
   return answer(Math.max(rest.value, 0), `By its weight alone it tips: ${hold}.`);
 }
 
-function anchoredNote(needs: boolean, helps: boolean, hold: string): string {
+function anchoredNote({ isAlongFasteners }: Case, needs: boolean, helps: boolean, hold: string): string {
   if (!needs) return 'It stands by its own weight; fasteners into the floor come on top.';
-  return helps
-    ? 'It needs its fasteners into the floor, all pulling at once.'
-    : `The fasteners into the floor do not hold it on this side: ${hold}.`;
+  if (!helps) return `The fasteners into the floor do not hold it on this side: ${hold}.`;
+  return isAlongFasteners
+    ? 'It needs its fasteners into the floor: evenly spaced along the back and along the foot, they pull the less the nearer they are to the side it tips about, so that all of them count at a third of its length.'
+    : 'It needs its fasteners into the floor, all pulling at once.';
 }

@@ -3,6 +3,7 @@ import {
   type PreparedLoad,
   type Standing as PlateStanding,
 } from '../../mechanics/plate/standing.ts';
+import type { PlateMesh } from '../../mechanics/plate/mesh.ts';
 import type { HeldPlate } from '../../mechanics/plate/supports.ts';
 import {
   edgeEffects,
@@ -13,7 +14,7 @@ import {
   type EffectName,
 } from './effects.ts';
 import type { Overhang } from './overhang.ts';
-import { freeEdges, type Standing } from './people.ts';
+import { freeEdges, type FreeEdge, type Standing } from './people.ts';
 import type { Bound, RingSide, TopModel } from './plate-model.ts';
 import { evenLoads, peopleLoads, together, type Served } from './top-loads.ts';
 
@@ -112,12 +113,28 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
           continue;
         }
         keep(edgeEffects(overhang, plate.mesh, edges, field, before), bound, each);
+        if (overhang.top.finish !== null) keep(wholeEdges(overhang, plate.mesh, edges, field), bound, each);
         keep(new Map([['lift', liftEffect(plate.mesh, overhang, field)]]), bound, each);
         keep(forceEffects(overhang, held.held.supports, held, standing.forces_N), bound, each);
         keep(momentEffects(overhang, model, field), bound, each);
       }
     },
   };
+}
+
+/** Movements of the edges, the weight of the top included: tile or stone is bent by that too. */
+function wholeEdges(
+  overhang: Overhang,
+  mesh: PlateMesh,
+  edges: readonly FreeEdge[],
+  field: Float64Array,
+): Map<EffectName, Effect> {
+  const all = edgeEffects(overhang, mesh, edges, field, new Float64Array(field.length));
+  const moved = edges.map(({ name }): [EffectName, Effect | undefined] => [
+    `whole edge ${name}`,
+    all.get(`edge ${name}`),
+  ]);
+  return new Map(moved.flatMap(([name, effect]) => (effect === undefined ? [] : [[name, effect]])));
 }
 
 /** Movements of a top that stands; null where it tips, or moves so far that it is as good as tipped. */

@@ -29,24 +29,23 @@ const unlimited_N = 50_000;
 /** What is used of a rating that is asked for. */
 const used = 0.9;
 
-/** Props of a kind that is rated, in place of those there: one, two and more of them. */
-export function ratedProps(counter: Counter, system: UnitSystem, kind: 'bracket' | 'leg'): Family {
+/** Brackets in place of the props there: one, two and more of them. */
+export function brackets(counter: Counter, system: UnitSystem): Family {
   const to = reachOf(counter, system);
   return counts().map((count): Candidate => {
     const places = placesFor(counter, system, count);
     const rated = (allowable: string): CounterOverhangInput => ({
       ...counter.input,
-      props: places.map((at) => ({ kind, at, to, allowable, source: wantedRating })),
+      props: places.map((at) => ({ kind: 'bracket', at, to, allowable, source: wantedRating })),
     });
     return {
-      kind: kind === 'bracket' ? 'brackets' : 'legs',
+      kind: 'brackets',
       input: rated(`${unlimited_N} N`),
       rated: (found) => {
         const rating = ratingFor(found, system);
-        const reach = kind === 'leg' ? `standing ${to}` : `reaching to ${to}`;
         return {
           input: rated(rating),
-          what: `${countWords(count, kind)} at ${listed(places)}, ${reach} from the back edge, rated for ${rating}${count === 1 ? '' : ' each'}.`,
+          what: `${countWords(count, 'bracket')} at ${listed(places)}, reaching to ${to} from the back edge, rated for ${rating}${count === 1 ? '' : ' each'}.`,
         };
       },
     };

@@ -5,7 +5,7 @@ import type {
   OverhangRemedyKind,
 } from '../../../shared/check-result.ts';
 import { governingOf } from '../ranking.ts';
-import { bars, ratedProps, thickerTops, type Candidate, type Family } from './candidates.ts';
+import { bars, brackets, thickerTops, type Candidate, type Family } from './candidates.ts';
 import { lowerFirst } from '../../../shared/words.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { readCounter, tryCounter, tryRead, type Counter } from './subject.ts';
@@ -31,8 +31,7 @@ export function props(untrusted: unknown): PropsAnswer {
   const tipsOver =
     bare?.checks.some(({ id, outcome }) => id.startsWith('tip-over') && outcome !== 'holds') ?? false;
   const families = [
-    ...(tipsOver ? [] : [[ratedProps(counter, system, 'bracket')], bars(counter, system)]),
-    ...(tipsOver ? [[ratedProps(counter, system, 'leg')]] : []),
+    ...(tipsOver ? [] : [[brackets(counter, system)], bars(counter, system)]),
     [thickerTops(counter, system)],
   ];
   const allowance = { left: mostChecks };
@@ -45,7 +44,9 @@ export function props(untrusted: unknown): PropsAnswer {
     reason:
       proposals.length > 0
         ? ''
-        : `No props that were tried make it hold.${most === undefined ? '' : ` Without any, what fails is this: ${most.title}.`}`,
+        : tipsOver
+          ? 'The base itself tips over, and props under the top do not cure that: hold it to the floor with fasteners whose pull is given, or make it heavier or deeper.'
+          : `No props that were tried make it hold.${most === undefined ? '' : ` Without any, what fails is this: ${most.title}.`}`,
     unaided,
   };
 }
@@ -55,7 +56,7 @@ function thickerOnBrackets(counter: Counter, system: UnitSystem, allowance: { le
   for (const { input, rated } of thickerTops(counter, system)) {
     const changed = tryRead(input);
     if (changed === null) continue;
-    const found = fewest(ratedProps(changed, system, 'bracket'), allowance);
+    const found = fewest(brackets(changed, system), allowance);
     const bare = tryCounter(input);
     if (found !== null && bare !== null)
       return [{ ...found, what: `${rated(bare).what} And then: ${lowerFirst(found.what)}` }];

@@ -10,14 +10,13 @@ const start: CounterOverhangInput = startChecks['counter-overhang'];
 const outcome = (document: CounterOverhangInput, id: string) =>
   check(document).checks.find((each) => each.id === id);
 
+/** Legs under the top, 34 in from its back edge. */
+const legsAt = (places: readonly number[]): NonNullable<CounterOverhangInput['props']> =>
+  places.map((at) => ({ kind: 'leg', at: `${at} in`, to: '34 in', allowable: '900 lbf' }));
+
 describe('other builds of the top', () => {
   const { appearance: _, ...wood } = bare.top;
-  const legs = [2, 36, 70].map((at) => ({
-    kind: 'leg' as const,
-    at: `${at} in`,
-    to: '34 in',
-    allowable: '900 lbf',
-  }));
+  const legs = legsAt([2, 36, 70]);
   const panel = (more: Partial<CounterOverhangInput['top']>): CounterOverhangInput => ({
     ...bare,
     top: { ...wood, build: 'panel', material: 'mdf', thickness: '1-1/2 in', sheets: 2, ...more },
@@ -69,6 +68,32 @@ describe('other builds of the top', () => {
       for (const id of ['deflection-live', 'deflection-serving', 'deflection-long-term'])
         expect((outcome(covered, id)?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / n, 9);
     }
+  });
+
+  it('whatever the user asks of it besides: the stricter of both limits counts', () => {
+    const covered = panel({ finish: { kind: 'natural-stone', thickness: '3/8 in' } });
+    for (const [limits, n] of [
+      [{ live: '1/4 in', longTerm: 'L/240' }, 720],
+      [{ live: 'none', longTerm: 'none' }, 720],
+      [{ live: 'L/1000', longTerm: 'L/1000' }, 1000],
+    ] as const)
+      for (const id of ['deflection-live', 'deflection-long-term'])
+        expect((outcome({ ...covered, limits }, id)?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / n, 9);
+  });
+
+  it('and under everything together: its weight too, which moves it twice as far over the years (NDS 3.5.2, K_cr 2)', () => {
+    const covered: CounterOverhangInput = {
+      ...panel({
+        ...{ material: 'birch-plywood', thickness: '1-7/8 in' },
+        finish: { kind: 'natural-stone', thickness: '3/4 in' },
+      }),
+      ...{ loads: [{ kind: 'area', amount: '0 psf' }], limits: { live: '1 in' }, props: [] },
+    };
+    const together = outcome(covered, 'deflection-together');
+    const moved = together?.demand?.value ?? NaN;
+    expect((outcome(covered, 'deflection-long-term')?.demand?.value ?? NaN) / moved).toBeCloseTo(2, 3);
+    expect((together?.capacity?.value ?? NaN) / inch).toBeCloseTo(24 / 720, 9);
+    expect(outcome({ ...covered, top: panel({}).top }, 'deflection-together')).toBeUndefined();
   });
 
   it('tells what only a panel has, and what a panel has not', () => {
@@ -158,7 +183,7 @@ describe('a counter overhang by hand', () => {
       rest: 0.6 * (300 * 16 + ((top * 24) / 37) * 12),
     };
     expect(right.over / right.rest).toBeGreaterThan(stool.over / stool.rest);
-    expect(right.over / (right.rest + 200 * 36)).toBeLessThan(1);
+    expect(right.over / (right.rest + 200 * 24)).toBeLessThan(stool.over / (stool.rest + 80 * 24));
     const document: CounterOverhangInput = {
       ...bare,
       top: { ...bare.top, length: '112 in', depth: '37 in' },
@@ -179,48 +204,77 @@ describe('a counter overhang by hand', () => {
     expect(found?.ratio).toBeCloseTo(stool.over / (stool.rest + 80 * 24), 3);
   });
 
-  it('tips about the line from a leg to the corner of its base where legs stand at one end alone', () => {
-    // Two people at (70, 34) and (46, 34) in; the line runs from the leg at (8, 34) to the corner at (72, 24): 64 x 10 in.
-    const legs = [4, 8].map((at) => ({
-      kind: 'leg' as const,
-      at: `${at} in`,
-      to: '34 in',
-      allowable: '500 lbf',
-    }));
+  it('is held over an end by fasteners that pull by their distance from it: T L / 3', () => {
+    // By hand, lbf and in: a base of 72 x 24, two people 38 and 14 in past its right end, 40 in of the top with them.
+    const top = mapleWeight_lbf(112, 24, 1.5);
+    const over = 250 * (38 + 14) + ((top * 40) / 112) * 20;
+    const rest = 0.6 * (300 * 36 + ((top * 72) / 112) * 36);
+    // 13 fasteners at the middles of 13 equal lengths, each good for 200 / 13 lbf; the farthest pulls in full.
+    const places = Array.from({ length: 13 }, (_, k) => (72 * (k + 0.5)) / 13);
+    const pulls = (200 / 13) * (places.reduce((sum, x) => sum + x ** 2, 0) / Math.max(...places));
+    const document: CounterOverhangInput = {
+      ...bare,
+      top: { ...bare.top, length: '112 in', depth: '24 in' },
+      base: {
+        ...bare.base,
+        ...{ weight: '300 lbf', weightAt: '12 in', heldToFloor: true },
+        ...{ anchorPull: '80 lbf', anchorPullFront: '120 lbf' },
+      },
+      loads: [{ kind: 'person', amount: '250 lbf', patch: '4 in' }],
+    };
+    const found = outcome(document, 'tip-over');
+    expect(found?.where).toContain('right side');
+    expect(found?.ratio).toBeCloseTo(over / (rest + 200 * 24), 3);
+    expect(found?.ratio).toBeGreaterThan(over / (rest + pulls));
+    expect(pulls / (200 * 24)).toBeLessThan(1.05);
+    expect(found?.note).toContain('a third of its length');
+  });
+
+  it('turns about its own feet under a push, with legs under the top and without', () => {
+    // By hand, lbf and in: 100 lbf at 34-1/2 + 2 in; 350 lbf 6 in from the feet at 24 in; a third of the top outside them.
+    const weight = mapleWeight_lbf(72, 36, 2);
+    const over = 100 * 36.5 + (weight / 3) * 6;
+    const rest = 0.6 * (350 * 6 + ((weight * 2) / 3) * 12);
+    const document: CounterOverhangInput = {
+      ...bare,
+      top: { ...bare.top, thickness: '2 in' },
+      base: { ...bare.base, weight: '350 lbf', weightAt: '18 in' },
+    };
+    for (const at of [[], [1, 24, 48, 71]]) {
+      const found = outcome({ ...document, props: legsAt(at) }, 'tip-over-push');
+      expect(found?.outcome).toBe('does-not-hold');
+      expect(found?.ratio).toBeCloseTo(over / rest, 3);
+      // With legs, the top could bear on its back and on them alone: 16 of 34 of it, 24 in from the feet. No less is asked.
+      expect(over / rest).toBeGreaterThan((100 * 36.5) / (0.6 * (350 * 6 + ((weight * 16) / 34) * 24)));
+    }
+  });
+
+  it('is turned by the people whom legs do not carry: those past the line from the last leg to the corner of its base', () => {
+    // Two people at (70, 34) and (46, 34) in, both 10 in from the feet at 24 in; a third of the top 6 in from them.
     const document: CounterOverhangInput = {
       ...bare,
       base: { ...bare.base, push: '0 lbf' },
-      props: legs,
       loads: [{ kind: 'person', amount: '250 lbf' }],
     };
-    const line = Math.hypot(64, 10);
-    const lever = (x: number, y: number): number => ((x - 8) * 10 + (y - 34) * 64) / line;
-    const people = 250 * (lever(70, 34) + lever(46, 34));
-    const weight = mapleWeight_lbf(72, 36, 1.5);
-    // What of the top lies outside: the quadrangle (72, 24), (72, 36), (0, 36), (0, 35.25), where the line meets the left edge.
-    const outer = [
-      [72, 24],
-      [72, 36],
-      [0, 36],
-      [0, 35.25],
-    ].map(([x = 0, y = 0]) => [x, y, lever(x, y)] as const);
-    const [first, ...rest] = outer;
-    let dead = 0;
-    rest.slice(1).forEach(([x, y, l], index) => {
-      const [a, b] = [first, rest[index]];
-      if (a === undefined || b === undefined) return;
-      const area = Math.abs((b[0] - a[0]) * (y - a[1]) - (x - a[0]) * (b[1] - a[1])) / 2;
-      dead += ((weight * area) / (72 * 36)) * ((a[2] + b[2] + l) / 3);
-    });
-    const held = outcome(document, 'tip-over');
-    expect((held?.demand?.value ?? 0) / (poundForce * inch) / (people + dead)).toBeCloseTo(1, 3);
-    expect(held?.where).toContain('stool and right');
-    const both = [
-      ...legs,
-      ...[64, 68].map((at) => ({ ...legs[0], at: `${at} in` }) as (typeof legs)[number]),
-    ];
-    expect(outcome({ ...document, props: both }, 'tip-over')?.demand?.value).toBeLessThan(
-      0.5 * (held?.demand?.value ?? 0),
+    const dead = (mapleWeight_lbf(72, 36, 1.5) / 3) * 6;
+    const over = (at: readonly number[]) =>
+      (outcome({ ...document, props: legsAt(at) }, 'tip-over')?.demand?.value ?? NaN) / (poundForce * inch);
+    expect(over([4, 8]) / (5000 + dead)).toBeCloseTo(1, 3);
+    expect(over([4, 8, 64, 68]) / (2500 + dead)).toBeCloseTo(1, 3);
+    expect(over([2, 70]) / dead).toBeCloseTo(1, 3);
+  });
+
+  it('is turned by somebody between its face and the legs as if on the rail past a recess: 3 in', () => {
+    const document: CounterOverhangInput = {
+      ...bare,
+      base: { ...bare.base, foot: '21 in' },
+      loads: [{ kind: 'person', amount: '250 lbf' }],
+      props: legsAt([2, 70]),
+    };
+    const over = 500 * 3 + ((mapleWeight_lbf(72, 36, 1.5) * 15) / 36) * 7.5;
+    expect((outcome(document, 'tip-over')?.demand?.value ?? NaN) / (poundForce * inch) / over).toBeCloseTo(
+      1,
+      3,
     );
   });
 

@@ -131,6 +131,13 @@ it('a counter overhang warns of a rating that is only wanted', () => {
   expect(check(wanted).warnings).toContainEqual(expect.stringMatching(/^Nobody has rated these props yet/));
 });
 
+it('a counter overhang on rails that nothing carries cannot be vouched for', () => {
+  const { verdict, checks } = check({ ...quiet, base: { ...quiet.base, panels: [] } });
+  expect(checks.find(({ id }) => id === 'rail')).toMatchObject({ outcome: 'cannot-say', demand: null });
+  expect(verdict).not.toBe('holds');
+  expect(check(quiet).checks.map(({ id }) => id)).not.toContain('rail');
+});
+
 describe('a counter overhang has nothing to warn of with', () => {
   it.each(nothing)('%s', (_, document) => {
     expect(check(document).warnings).toEqual([]);

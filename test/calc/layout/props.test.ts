@@ -56,6 +56,13 @@ describe('what a counter wants under it', () => {
     expect(props(short)).toMatchObject({ wanted: false, proposals: [] });
   });
 
+  it('is no leg under the top where the base itself tips over, but a hold on the floor', () => {
+    const light = { ...start.base, weight: '50 lbf', weightAt: '12 in', heldToFloor: false };
+    const { proposals, reason } = props({ ...start, base: light });
+    expect(proposals).toEqual([]);
+    expect(reason).toContain('hold it to the floor');
+  });
+
   it('is asked of counters alone', () => {
     expect(() => props(startChecks['bracket-shelf'])).toThrow(DocumentError);
   });

@@ -4,7 +4,7 @@ import { work } from '../../../formula/step.ts';
 import { spanFraction } from '../../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../../standards/nds-2018/3-members.ts';
 import type { Judged } from '../../judged.ts';
-import { isWorse, makeCheck } from '../../make-check.ts';
+import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Analysed } from '../analysed.ts';
 import type { EffectName } from '../effects.ts';
 import type { Overhang } from '../overhang.ts';
@@ -12,83 +12,98 @@ import { freeEdges, type FreeEdge } from '../people.ts';
 import type { Worst } from '../trial.ts';
 import { placeWords, stateWords } from '../where.ts';
 
+/** A limit, and who asks for it. */
+interface Asked {
+  readonly limit: Limit;
+  readonly clause: string;
+}
+
 interface Kind {
   readonly id: string;
   readonly title: string;
-  readonly clause: string;
   readonly combination: string;
-  readonly limit: Limit;
-  readonly note: string;
+  readonly asked: readonly Asked[];
+  readonly found: ReadonlyMap<EffectName, Worst>;
+  readonly nameOf: NameOf;
   readonly steps: (name: EffectName) => readonly Step[];
 }
 
-/** How far the edges move: under people, under what is served, and over the years. */
+/** Under which name the movement of an edge is kept: what is added to the weight of the top, or weight and all. */
+type NameOf = (edge: FreeEdge['name']) => EffectName;
+const byItself: NameOf = (edge) => `edge ${edge}`;
+const withWeight: NameOf = (edge) => `whole edge ${edge}`;
+
+/**
+ * How far the edges move: under people, under what is served, and over the years; and under tile or stone, everything at
+ * once. What is laid on the top has its own limit, whatever else is asked.
+ */
 export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[] {
   const { limits, system, top } = overhang;
   const { soft, service } = analysed;
   const K_cr = top.wood.material.creep.factor;
-  const kinds: readonly (readonly [Kind, ReadonlyMap<EffectName, Worst>])[] = [
-    [
-      {
-        id: 'deflection-live',
-        title: 'Movement of the edge under load',
-        clause:
-          limits.live.kind === 'fraction'
-            ? 'IBC Table 1604.3, footnote i'
-            : 'no published limit; set by the user or advised',
-        combination: soft.combination.name,
-        limit: limits.live,
-        note: '',
-        steps: () => [],
-      },
-      soft.worst,
-    ],
-    [
-      {
-        id: 'deflection-serving',
-        title: 'Movement of the edge under what is served',
-        clause: top.finish?.clause ?? 'IBC Table 1604.3, footnote i',
-        combination: 'what is served, nobody there',
-        limit: limits.serving,
-        note: '',
-        steps: () => [],
-      },
-      service.serving,
-    ],
-    [
-      {
-        id: 'deflection-long-term',
-        title: 'Movement of the edge over the years',
-        clause: 'NDS 3.5.2; IBC Table 1604.3',
-        combination: 'D + what is served, with creep',
-        limit: limits.longTerm,
-        note: '',
-        steps: (name) => {
-          const worst = service.longTerm.get(name);
-          if (worst === undefined || worst.comes_m < 0) return [];
-          return [
-            work(longTermMovement, { K_cr, Delta_LT: worst.stays_m, Delta_ST: worst.comes_m }, system).step,
-          ];
+  const ofFinish: readonly Asked[] = top.finish === null ? [] : [top.finish];
+  const ibc = 'IBC Table 1604.3, footnote i';
+  const kinds: readonly Kind[] = [
+    {
+      id: 'deflection-live',
+      title: 'Movement of the edge under load',
+      combination: soft.combination.name,
+      asked: [
+        {
+          limit: limits.live,
+          clause: limits.live.kind === 'fraction' ? ibc : 'no published limit; set by the user or advised',
         },
+        ...ofFinish,
+      ],
+      found: soft.worst,
+      nameOf: byItself,
+      steps: () => [],
+    },
+    {
+      id: 'deflection-serving',
+      title: 'Movement of the edge under what is served',
+      combination: 'what is served, nobody there',
+      asked: [{ limit: limits.serving, clause: top.finish?.clause ?? ibc }],
+      found: service.serving,
+      nameOf: byItself,
+      steps: () => [],
+    },
+    {
+      id: 'deflection-together',
+      title: 'Movement of the edge under everything together',
+      combination: 'weight, what is served and people',
+      asked: ofFinish,
+      found: soft.worst,
+      nameOf: withWeight,
+      steps: () => [],
+    },
+    {
+      id: 'deflection-long-term',
+      title: 'Movement of the edge over the years',
+      combination: 'D + what is served, with creep',
+      asked: [{ limit: limits.longTerm, clause: 'NDS 3.5.2; IBC Table 1604.3' }, ...ofFinish],
+      found: service.longTerm,
+      nameOf: byItself,
+      steps: (name) => {
+        const worst = service.longTerm.get(name);
+        if (worst === undefined || worst.comes_m < 0) return [];
+        return [
+          work(longTermMovement, { K_cr, Delta_LT: worst.stays_m, Delta_ST: worst.comes_m }, system).step,
+        ];
       },
-      service.longTerm,
-    ],
+    },
   ];
-  return kinds.flatMap(([kind, found]) =>
-    kind.limit.kind === 'none' ? [] : [worstEdge(overhang, analysed.isLost, kind, found)],
-  );
+  return kinds.flatMap((kind) => worstEdge(overhang, analysed.isLost, kind));
 }
 
-function worstEdge(
-  overhang: Overhang,
-  isLost: boolean,
-  kind: Kind,
-  found: ReadonlyMap<EffectName, Worst>,
-): Judged {
-  const all = freeEdges(overhang).map((edge) => judge(overhang, isLost, kind, edge, found));
+/** The edge and the limit that are judged worst; of limits alike, the first. */
+function worstEdge(overhang: Overhang, isLost: boolean, kind: Kind): Judged[] {
+  const asked = kind.asked.filter(({ limit }) => limit.kind !== 'none');
+  const all = freeEdges(overhang).flatMap((edge) =>
+    asked.map((each) => judge(overhang, isLost, kind, edge, each)),
+  );
   const [first, ...rest] = all;
-  if (first === undefined) throw new RangeError('a counter overhang has a free edge');
-  return rest.reduce((worst, each) => (isWorse(each.check, worst.check) ? each : worst), first);
+  return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
 function judge(
@@ -96,11 +111,11 @@ function judge(
   isLost: boolean,
   kind: Kind,
   edge: FreeEdge,
-  found: ReadonlyMap<EffectName, Worst>,
+  { limit, clause }: Asked,
 ): Judged {
-  const name: EffectName = `edge ${edge.name}`;
-  const worst = found.get(name);
-  const { limit, id, title, clause, combination } = kind;
+  const name = kind.nameOf(edge.name);
+  const worst = kind.found.get(name);
+  const { id, title, combination } = kind;
   const parts = { id, title, unit: 'm', clause, combination } as const;
   if (worst === undefined || isLost) {
     const note = 'The top tips off its base before this can be worked out.';
@@ -119,10 +134,7 @@ function judge(
   }
   const allowed = work(spanFraction, { L_s: 2 * edge.out_m, n_L: limit.divisor }, system);
   return {
-    check: makeCheck(
-      { ...parts, demand: worst.value, capacity: allowed.value, where, note: kind.note },
-      system,
-    ),
+    check: makeCheck({ ...parts, demand: worst.value, capacity: allowed.value, where }, system),
     steps: [...kind.steps(name), allowed.step],
   };
 }

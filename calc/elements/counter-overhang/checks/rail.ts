@@ -33,11 +33,18 @@ export function railSpans({ base }: Overhang, analysed: Analysed): RailSpan[] {
 
 /**
  * The rail under the stool side as a beam between panels, where its height is given: everything a stretch carries is
- * taken to stand in its middle; past the last panel, at its free end.
+ * taken to stand in its middle; past the last panel, at its free end. Where there are no panels, nothing can be said of it.
  */
 export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   const { document, base, code, system } = overhang;
   const { rail } = document.base;
+  const parts = { ...railParts, combination: analysed.soft.combination.name };
+  const cannotSay = (note: string): Judged[] => {
+    const unknown = { ...parts, demand: null, capacity: null, where: 'front rail', note };
+    return [{ check: makeCheck(unknown, system), steps: [] }];
+  };
+  if (base.panels_m.length === 0)
+    return cannotSay('No upright panels are given: what carries the rails is not known.');
   if (rail?.height === undefined) return [];
   const [first, ...others] = railSpans(overhang, analysed);
   const reading = code.material({
@@ -53,16 +60,8 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     temperature: document.conditions?.temperature ?? 'ordinary',
     system,
   });
-  const parts = { ...railParts, combination: analysed.soft.combination.name };
-  if (first === undefined || base.panels_m.length === 0 || !reading.ok || analysed.isLost) {
-    const note = 'What the rail carries, or what it is made of, cannot be worked out.';
-    return [
-      {
-        check: makeCheck({ ...parts, demand: null, capacity: null, where: 'front rail', note }, system),
-        steps: [],
-      },
-    ];
-  }
+  if (first === undefined || !reading.ok || analysed.isLost)
+    return cannotSay('What the rail carries, or what it is made of, cannot be worked out.');
   const { material } = reading;
   const piece = { thickness_m: base.railThickness_m, height_m: rail.height, material };
   const judge = (span: RailSpan): Judged => judgeSpan(overhang, analysed, span, piece);
