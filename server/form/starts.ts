@@ -20,7 +20,7 @@ const bar = { width: inches('1', 25), thickness: inches('1/4', 6) };
  */
 const starts: Readonly<Record<string, Readonly<Record<string, Start>>>> = {
   'board.nosing': strip,
-  'board.rail': strip,
+  'board.rail': { ...strip, flush: 'bottom' },
   'board.box': { skin: inches('1/4', 6), frame: inches('1-1/2', 38) },
   'board.layers.*': { thickness: inches('3/8', 9) },
   'brackets.capacity.steel': bar,

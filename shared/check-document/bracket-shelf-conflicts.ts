@@ -13,6 +13,7 @@ import type { SoundShelf } from './sound.ts';
 export function bracketShelfConflicts(document: SoundShelf, faults: readonly FieldError[]): FieldError[] {
   const { errors, report } = reporter(faults);
   boardConflicts(document, report);
+  stripConflicts(document, report);
   bracketConflicts(document, report);
   fixingConflicts({ ...document.brackets, wall: document.wall }, shelfPaths, report);
   loadConflicts(document, report);
@@ -89,6 +90,31 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
       );
     }
   });
+}
+
+/** A strip that hangs down to where the arms are would be cut away there, and counts as whole. */
+function stripConflicts({ board, brackets }: SoundShelf, report: Report): void {
+  const thickness = board?.thickness;
+  const arm = brackets?.arm;
+  if (board === undefined || thickness === undefined || arm === undefined) return;
+  const { depth, nosing, rail } = board;
+  const hangs = (strip: typeof rail): boolean =>
+    strip?.height !== undefined && strip.flush !== 'bottom' && strip.height > thickness + tolerance_m;
+  if (hangs(rail)) {
+    report(
+      '/board/rail/height',
+      `It hangs down where every arm starts, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom.`,
+      ...['/board/rail/flush', '/board/thickness', '/brackets/arm'],
+    );
+  }
+  const behind = depth === undefined ? Infinity : depth + (rail?.thickness ?? 0);
+  if (hangs(nosing) && arm > behind + tolerance_m) {
+    report(
+      '/board/nosing/height',
+      `It hangs down where the arms, ${inches(arm)} long, reach under it, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom, or arms of at most ${inches(behind)}.`,
+      ...['/board/nosing/flush', '/board/thickness', '/board/depth', '/board/rail', '/brackets/arm'],
+    );
+  }
 }
 
 function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void {

@@ -218,6 +218,24 @@ describe('fields that do not fit together', () => {
       'It takes the allowable load',
     ],
     [
+      'a rail that hangs where every arm starts',
+      { '/board/rail': { height: '2-1/2 in', thickness: '3/4 in' } },
+      '/board/rail/height',
+      'hangs down where every arm starts',
+    ],
+    [
+      'a nosing that hangs where the arms reach under it',
+      { '/brackets/arm': '9-3/8 in' },
+      '/board/nosing/height',
+      'arms of at most 9-1/4 in',
+    ],
+    [
+      'a nosing that hangs, flush with nobody says which face',
+      { '/brackets/arm': '10 in', '/board/nosing/flush': absent },
+      '/board/nosing/height',
+      'flush with the bottom',
+    ],
+    [
       'a joint between brackets',
       { '/board/joints': ['48 in'] },
       '/board/joints/0',
@@ -225,6 +243,25 @@ describe('fields that do not fit together', () => {
     ],
   ])('%s', (_what, changes, path, message) => {
     expectErrors(changed(changes), [[path, message]]);
+  });
+});
+
+describe('a strip stays clear of the arms', () => {
+  const rail = (height: string, flush: string) => ({
+    '/board/rail': { height, thickness: '3/4 in', flush },
+  });
+  it.each<[string, Readonly<Record<string, unknown>>]>([
+    ['a rail that stands up', rail('2-1/2 in', 'bottom')],
+    ['a rail as high as the board is thick', rail('3/4 in', 'top')],
+    ['a nosing before the ends of the arms', { '/brackets/arm': '9-1/4 in' }],
+    [
+      'a nosing before the ends of the arms, pushed on by a rail',
+      { ...rail('3/4 in', 'top'), '/brackets/arm': '10 in' },
+    ],
+    ['a nosing that stands up, over the arms', { '/board/nosing/flush': 'bottom', '/brackets/arm': '10 in' }],
+    ['a nosing no higher than the board', { '/board/nosing/height': '3/4 in', '/brackets/arm': '10 in' }],
+  ])('%s', (_what, changes) => {
+    expect(errorsOf(changed(changes))).toEqual([]);
   });
 });
 

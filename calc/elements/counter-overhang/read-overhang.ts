@@ -111,6 +111,9 @@ function loadWarnings(
   const person = (loads.person?.load_N ?? 0) > 0 ? loads.person : null;
   const stools = Math.floor(top.length / stoolSpacing_m + 1e-9);
   const wanted = props?.some((prop) => prop.kind !== 'flat-bar' && prop.source === wantedRating) === true;
+  const isStiff = props?.some(
+    (prop) => (prop.kind === 'bracket' || prop.kind === 'corbel') && prop.gives === undefined,
+  );
   return [
     ...(person !== null && person.at_m === null && stools > 2
       ? [
@@ -132,6 +135,11 @@ function loadWarnings(
     ...(props?.some(({ kind }) => kind !== 'flat-bar') === true
       ? [
           'How the top bears on its brackets, corbels or legs is not checked: give each a plate broad enough not to mark the wood.',
+        ]
+      : []),
+    ...(isStiff === true
+      ? [
+          'Brackets and corbels are taken as stiff: one that gives leaves more to the wood. Give how far each moves under its rating.',
         ]
       : []),
     ...((base.anchorPull ?? base.anchorPullFront) !== undefined && base.heldToFloor !== true
@@ -319,9 +327,6 @@ function readLimits(
 
 function propAssumptions({ props = [] }: CounterOverhangDocument): string[] {
   const kinds = new Set(props.map(({ kind }) => kind));
-  const isStiff = props.some(
-    (prop) => (prop.kind === 'bracket' || prop.kind === 'corbel') && prop.gives === undefined,
-  );
   return [
     ...(kinds.has('flat-bar')
       ? [
@@ -330,11 +335,6 @@ function propAssumptions({ props = [] }: CounterOverhangDocument): string[] {
       : []),
     ...(props.some((prop) => prop.kind === 'flat-bar' && prop.metal === undefined)
       ? ['Metal of the bars not stated: ASTM A36 taken.']
-      : []),
-    ...(isStiff
-      ? [
-          'Brackets and corbels are taken as stiff: give how far one moves under its rating where it is known.',
-        ]
       : []),
     ...(kinds.has('leg') ? ['Legs stand on a floor that does not give.'] : []),
   ];

@@ -136,11 +136,13 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
           ...{ combination: 'weight, what stands there and somebody', where: service.together.where },
           demand: service.together.moved_m,
         });
-  const years = limited(run, span_m, limits.longTerm, {
+  // What is laid on the panels has gone along with all that the years add: they are held to its limit too.
+  const isByFinish = finish !== null && allowedOf(finish.limit, span_m) < allowedOf(limits.longTerm, span_m);
+  const years = limited(run, span_m, isByFinish ? finish.limit : limits.longTerm, {
     ...{
       id: `${words.id}-long-term`,
       title: `${words.title} over the years`,
-      clause: 'NDS 3.5.2; IBC Table 1604.3',
+      clause: `NDS 3.5.2; ${isByFinish ? finish.clause : 'IBC Table 1604.3'}`,
     },
     ...{ combination: 'everything even, with creep', where: 'where it is most', demand: later.value },
   });
@@ -150,6 +152,12 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
     together,
     years === null ? null : { ...years, steps: [later.step, ...years.steps] },
   ].filter((each) => each !== null);
+}
+
+/** What a limit allows over a span, m; anything where there is none. */
+function allowedOf(limit: Limit, span_m: number): number {
+  if (limit.kind === 'none') return Infinity;
+  return limit.kind === 'amount' ? limit.amount_m : span_m / limit.divisor;
 }
 
 interface Movement {
@@ -225,7 +233,7 @@ function bowOfOtherCauses({ system }: Run, measured_m: number, share: number): J
 }
 
 /** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
-export function bowChecks(run: Run, { live }: Service): Judged[] {
+export function bowChecks(run: Run, { live, together }: Service): Judged[] {
   const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
   const measured = document.bow?.measured;
   if (measured === undefined || limits.even.kind !== 'fraction') return [];
@@ -249,11 +257,22 @@ export function bowChecks(run: Run, { live }: Service): Judged[] {
   );
   const judged = { check, steps: [EI.step, moved.step, allowed.step] };
   if (live === null) return [judged];
+  const clause = finish?.clause ?? 'IBC Table 1604.3';
+  const asSoft = (sound_m: number): number => sound_m / Math.min(1, share);
   const onBow = limited(run, span_m, limits.live, {
     ...{ id: 'bow-live', title: 'The present counter under somebody standing, by its bow' },
-    ...{ clause: finish?.clause ?? 'IBC Table 1604.3', where: live.where },
+    ...{ clause, where: live.where },
     combination: 'what somebody adds, with the stiffness the bow tells of',
-    demand: live.added_m / Math.min(1, share),
+    demand: asSoft(live.added_m),
   });
-  return onBow === null ? [judged] : [judged, onBow];
+  const all =
+    finish === null || together === null
+      ? null
+      : limited(run, span_m, limits.even, {
+          ...{ id: 'bow-together', title: 'The present counter under everything together, by its bow' },
+          ...{ clause, where: together.where },
+          combination: 'weight, what stands there and somebody, with the stiffness the bow tells of',
+          demand: asSoft(together.moved_m),
+        });
+  return [judged, onBow, all].filter((each) => each !== null);
 }

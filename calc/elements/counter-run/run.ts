@@ -139,7 +139,7 @@ export function readRun(
         ...loadAssumptions(area, person, system),
         ...said(
           document.limits?.longTerm !== undefined,
-          'Movement over the years is held against L/240 (IBC Table 1604.3).',
+          'Movement over the years is held against L/240 (IBC Table 1604.3), under tile or stone against their own limit.',
         ),
         `A cabinet side carries the panels on ${show(usual.railThickness_m, 'm', system)} of its thickness, as stiff for each length as the panel above it (common practice, no source).`,
         ...said(

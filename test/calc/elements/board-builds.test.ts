@@ -143,6 +143,7 @@ describe('an L: board and nosing of one wood', () => {
           flush: 'top',
         },
       },
+      brackets: { arm: '9 in' },
       loads: load,
     });
     const parts = [

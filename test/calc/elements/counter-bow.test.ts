@@ -69,6 +69,35 @@ describe('somebody standing on a counter that has a bow', () => {
     expect(ids(19.9)).toContain('bow-live');
   });
 
+  it('and all that is there under tile move it by (5 q L⁴ / 384 + P L³ / 48 b) / EI_m, against L/360', () => {
+    const tiled: CounterRunInput = { ...bowed('2 mm'), finish: { kind: 'ceramic-tile', thickness: '10 mm' } };
+    const { demand, capacity } = judge(tiled, 'bow-together');
+    const spread = 1 - (6 * inch) ** 2 / (2 * L ** 2) + (6 * inch) ** 3 / (8 * L ** 3);
+    // Porcelain tile of at most 2450 kg/m³ (ISO 13006, group BIa, practice), 10 mm thick.
+    const even = (5 * (q + 2450 * gravity * 0.01) * L ** 4) / 384;
+    const person = (60 * poundForce * L ** 3 * spread) / (48 * depth);
+    const byHand = (even + person) / implied_Nm(0.002);
+    expect(demand / byHand).toBeGreaterThan(0.99);
+    expect(demand / byHand).toBeLessThan(1.02);
+    expect(capacity).toBeCloseTo(L / 360, 9);
+    expect(check(bowed('2 mm')).checks.map(({ id }) => id)).not.toContain('bow-together');
+  });
+
+  it('under tile do not hold by half the stiffness where sound panels are at two thirds of the limit', () => {
+    const tiled: CounterRunInput = {
+      ...{ schema: 1, element: 'counter-run', opening: '48 in', depth: '25 in' },
+      substrate: { material: 'particleboard', thickness: '3 in', sheets: 4, bond: 'structural' },
+      finish: { kind: 'ceramic-tile', thickness: '3/8 in' },
+      bow: { measured: '0.02 in' },
+      loads: [
+        { kind: 'area', amount: '10 psf' },
+        { kind: 'person', amount: '150 lbf' },
+      ],
+    };
+    expect(judge(tiled, 'deflection-together').outcome).toBe('holds');
+    expect(judge(tiled, 'bow-together').outcome).toBe('does-not-hold');
+  });
+
   it('is told of only where there is a bow, somebody, and a limit', () => {
     const ids = (document: CounterRunInput): string[] => check(document).checks.map(({ id }) => id);
     expect(ids(strip)).not.toContain('bow-live');

@@ -85,6 +85,29 @@ describe('panels under tile or stone', () => {
     }
   });
 
+  it('are held to the limit of tile or stone over the years too, or to L/240 where that is stricter', () => {
+    const years = (document: CounterRunInput) => outcome(document, 'deflection-long-term');
+    const allowed_in = (document: CounterRunInput) => (years(document)?.capacity?.value ?? NaN) / inch;
+    const stone: CounterRunInput = { ...strip, finish: { kind: 'natural-stone', thickness: '3/8 in' } };
+    expect(allowed_in(strip)).toBeCloseTo(24 / 240, 9);
+    expect(allowed_in(stone)).toBeCloseTo(24 / 720, 9);
+    expect(allowed_in({ ...stone, limits: { longTerm: 'none' } })).toBeCloseTo(24 / 720, 9);
+    expect(allowed_in({ ...stone, limits: { longTerm: '1/8 in' } })).toBeCloseTo(24 / 720, 9);
+    expect(allowed_in({ ...stone, limits: { longTerm: 'L/1000' } })).toBeCloseTo(24 / 1000, 9);
+    // 16 in of particleboard that move 0.04 in: L/407, within L/240 and beyond L/720.
+    const board: CounterRunInput = {
+      ...{ schema: 1, element: 'counter-run', opening: '16 in', depth: '25 in' },
+      substrate: { material: 'particleboard', thickness: '1-1/2 in', sheets: 2, bond: 'structural' },
+      finish: { kind: 'natural-stone', thickness: '3/4 in' },
+      loads: [
+        { kind: 'area', amount: '100 psf', sustained: 1 },
+        { kind: 'person', amount: '1 lbf' },
+      ],
+    };
+    expect(years(board)?.outcome).toBe('does-not-hold');
+    expect(years(board)?.clause).toMatch(/Dimension Stone Design Manual/);
+  });
+
   it('move four times as far in two loose sheets as in one glued thickness, and less with rails', () => {
     const live = (document: CounterRunInput) => outcome(document, 'deflection-live')?.demand?.value ?? NaN;
     const loose: CounterRunInput = { ...start, substrate: { ...start.substrate, bond: 'none' } };

@@ -25,6 +25,16 @@ const long = (length: string): CounterOverhangInput => ({
 });
 const propped = (kind: 'bracket' | 'corbel' | 'leg'): CounterOverhangInput => ({
   ...quiet,
+  props: [
+    {
+      ...{ kind, at: '20 in', to: '34 in', allowable: '500 lbf' },
+      ...(kind === 'leg' ? {} : { gives: '0.1 in' }),
+    },
+  ],
+});
+/** What bends under its rating by nobody knows how much. */
+const stiff = (kind: 'bracket' | 'corbel'): CounterOverhangInput => ({
+  ...quiet,
   props: [{ kind, at: '20 in', to: '34 in', allowable: '500 lbf' }],
 });
 
@@ -137,6 +147,16 @@ it('a counter overhang on rails that nothing carries cannot be vouched for', () 
   expect(verdict).not.toBe('holds');
   expect(check(quiet).checks.map(({ id }) => id)).not.toContain('rail');
 });
+
+it.each(['bracket', 'corbel'] as const)(
+  'a counter overhang warns of a %s of which nobody says how far it gives',
+  (kind) => {
+    const words = /^Brackets and corbels are taken as stiff: one that gives leaves more to the wood/;
+    expect(check(stiff(kind)).warnings).toContainEqual(expect.stringMatching(words));
+    expect(check(propped(kind)).warnings).not.toContainEqual(expect.stringMatching(words));
+    expect(check(propped('leg')).warnings).not.toContainEqual(expect.stringMatching(words));
+  },
+);
 
 describe('a counter overhang has nothing to warn of with', () => {
   it.each(nothing)('%s', (_, document) => {

@@ -85,8 +85,26 @@ describe('the section can be read whatever is built', () => {
         },
       },
     ],
-    ['a rail behind', { board: { ...plainShelf.board, rail: { height: '3 in', thickness: '3/4 in' } } }],
-    ['no wall, no plate', { wall: undefined, brackets: { positions: ['8 in', '88 in'], arm: '20 in' } }],
+    [
+      'a rail behind',
+      {
+        board: {
+          ...plainShelf.board,
+          rail: { height: '3 in', thickness: '3/4 in', flush: 'bottom' as const },
+        },
+      },
+    ],
+    [
+      'no wall, no plate',
+      {
+        wall: undefined,
+        board: {
+          ...plainShelf.board,
+          nosing: { height: '1-1/2 in', thickness: '3/4 in', flush: 'bottom' as const },
+        },
+        brackets: { positions: ['8 in', '88 in'], arm: '20 in' },
+      },
+    ],
     ['masonry', { wall: { framing: 'masonry' as const } }],
     [
       'a strut',

@@ -74,7 +74,7 @@ export const manyShelves: readonly { readonly name: string; readonly document: B
       board: {
         ...board,
         nosing: { height: '2 in', thickness: '3/4 in', flush: 'bottom' },
-        rail: { height: '2-1/2 in', thickness: '3/4 in' },
+        rail: { height: '2-1/2 in', thickness: '3/4 in', flush: 'bottom' },
       },
     },
   },
