@@ -1,6 +1,6 @@
 import type { Effect, EffectName } from './effects.ts';
-import type { Overhang } from './overhang.ts';
-import { topModel, type Bound, type RingSide, type TopModel } from './plate-model.ts';
+import { loadDurations, type Overhang } from './overhang.ts';
+import { heldFor, topModel, type Bound, type RingSide, type TopModel } from './plate-model.ts';
 import { searchCombination, type Found, type TopMeshes } from './search.ts';
 import { serviceMovements, type ServiceMovements } from './service.ts';
 import { fineMesh, scoutMesh } from './top-mesh.ts';
@@ -8,7 +8,7 @@ import type { Worst } from './trial.ts';
 
 /** Everything the plate says of a top. */
 export interface Analysed {
-  /** The top on its base, with either side of the growth rings across the grain. */
+  /** The top on its base under everything, with either side of the growth rings across the grain. */
   readonly models: Readonly<Record<RingSide, TopModel>>;
   /** One for each combination, the worse of both sides of the growth rings. */
   readonly found: readonly [Found, ...Found[]];
@@ -23,25 +23,30 @@ export interface Analysed {
 
 /** Works the top out as a plate, in every combination and on both bounds of its screws. */
 export function analyse(overhang: Overhang): Analysed {
-  const { top, code, serving, person, screws } = overhang;
+  const { top, code, serving, screws } = overhang;
   const stiff = topMeshes(overhang, 'stiff');
   const isEven = top.wood.soft === top.wood.stiff;
   const soft = isEven ? stiff : topMeshes(overhang, 'soft');
-  const durations = [serving, person].flatMap((load) => (load === null ? [] : [load.duration]));
-  const [first, ...rest] = code.combinations(durations).map((each) => {
-    const onStiff = searchCombination(overhang, stiff, each);
-    const onSoft = isEven ? onStiff : searchCombination(overhang, soft, each);
-    return { onSoft, worse: worseOf(onStiff, onSoft) };
+  const [first, ...rest] = code.combinations(loadDurations(overhang)).map((each) => {
+    const lasting = ({ scout, fine }: TopMeshes): TopMeshes => ({
+      scout: heldFor(scout, overhang, each.duration),
+      fine: heldFor(fine, overhang, each.duration),
+    });
+    const [stiffNow, softNow] = [lasting(stiff), lasting(soft)];
+    const onStiff = searchCombination(overhang, stiffNow, each);
+    const onSoft = isEven ? onStiff : searchCombination(overhang, softNow, each);
+    const models = { stiff: stiffNow.fine, soft: softNow.fine };
+    return { onSoft, worse: worseOf(onStiff, onSoft), models };
   });
   if (first === undefined) throw new RangeError('a code of practice has at least one combination');
-  const { onSoft } = rest[rest.length - 1] ?? first;
+  const { onSoft, models } = rest[rest.length - 1] ?? first;
   const found: Analysed['found'] = [first.worse, ...rest.map(({ worse }) => worse)];
   const tips = new Set(found.flatMap((each) => [...each.tips]));
   return {
-    models: { stiff: stiff.fine, soft: soft.fine },
+    models,
     found,
     soft: onSoft,
-    service: serviceMovements(overhang, soft.fine),
+    service: serviceMovements(overhang, heldFor(soft.fine, overhang, serving?.duration ?? 'permanent')),
     tips,
     isLost: screws === null ? tips.has('screws-loose') : tips.has('screws-hold'),
   };

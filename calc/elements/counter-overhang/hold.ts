@@ -8,7 +8,7 @@ import { placeWords } from './where.ts';
 
 /**
  * Whether the top stays on its base: about each outermost line of what carries it, what stands out tips it and what
- * lies behind, with the screws, keeps it.
+ * lies behind, with the screws, keeps it; in each combination of loads the screws hold what they do for as long as that.
  *
  * @param tipped whether the plate found no way to stand, screws at their strength
  */
@@ -26,26 +26,25 @@ export function holdDownCheck(overhang: Overhang, tipped: boolean): Judged {
       capacity: contradicts ? 0 : worst.keep.value,
       clause: 'ASCE 7 2.4.1 by analogy; NDS 12.2',
       where: `tipping about ${lineWords(worst.corner, worst.slant, system)}`,
-      combination: '0.6 D holding, D + serving + people tipping',
+      combination: `0.6 D holding, ${worst.combination.name} tipping`,
       note: noteOf(overhang, worst),
     },
     system,
   );
-  const screwSteps = overhang.screws?.steps ?? [];
-  return { check, steps: [...screwSteps, worst.over.step, worst.keep.step] };
+  return { check, steps: [...(worst.pull?.steps ?? []), worst.over.step, worst.keep.step] };
 }
 
 type Line = TippingMoments;
 
-function noteOf({ screws, system }: Overhang, { over, weightAlone_Nm }: Line): string {
+function noteOf({ screws, system }: Overhang, { over, weightAlone_Nm, pull }: Line): string {
   const isNeeded = over.value > weightAlone_Nm;
-  if (screws === null) {
+  if (screws === null || pull === null) {
     return isNeeded
       ? 'Nothing holds the top down but its weight: screw it to the base, well behind the line it tips about.'
       : 'Its own weight holds it; screws keep it from being shifted.';
   }
   const nearer = screws.places.length > 1 ? '; those nearer to the line count less, by their distance' : '';
-  const each = `The farthest screw holds ${show(screws.pull_N, 'N', system)}: ${screws.governs}${nearer}.`;
+  const each = `The farthest screw holds ${show(pull.pull_N, 'N', system)}: ${pull.governs}${nearer}.`;
   const slots = 'Slots let the wood move and screws still pull.';
   return isNeeded
     ? `The screws are needed. ${each} ${slots}`

@@ -82,3 +82,11 @@ export interface Overhang {
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];
 }
+
+/** The durations of the loads that weigh anything: one of nothing makes nothing stronger. */
+export function loadDurations({ serving, person }: Overhang): Duration[] {
+  return [
+    ...(serving !== null && serving.pressure_Npm2 > 0 ? [serving.duration] : []),
+    ...(person !== null && person.load_N > 0 ? [person.duration] : []),
+  ];
+}

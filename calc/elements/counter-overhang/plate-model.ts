@@ -1,3 +1,4 @@
+import type { Duration } from '../../../shared/check-document/index.ts';
 import { freePlate, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { nearestLine, type PlateMesh } from '../../mechanics/plate/mesh.ts';
 import { linePartsOf, type LinePart } from '../../mechanics/plate/line-force.ts';
@@ -46,7 +47,7 @@ interface Place extends PlateSupport {
 }
 
 /**
- * Makes a plate of a top, with its bars, on its rails, panels, props and screws.
+ * Makes a plate of a top, with its bars, on its rails, panels, props and screws, which hold what they do for a moment.
  *
  * @param mesh with lines through all of them
  */
@@ -79,6 +80,21 @@ export function topModel(overhang: Overhang, side: RingSide, mesh: PlateMesh): T
   };
   // A top that its own weight does not hold is held by its screws or not at all: loose ones are no way for it to stand.
   return { side, plate, bounds: reliesOnScrews(overhang) ? [all] : [all, loose] };
+}
+
+/** The same top whose screws hold for as long as a combination lasts; nothing is solved anew. */
+export function heldFor(model: TopModel, { screws }: Overhang, duration: Duration): TopModel {
+  if (screws === null) return model;
+  const most_N = screws.pullUnder(duration).pull_N;
+  const bounds = model.bounds.map((each) => {
+    if (each.bound === 'screws-loose') return each;
+    const supports = each.held.supports.map((support, index) =>
+      each.carriers[index]?.kind === 'screw' ? { ...support, most_N } : support,
+    );
+    const held = { ...each.held, supports };
+    return { ...each, held, stander: standerOf(held) };
+  });
+  return { ...model, bounds };
 }
 
 function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 'carriers' | 'lines'> {
@@ -155,14 +171,18 @@ function propPlaces({ props, base, top }: Overhang): Place[] {
   });
 }
 
+/** Screws hold the most under the shortest load: for longer ones see `heldFor`. */
+const shortest: Duration = 'impact';
+
 function screwPlaces({ screws }: Overhang): Place[] {
-  if (screws === null || screws.pull_N <= 0) return [];
+  const pull_N = screws?.pullUnder(shortest).pull_N ?? 0;
+  if (screws === null || pull_N <= 0) return [];
   return screws.places.map(({ x_m, y_m }, index) => ({
     x_m,
     y_m,
     sense: 'pull',
     give_mpN: screws.give_mpN,
-    most_N: screws.pull_N,
+    most_N: pull_N,
     carrier: { kind: 'screw', index },
   }));
 }

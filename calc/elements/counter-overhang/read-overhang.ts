@@ -37,11 +37,10 @@ export function readOverhang(document: CounterOverhangDocument): OverhangReading
   const { top: input } = document;
   const base = readBase(document, system);
   const loads = readLoads(document, system);
-  const shortest = loads.person?.duration ?? loads.serving?.duration ?? 'permanent';
   const { material } = wood.wood;
   const volume = input.length * input.depth * input.thickness;
   const gravity = isPanel ? (panelGravity(material.label) ?? null) : material.specificGravity;
-  const screws = readTopScrews(document, gravity, shortest, system);
+  const screws = readTopScrews(document, gravity, system);
   const finish = readFinish(document.top.finish, system);
   const limits = readLimits(document, finish);
   return {

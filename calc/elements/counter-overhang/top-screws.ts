@@ -1,5 +1,5 @@
 import { wetFasteners } from '../../standards/nds-2018/11.3-connections.ts';
-import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
+import type { CounterOverhangDocument, Duration } from '../../../shared/check-document/index.ts';
 import type { Step } from '../../../shared/check-result.ts';
 import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
 import { findFastener, type Fastener } from '../../catalogue/index.ts';
@@ -35,24 +35,27 @@ export interface TopScrews {
   readonly places: readonly { readonly x_m: number; readonly y_m: number }[];
   /** How far a screw gives under one newton. */
   readonly give_mpN: number;
-  /** Allowable pull of one screw under a person, the lesser of the thread in the top and the head in the rail. */
+  /** What one screw holds in a combination whose shortest load lasts so long. */
+  pullUnder(duration: Duration): ScrewPull;
+  readonly words: string;
+  readonly assumptions: readonly string[];
+}
+
+/** Allowable pull of one screw, the lesser of the thread in the top and the head in the rail. */
+export interface ScrewPull {
   readonly pull_N: number;
   readonly governs: 'thread in the top' | 'head in the rail';
-  readonly words: string;
   readonly steps: readonly Step[];
-  readonly assumptions: readonly string[];
 }
 
 /**
  * The screws with every default filled in, and what one of them holds.
  *
  * @param gravity specific gravity of the top; null where none is printed, and then nothing is known of the screws
- * @param C_D duration factor of the shortest load
  */
 export function readTopScrews(
   { screws, top, conditions }: CounterOverhangDocument,
   gravity: number | null,
-  duration: keyof typeof durationFactor,
   system: UnitSystem,
 ): TopScrews | null {
   const found = findFastener(screws?.fastener ?? usualFastener);
@@ -64,7 +67,6 @@ export function readTopScrews(
   const thread_m = Math.max(0, Math.min(usualThread_m(fastener, screws.length), inTop_m - tip_m));
   const moisture = conditions?.moisture ?? 'dry';
   const factors = {
-    C_D: Math.min(durationFactor[duration], 1.6),
     C_M:
       moisture === 'wet'
         ? fastener.kind === 'common-nail'
@@ -79,15 +81,22 @@ export function readTopScrews(
     'lag-screw': () => work(lagWithdrawal, { k_W: lagConstant, G: gravity, D }, system),
     'common-nail': () => work(nailWithdrawal, { k_W: nailConstant_Pa, G: gravity, D }, system),
   }[fastener.kind]();
-  const inTop = work(adjustedWithdrawal, { W: W.value, p_t: thread_m, ...factors, C_eg: 1, C_tn: 1 }, system);
   const G = (screws.cleat === undefined ? null : woodGravity(screws.cleat)) ?? usualGravity;
   const D_H = fastener.headDiameter_m ?? 2 * D;
-  const head = work(
-    headPullThrough,
-    { k_H: pullThroughConstant_Pa, D_H, G, t_ns: through_m, ...factors },
-    system,
-  );
-  const pull_N = Math.min(inTop.value, head.value);
+  const pullUnder = (duration: Duration): ScrewPull => {
+    const all = { ...factors, C_D: Math.min(durationFactor[duration], 1.6) };
+    const inTop = work(adjustedWithdrawal, { W: W.value, p_t: thread_m, ...all, C_eg: 1, C_tn: 1 }, system);
+    const head = work(
+      headPullThrough,
+      { k_H: pullThroughConstant_Pa, D_H, G, t_ns: through_m, ...all },
+      system,
+    );
+    return {
+      pull_N: Math.min(inTop.value, head.value),
+      governs: inTop.value <= head.value ? 'thread in the top' : 'head in the rail',
+      steps: [W.step, inTop.step, head.step],
+    };
+  };
   const said = (isGiven: boolean, words: string): string[] => (isGiven ? [] : [words]);
   return {
     fastener,
@@ -96,10 +105,8 @@ export function readTopScrews(
     thread_m,
     places: screws.at.map(([x_m, y_m]) => ({ x_m, y_m })),
     give_mpN: 1 / Math.max(slipModulus_Npm3 * D * thread_m, 1),
-    pull_N,
-    governs: inTop.value <= head.value ? 'thread in the top' : 'head in the rail',
+    pullUnder,
     words: `${screws.at.length} × ${fastener.name}, ${show(screws.length, 'm', system)} long, through ${show(through_m, 'm', system)}`,
-    steps: [W.step, inTop.step, head.step],
     assumptions: [
       ...said(screws.fastener !== undefined, `Screws into the top not named: ${fastener.name} taken.`),
       ...said(

@@ -1,7 +1,9 @@
+import type { Combination } from '../../codes/design-code.ts';
 import { work, type Worked } from '../../formula/step.ts';
 import { hullOf, type Point } from '../../mechanics/hull.ts';
 import { topHolding } from './hold-formulas.ts';
-import type { Overhang } from './overhang.ts';
+import { loadDurations, type Overhang } from './overhang.ts';
+import type { ScrewPull } from './top-screws.ts';
 import { overturningMoment } from './tip-over-formulas.ts';
 import { leverAbout, peopleOutside, topParts } from './tipping-line.ts';
 
@@ -11,6 +13,9 @@ export interface TippingMoments {
   readonly keep: Worked;
   /** What keeps it without its screws. */
   readonly weightAlone_Nm: number;
+  readonly combination: Combination;
+  /** What its screws hold for as long as that; null without any. */
+  readonly pull: ScrewPull | null;
   /** A corner on the line, and how far the line is turned from the length of the top, degrees. */
   readonly corner: Point;
   readonly slant: number;
@@ -19,12 +24,15 @@ export interface TippingMoments {
 /** Asked for at several places of one check. */
 const known = new WeakMap<Overhang, readonly TippingMoments[]>();
 
-/** The moments about every line that the top could tip over. */
+/** The moments about every line that the top could tip over, in every combination: screws hold less for long. */
 export function tippingMoments(overhang: Overhang): readonly TippingMoments[] {
   const held = known.get(overhang);
   if (held !== undefined) return held;
   const lines = tippingLines(hullOf(carryingPoints(overhang)));
-  const made = lines.map(([from, to]) => about(overhang, from, to));
+  const made = overhang.code.combinations(loadDurations(overhang)).flatMap((combination) => {
+    const pull = overhang.screws?.pullUnder(combination.duration) ?? null;
+    return lines.map(([from, to]) => about(overhang, { combination, pull }, from, to));
+  });
   known.set(overhang, made);
   return made;
 }
@@ -75,7 +83,12 @@ function leverOfAll(levers: readonly number[]): number {
 }
 
 /** Moments about the line through two corners, which go round with the inside on their left. */
-function about(overhang: Overhang, from: Point, to: Point): TippingMoments {
+function about(
+  overhang: Overhang,
+  { combination, pull }: Pick<TippingMoments, 'combination' | 'pull'>,
+  from: Point,
+  to: Point,
+): TippingMoments {
   const { top, serving, person, screws, system } = overhang;
   const lever = leverAbout(from, to);
   const { outside, inside } = topParts(top, lever);
@@ -86,20 +99,24 @@ function about(overhang: Overhang, from: Point, to: Point): TippingMoments {
     {
       D_f: outside.weight_N,
       e_f: outside.lever_m,
-      S_f: (serving?.pressure_Npm2 ?? 0) * outside.area_m2,
+      S_f:
+        (serving === null ? 0 : combination.factor(serving.duration) * serving.pressure_Npm2) *
+        outside.area_m2,
       e_S: outside.lever_m,
-      P: people.count * (person?.load_N ?? 0),
+      P: person === null ? 0 : combination.factor(person.duration) * people.count * person.load_N,
       e_P: people.lever_m,
     },
     system,
   );
-  const Sigma_s = (screws?.pull_N ?? 0) * leverOfAll(levers);
+  const Sigma_s = (pull?.pull_N ?? 0) * leverOfAll(levers);
   const keep = work(topHolding, { D_r: inside.weight_N, e_r: inside.lever_m, Sigma_s }, system);
   const slant = Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
   return {
     over,
     keep,
     weightAlone_Nm: keep.value - Sigma_s,
+    combination,
+    pull,
     corner: from,
     slant,
   };

@@ -8,7 +8,7 @@ import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
 import { reliesOnScrews } from './top-tipping.ts';
-import type { Overhang } from './overhang.ts';
+import { loadDurations, type Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
 
@@ -57,8 +57,9 @@ function materialSection({ top, system }: Overhang): Section {
   });
 }
 
-function actionsSection({ serving, person, code, system }: Overhang): Section {
-  const durations = [serving, person].flatMap((load) => (load === null ? [] : [load.duration]));
+function actionsSection(overhang: Overhang): Section {
+  const { serving, person, code, system } = overhang;
+  const durations = loadDurations(overhang);
   const rows = [
     ...(serving === null
       ? []

@@ -95,7 +95,7 @@ describe('the front rail', () => {
     const { outcome, ratio, note } = judge(onPanels(), 'rail');
     expect(outcome).toBe('cannot-say');
     expect(ratio).toBeNull();
-    expect(note).toContain('cannot be worked out');
+    expect(note).toContain('what carries the rails is not known');
   });
 });
 

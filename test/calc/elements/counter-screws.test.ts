@@ -58,3 +58,43 @@ describe('fasteners up into the top in a wet room', () => {
     expect(pull_lbf(screws, 'wet') / dry).toBeCloseTo(0.7, 3);
   });
 });
+
+describe('screws that hold what is served for good', () => {
+  /* 30 psf on 20 in past a base 20 in deep, two screws 18 in behind its face, their heads in maple rails of 3/4 in. */
+  const served = { kind: 'area', amount: '30 psf', duration: 'permanent' } as const;
+  const top = { staves: 'across', depth: '40 in', thickness: '2-1/2 in' } as const;
+  const held = (...people: NonNullable<CounterOverhangInput['loads']>) =>
+    judge(
+      counter({
+        top,
+        base: { front: '20 in', foot: '20 in', weightAt: '10 in', weight: '2000 lbf' },
+        screws: {
+          ...{ fastener: 'wood-screw-8', length: '1-1/2 in', through: '3/4 in', cleat: 'sugar-maple' },
+          at: [3, 69].map((x): [string, string] => [`${x} in`, '2 in']),
+        },
+        loads: [served, ...people],
+      }),
+      'hold-down',
+    );
+  // By hand, lbf and in: NDS 2018 12.2-2, 0.164 in (Table L3) and 3/4 in of thread; C_D 0.9 (Table 2.3.2) whoever else comes.
+  const half = mapleWeight_lbf(72, 40, 2.5) / 2;
+  const over = half * 10 + (30 / 144) * 72 * 20 * 10;
+  const keep = 0.6 * half * 10 + 2 * 18 * 2850 * G ** 2 * 0.164 * 0.75 * 0.9;
+  const person = { kind: 'person', duration: 'ten-minutes' } as const;
+
+  it.each([
+    ['nobody', []],
+    ['somebody of no weight', [{ ...person, amount: '0 lbf' }]],
+    ['somebody light for ten minutes', [{ ...person, amount: '20 lbf' }]],
+  ])('are judged at the factor of what is served with %s at the edge', (_, people) => {
+    const { ratio } = held(...people);
+    expect(ratio).toBeCloseTo(over / keep, 3);
+  });
+
+  it('are judged with somebody heavy at the factor of those: C_D 1.6', () => {
+    const { ratio } = held({ ...person, amount: '250 lbf' });
+    const more = 2 * 18 * 2850 * G ** 2 * 0.164 * 0.75 * (1.6 - 0.9);
+    // Two people, each on a square of 4 in flush with the edge.
+    expect(ratio).toBeCloseTo((over + 500 * 18) / (keep + more), 3);
+  });
+});
