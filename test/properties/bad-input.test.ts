@@ -258,10 +258,7 @@ describe('a strip stays clear of the arms', () => {
       'a nosing before the ends of the arms, pushed on by a rail',
       { ...rail('3/4 in', 'top'), '/brackets/arm': '10 in' },
     ],
-    [
-      'a nosing that stands up, over the arms',
-      { '/board/nosing/flush': 'bottom', '/brackets/arm': '10 in' },
-    ],
+    ['a nosing that stands up, over the arms', { '/board/nosing/flush': 'bottom', '/brackets/arm': '10 in' }],
     ['a nosing no higher than the board', { '/board/nosing/height': '3/4 in', '/brackets/arm': '10 in' }],
   ])('%s', (_what, changes) => {
     expect(errorsOf(changed(changes))).toEqual([]);

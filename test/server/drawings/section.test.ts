@@ -85,7 +85,15 @@ describe('the section can be read whatever is built', () => {
         },
       },
     ],
-    ['a rail behind', { board: { ...plainShelf.board, rail: { height: '3 in', thickness: '3/4 in', flush: 'bottom' as const } } }],
+    [
+      'a rail behind',
+      {
+        board: {
+          ...plainShelf.board,
+          rail: { height: '3 in', thickness: '3/4 in', flush: 'bottom' as const },
+        },
+      },
+    ],
     [
       'no wall, no plate',
       {
