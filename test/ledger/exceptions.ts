@@ -7,6 +7,10 @@ export const exceptions: Readonly<Record<string, string>> = {
     "A quotient of two numbers of the bracket's maker; common practice, no source prints a case.",
   'calc/mechanics/section-formulas.ts frontEdge':
     'A plain sum of two movements. Whether they may be summed is a question to the plate model, not to this formula.',
+  'calc/mechanics/torsion-formulas.ts endTorque':
+    'A plain sum of torques, each a load times its distance from mid-depth.',
+  'calc/mechanics/torsion-formulas.ts shearTogether':
+    'A plain sum of the largest stresses, which are in different places of a section: the safe side.',
   'calc/standards/astm-d245/clear-wood.ts clearWoodBending':
     'The NDS prints no bending value that follows from one species alone: its tables group species, apply a size factor for 12 in depth and follow in-grade tests. The same product is checked in clearWoodShear.',
   'calc/standards/astm-d245/clear-wood.ts clearWoodTensionPerp':

@@ -26,7 +26,7 @@ const everything = {
   conditions: { moisture: 'dry', temperature: 'ordinary' },
   board: {
     ...shelf.board,
-    rail: { height: '1-1/2 in', thickness: '3/4 in' },
+    rail: { height: '1-1/2 in', thickness: '3/4 in', flush: 'bottom' },
     layers: [{ thickness: '3/8 in' }, { thickness: '3/8 in', material: 'plywood' }],
     bond: 'structural',
     joints: ['32 in'],

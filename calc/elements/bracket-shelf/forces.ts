@@ -138,17 +138,8 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
     );
     if (moment < hogging.value) hogging = { value: moment, at_m };
     for (const side of ['left', 'right'] as const) {
-      for (const sense of [1, -1] as const) {
-        const [most, least] = lines.shear[i]?.[side] ?? [0, 0];
-        const value = extremeOf(
-          model,
-          factor,
-          sense,
-          (unit) => (side === 'left' ? unit.shearLeft : unit.shearRight)[i] ?? 0,
-          () => (sense === 1 ? most : least),
-        );
-        if (Math.abs(value) > shear.value) shear = { value: Math.abs(value), at_m };
-      }
+      const value = shearBeside(model, lines, factor, i, side);
+      if (value > shear.value) shear = { value, at_m };
     }
   });
   return {
@@ -158,6 +149,26 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
     hogging,
     shear,
   };
+}
+
+/** The largest shear beside a support, on one side of it, up or down. */
+export function shearBeside(
+  model: Model,
+  lines: Lines,
+  factor: FactorOf,
+  support: number,
+  side: 'left' | 'right',
+): number {
+  const [most, least] = lines.shear[support]?.[side] ?? [0, 0];
+  const extreme = (sense: 1 | -1): number =>
+    extremeOf(
+      model,
+      factor,
+      sense,
+      (unit) => (side === 'left' ? unit.shearLeft : unit.shearRight)[support] ?? 0,
+      () => (sense === 1 ? most : least),
+    );
+  return Math.max(Math.abs(extreme(1)), Math.abs(extreme(-1)));
 }
 
 /**

@@ -11,6 +11,7 @@ import { wallAnswer, type WallAnswer } from './checks/fixing.ts';
 import { movementChecks } from './checks/movement.ts';
 import { pastBracketCheck } from './checks/past-bracket.ts';
 import { shearChecks } from './checks/shear.ts';
+import { torsionCheck } from './checks/torsion.ts';
 import { springOf } from './checks/steel-arm.ts';
 import { tipEndwiseCheck, tipForwardCheck } from './checks/tipping.ts';
 import { contextOf, type Context } from './context.ts';
@@ -102,7 +103,13 @@ function solve(shelf: Shelf): Solution {
 
 /** The board itself. */
 function strengthChecks(context: Context): Judged[] {
-  return [bendingCheck(context), ...shearChecks(context), bearingCheck(context), ...boxSkinCheck(context)];
+  return [
+    bendingCheck(context),
+    ...shearChecks(context),
+    ...torsionCheck(context),
+    bearingCheck(context),
+    ...boxSkinCheck(context),
+  ];
 }
 
 /** The brackets, and the board on them. */

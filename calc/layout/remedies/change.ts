@@ -52,6 +52,7 @@ const board = [
   'bending',
   'shear',
   'glue-line',
+  'torsion',
   'deflection-live',
   'deflection-long-term',
   'board-past-bracket',

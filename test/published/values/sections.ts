@@ -1,6 +1,7 @@
 import * as sections from '../../../calc/mechanics/section-formulas.ts';
 import { armStress, strutStress } from '../../../calc/standards/aisc-360/steel-arm.ts';
 import { handStress, noseStress, skinStress } from '../../../calc/elements/bracket-formulas.ts';
+import * as torsion from '../../../calc/mechanics/torsion-formulas.ts';
 import * as members from '../../../calc/standards/nds-2018/3-members.ts';
 import { dressed, dressedSource, fourFigures } from './dressed-lumber.ts';
 import { published, type PublishedValue } from './published-value.ts';
@@ -194,9 +195,49 @@ const layers: PublishedValue[] = [
   ),
 ];
 
+/** Largest stress of a twisted rectangle T / (α b t²): α for b / t, as printed to three figures. */
+const twisted = [
+  [1, 0.208],
+  [1.5, 0.231],
+  [2, 0.246],
+  [3, 0.267],
+  [4, 0.282],
+  [6, 0.299],
+  [8, 0.307],
+  [10, 0.313],
+] as const;
+const torsionValues: PublishedValue[] = [
+  ...twisted.map(([ratio, alpha]) =>
+    published(
+      torsion.twistedRectangle,
+      { T: 100, b: ratio * 0.02, t: 0.02 },
+      100 / (alpha * ratio * 0.02 ** 3),
+      {
+        source: `Timoshenko, Strength of Materials, part I, torsion of a rectangular shaft, b/t ${ratio}`,
+        memory: true,
+        tolerance: 5e-3,
+        why: 'three figures, and a series that is within half a hundredth',
+      },
+    ),
+  ),
+  published(torsion.twistedBox, { T: 1000, A_m: 0.2 * 0.1, t: 0.005 }, 1000 / (2 * 0.02 * 0.005), {
+    source: 'Timoshenko, Strength of Materials, part II, thin tubes: T / 2At (Bredt)',
+    memory: true,
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
+  published(torsion.torqueShare, { T: 90, GJ_i: 10, GJ: 30 }, 30, {
+    source: 'Timoshenko, Strength of Materials, part I, shafts side by side turn alike',
+    memory: true,
+    tolerance: 1e-9,
+    why: 'one of three equal shafts takes a third',
+  }),
+];
+
 export const sectionValues: readonly PublishedValue[] = [
   ...properties,
   ...stresses,
   ...inclinedAxes,
   ...layers,
+  ...torsionValues,
 ];

@@ -15,7 +15,7 @@ import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 
 /** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
-interface Cut {
+export interface Cut {
   readonly id: 'shear' | 'glue-line';
   readonly title: string;
   readonly moments: FirstMoments;
@@ -43,7 +43,8 @@ export function shearChecks(context: Context): Judged[] {
   return judged;
 }
 
-function cutsOf(board: Board): Cut[] {
+/** Every cut of a board that shear by bending is judged at. */
+export function cutsOf(board: Board): Cut[] {
   const { parts, section, bonded, glueLines } = board;
   const none = { EQx_Nm: 0, EQy_Nm: 0 };
   if (parts.length === 1 || !bonded) {
@@ -79,7 +80,8 @@ function cutsOf(board: Board): Cut[] {
   return [...levels, ...glued];
 }
 
-function stressPerForce(board: Board, cut: Cut): number {
+/** Shear stress at a cut for a unit force, Pa for each N. */
+export function stressPerForce(board: Board, cut: Cut): number {
   const [part] = cut.parts;
   if (cut.alone && part !== undefined) {
     const share = board.parts.length === 1 ? 1 : ownStiffness(part) / board.EI_Nm2;
@@ -139,7 +141,8 @@ function judge(context: Context, cut: Cut, situation: Situation): Judged {
   };
 }
 
-function stressSteps(board: Board, cut: Cut, V: number, { shelf }: Context): Worked[] {
+/** The shear stress at a cut, worked out. */
+export function stressSteps(board: Board, cut: Cut, V: number, { shelf }: Pick<Context, 'shelf'>): Worked[] {
   const { system } = shelf;
   const [part] = cut.parts;
   if (cut.alone && part !== undefined) {

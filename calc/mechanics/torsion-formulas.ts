@@ -1,0 +1,62 @@
+import { formula } from '../formula/formula.ts';
+
+const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
+
+/** Torque at a bracket: what stands, and one load that roams. */
+export const endTorque = formula({
+  symbol: 'T',
+  caption: 'torque beside the bracket',
+  expression: 'T_s + P * e_t',
+  symbols: { T_s: 'N.m', P: 'N', e_t: 'm' },
+  unit: 'N.m',
+  source: mechanics('load times its distance from mid-depth'),
+});
+
+/** Share of a torque that one part takes: all turn alike. */
+export const torqueShare = formula({
+  symbol: 'T_i',
+  caption: 'torque in the part',
+  expression: 'T * GJ_i / GJ',
+  symbols: { T: 'N.m', GJ_i: 'N.m2', GJ: 'N.m2' },
+  unit: 'N.m',
+  source: mechanics('parts share a torque by their stiffness'),
+});
+
+/** Largest shear stress of a twisted rectangle, in the middle of its broad face; b is its long side. */
+export const twistedRectangle = formula({
+  symbol: 'f_vt',
+  caption: 'shear stress by twisting',
+  expression:
+    '3 * T / (b * t^2) * (1 + 0.6095 * t / b + 0.8865 * (t / b)^2 - 1.8023 * (t / b)^3 + 0.91 * (t / b)^4)',
+  symbols: { T: 'N.m', b: 'm', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: "Roark's Formulas for Stress and Strain",
+    edition: '',
+    clause: 'torsion, solid rectangular section',
+  },
+});
+
+/** Shear stress in the wall of a twisted box (Bredt). */
+export const twistedBox = formula({
+  symbol: 'f_vt',
+  caption: 'shear stress by twisting',
+  expression: 'T / (2 * A_m * t)',
+  symbols: { T: 'N.m', A_m: 'm2', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: "Roark's Formulas for Stress and Strain",
+    edition: '',
+    clause: 'torsion, thin closed section',
+  },
+});
+
+/** Shear of bending and of twisting, as if they were largest in one place. */
+export const shearTogether = formula({
+  symbol: 'f_vT',
+  caption: 'shear stress by twisting and bending together',
+  expression: 'f_v + f_vt',
+  symbols: { f_v: 'Pa', f_vt: 'Pa' },
+  unit: 'Pa',
+  source: mechanics('largest stresses added'),
+});
