@@ -282,7 +282,9 @@ function readLoads({ loads, top }: CounterOverhangDocument, system: UnitSystem):
         : []),
       ...(area === undefined
         ? []
-        : ['What is served stands on the overhangs alone or on the whole top, whichever is worse.']),
+        : [
+            'What is served stands on the overhangs alone or on the whole top, or where there are several of them on one alone or everywhere but there, whichever is worst.',
+          ]),
     ],
   };
 }
