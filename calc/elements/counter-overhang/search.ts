@@ -160,7 +160,7 @@ function withoutBrink({ onBound, tips }: Trial): Map<EffectName, Worst> {
   onBound.forEach((effects, bound) => {
     const atBrink = standing.length > 0 && tips.has(bound);
     effects.forEach((effect, name) => {
-      if (atBrink && (name === 'lift' || name.startsWith('edge '))) return;
+      if (atBrink && (name === 'lift' || name.includes('edge '))) return;
       if (effect.value > (all.get(name)?.value ?? -Infinity)) all.set(name, effect);
     });
   });

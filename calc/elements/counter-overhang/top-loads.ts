@@ -1,4 +1,4 @@
-import { fieldsUnder, fieldUnder } from '../../mechanics/plate/free-plate.ts';
+import { fieldsUnder, fieldUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import type { Overhang } from './overhang.ts';
@@ -131,11 +131,11 @@ export interface EvenLoads {
 }
 
 /** Every combination and every field begins with them. */
-const known = new WeakMap<TopModel, EvenLoads>();
+const known = new WeakMap<FreePlate, EvenLoads>();
 
 /** Own weight and what is served on a top, each arrangement solved once. */
 export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
-  const held = known.get(model);
+  const held = known.get(model.plate);
   if (held !== undefined) return held;
   const prepared = (loads: readonly PlateLoad[]): PreparedLoad => ({
     field: fieldUnder(model.plate, loads),
@@ -147,7 +147,7 @@ export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
     return loads.length === 0 ? null : prepared(loads);
   });
   const made: EvenLoads = { own, alone, all: once((served) => together(own, alone(served))) };
-  known.set(model, made);
+  known.set(model.plate, made);
   return made;
 }
 
