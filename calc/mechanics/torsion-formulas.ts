@@ -22,19 +22,30 @@ export const torqueShare = formula({
   source: mechanics('parts share a torque by their stiffness'),
 });
 
+const solidRectangle = {
+  document: "Roark's Formulas for Stress and Strain",
+  edition: '',
+  clause: 'torsion, solid rectangular section',
+};
+
+/** What a twisted rectangle is strained more than a thin one; r_t is its short side over its long one. */
+export const rectangleFactor = formula({
+  symbol: 'k_T',
+  caption: 'factor of the shape, by its short side over its long one',
+  expression: '1 + 0.6095 * r_t + 0.8865 * r_t^2 - 1.8023 * r_t^3 + 0.91 * r_t^4',
+  symbols: { r_t: '1' },
+  unit: '1',
+  source: solidRectangle,
+});
+
 /** Largest shear stress of a twisted rectangle, in the middle of its broad face; b is its long side. */
 export const twistedRectangle = formula({
   symbol: 'f_vt',
   caption: 'shear stress by twisting',
-  expression:
-    '3 * T / (b * t^2) * (1 + 0.6095 * t / b + 0.8865 * (t / b)^2 - 1.8023 * (t / b)^3 + 0.91 * (t / b)^4)',
-  symbols: { T: 'N.m', b: 'm', t: 'm' },
+  expression: '3 * T * k_T / (b * t^2)',
+  symbols: { T: 'N.m', k_T: '1', b: 'm', t: 'm' },
   unit: 'Pa',
-  source: {
-    document: "Roark's Formulas for Stress and Strain",
-    edition: '',
-    clause: 'torsion, solid rectangular section',
-  },
+  source: solidRectangle,
 });
 
 /** Shear stress in the wall of a twisted box (Bredt). */

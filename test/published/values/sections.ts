@@ -208,17 +208,23 @@ const twisted = [
 ] as const;
 const torsionValues: PublishedValue[] = [
   ...twisted.map(([ratio, alpha]) =>
-    published(
-      torsion.twistedRectangle,
-      { T: 100, b: ratio * 0.02, t: 0.02 },
-      100 / (alpha * ratio * 0.02 ** 3),
-      {
-        source: `Timoshenko, Strength of Materials, part I, torsion of a rectangular shaft, b/t ${ratio}`,
-        memory: true,
-        tolerance: 5e-3,
-        why: 'three figures, and a series that is within half a hundredth',
-      },
-    ),
+    published(torsion.rectangleFactor, { r_t: 1 / ratio }, 1 / (3 * alpha), {
+      source: `Timoshenko, Strength of Materials, part I, torsion of a rectangular shaft, b/t ${ratio}: 1 / 3α`,
+      memory: true,
+      tolerance: 5e-3,
+      why: 'three figures, and a series that is within half a hundredth',
+    }),
+  ),
+  published(
+    torsion.twistedRectangle,
+    { T: 100, k_T: 1 / (3 * 0.246), b: 0.04, t: 0.02 },
+    100 / (0.246 * 0.04 * 0.02 ** 2),
+    {
+      source: 'Timoshenko, Strength of Materials, part I, torsion of a rectangular shaft: T / α b t², b/t 2',
+      memory: true,
+      tolerance: 1e-9,
+      why: 'the same α in both',
+    },
   ),
   published(torsion.twistedBox, { T: 1000, A_m: 0.2 * 0.1, t: 0.005 }, 1000 / (2 * 0.02 * 0.005), {
     source: 'Timoshenko, Strength of Materials, part II, thin tubes: T / 2At (Bredt)',

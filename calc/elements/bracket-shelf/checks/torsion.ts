@@ -5,6 +5,7 @@ import { work, type Worked } from '../../../formula/step.ts';
 import { torsionOfRectangle } from '../../../mechanics/section.ts';
 import {
   endTorque,
+  rectangleFactor,
   shearTogether,
   torqueShare,
   twistedBox,
@@ -159,8 +160,9 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
       ? null
       : work(torqueShare, { T: torque.value, GJ_i: twisted.GJ_Nm2, GJ: twisted.whole_Nm2 }, system);
   const stress = twistStress(twisted).work(share?.value ?? torque.value, system);
+  const f_vt = stress[stress.length - 1]?.value ?? NaN;
   const f_v = direct[direct.length - 1]?.value ?? 0;
-  const both = work(shearTogether, { f_v, f_vt: stress.value }, system);
+  const both = work(shearTogether, { f_v, f_vt }, system);
   const resistance = weakestOf(context, twisted, combination.duration);
   const at_m = shelf.positions_m[support] ?? 0;
   return {
@@ -182,28 +184,32 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
       ...direct.map(({ step }) => step),
       torque.step,
       ...(share === null ? [] : [share.step]),
-      stress.step,
+      ...stress.map(({ step }) => step),
       both.step,
       ...(resistance.ok ? [resistance.step] : []),
     ],
   };
 }
 
-/** The formula of the stress that a torque makes in a part, ready for the torque. */
+/** The formula of the stress that a torque makes in a part, ready for the torque; the stress is the last line of its working. */
 function twistStress({ shape }: Twisted): {
   readonly evaluate: (T: number) => number;
-  readonly work: (T: number, system: UnitSystem) => Worked;
+  readonly work: (T: number, system: UnitSystem) => readonly [Worked, ...Worked[]];
 } {
   if (shape.kind === 'box') {
     const wall = { A_m: shape.area_m2, t: shape.t_m };
     return {
       evaluate: (T) => twistedBox.evaluate({ T, ...wall }),
-      work: (T, system) => work(twistedBox, { T, ...wall }, system),
+      work: (T, system) => [work(twistedBox, { T, ...wall }, system)],
     };
   }
   const sides = { b: shape.b_m, t: shape.t_m };
+  const r_t = shape.t_m / shape.b_m;
   return {
-    evaluate: (T) => twistedRectangle.evaluate({ T, ...sides }),
-    work: (T, system) => work(twistedRectangle, { T, ...sides }, system),
+    evaluate: (T) => twistedRectangle.evaluate({ T, k_T: rectangleFactor.evaluate({ r_t }), ...sides }),
+    work: (T, system) => {
+      const factor = work(rectangleFactor, { r_t }, system);
+      return [factor, work(twistedRectangle, { T, k_T: factor.value, ...sides }, system)];
+    },
   };
 }
