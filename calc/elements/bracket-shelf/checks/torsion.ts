@@ -169,7 +169,7 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
     check: makeCheck(
       {
         id: 'torsion',
-        title: `Shear of the ${twisted.name} by twisting and bending together`,
+        title: `Shear of the ${twisted.name}, twisted and bent`,
         unit: 'Pa',
         demand: both.value,
         capacity: resistance.ok ? resistance.value_Pa : null,
