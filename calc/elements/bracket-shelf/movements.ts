@@ -1,5 +1,4 @@
 import type { Bay } from '../../mechanics/bays.ts';
-import type { Limit } from '../../../shared/check-document/index.ts';
 import type { Context, Solved } from './context.ts';
 import type { FactorOf, Peak } from './forces.ts';
 import { largestMovements, type Datum } from './movement.ts';
@@ -101,10 +100,4 @@ function worstOver(
 
 function largestPeak(peaks: readonly Peak[]): Peak {
   return peaks.reduce((worst, peak) => (peak.value > worst.value ? peak : worst), { value: 0, at_m: 0 });
-}
-
-/** What a limit allows on a span, m; null where there is none. */
-export function allowedBy(limit: Limit, span_m: number): number | null {
-  if (limit.kind === 'none') return null;
-  return limit.kind === 'amount' ? limit.amount_m : span_m / limit.divisor;
 }

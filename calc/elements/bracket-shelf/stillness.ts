@@ -4,7 +4,8 @@ import { MovingLoad } from '../../mechanics/moving-load.ts';
 import { valueAt } from '../../mechanics/polynomial.ts';
 import type { FactorOf } from './forces.ts';
 import { modelOf, type Model } from './model.ts';
-import { allowedBy, liveFactor, longTermFactor, type Movements } from './movements.ts';
+import { allowedBy } from '../allowed-by.ts';
+import { liveFactor, longTermFactor, type Movements } from './movements.ts';
 import type { Shelf } from './shelf.ts';
 import { twistMovement } from './twist-of-bay.ts';
 

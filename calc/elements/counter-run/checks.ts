@@ -6,6 +6,7 @@ import { plateBendingStress, plateShearStress } from '../../mechanics/plate-form
 import { spanFraction } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Property } from '../../codes/design-code.ts';
+import { allowedBy } from '../allowed-by.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck, worstCheck } from '../make-check.ts';
 import { impliedStiffness, stripMovement } from './bow-formulas.ts';
@@ -137,7 +138,9 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
           demand: service.together.moved_m,
         });
   // What is laid on the panels has gone along with all that the years add: they are held to its limit too.
-  const isByFinish = finish !== null && allowedOf(finish.limit, span_m) < allowedOf(limits.longTerm, span_m);
+  const isByFinish =
+    finish !== null &&
+    (allowedBy(finish.limit, span_m) ?? Infinity) < (allowedBy(limits.longTerm, span_m) ?? Infinity);
   const years = limited(run, span_m, isByFinish ? finish.limit : limits.longTerm, {
     ...{
       id: `${words.id}-long-term`,
@@ -152,12 +155,6 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
     together,
     years === null ? null : { ...years, steps: [later.step, ...years.steps] },
   ].filter((each) => each !== null);
-}
-
-/** What a limit allows over a span, m; anything where there is none. */
-function allowedOf(limit: Limit, span_m: number): number {
-  if (limit.kind === 'none') return Infinity;
-  return limit.kind === 'amount' ? limit.amount_m : span_m / limit.divisor;
 }
 
 interface Movement {

@@ -245,7 +245,8 @@ describe('the board in front of the arm, across its grain', () => {
   it('a box whose front member is not over the arms hangs on its skins: cannot say', () => {
     const box = { depth: '12 in', thickness: '2 in', box: { skin: '1/4 in', frame: '1 in', members: 2 } };
     const ids = (arm: string) => check(shelf({ board: box, brackets: { arm } })).checks;
-    expect(ids('11-1/4 in').map(({ id }) => id)).not.toContain('board-past-bracket');
+    expect(ids('11-1/2 in').map(({ id }) => id)).not.toContain('board-past-bracket');
+    expect(ids('11-3/8 in').find(({ id }) => id === 'board-past-bracket')?.outcome).toBe('cannot-say');
     expect(judge(shelf({ board: box, brackets: { arm: '10-1/2 in' } }), 'board-past-bracket').outcome).toBe(
       'cannot-say',
     );

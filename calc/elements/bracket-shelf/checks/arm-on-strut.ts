@@ -1,4 +1,3 @@
-import type { Step } from '../../../../shared/check-result.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
 import { armBetween, armInFront, armPull, couple } from '../../bracket-formulas.ts';
@@ -125,10 +124,7 @@ function strutCheck({ shelf }: Context, bar: SteelBar, strut: Strut, turn: Turn)
   };
 }
 
-function inTension(
-  { F_y }: SteelBar,
-  { system }: Context['shelf'],
-): { readonly value_Pa: number; readonly steps: readonly Step[] } {
+function inTension({ F_y }: SteelBar, { system }: Context['shelf']): Allowed {
   const pulled = work(steel.allowableSteelTension, { F_y }, system);
   return { value_Pa: pulled.value, steps: [pulled.step] };
 }

@@ -6,7 +6,8 @@ import { frontEdge, spanFraction } from '../../../mechanics/section-formulas.ts'
 import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
-import { allowedBy, type BayMovements, type Movements } from '../movements.ts';
+import { allowedBy } from '../../allowed-by.ts';
+import type { BayMovements, Movements } from '../movements.ts';
 
 const titles = {
   'deflection-live': 'Movement under load, at the front edge',

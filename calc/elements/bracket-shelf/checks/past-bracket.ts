@@ -21,10 +21,10 @@ export function pastBracketCheck(context: Context): Judged[] {
   return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
-/** A box reaches past its arms by the front member of its frame, or it hangs on a skin. */
+/** A box reaches past its arms by no more than half of the front member of its frame, or it hangs on a skin. */
 function boxPastBracket(shelf: Shelf): Judged[] {
   const front = frameOf(shelf.board).at(-1);
-  if (front === undefined || shelf.bearingLength_m > front.y_m + least_m) return [];
+  if (front === undefined || shelf.bearingLength_m >= front.y_m + front.width_m / 2 - least_m) return [];
   const check = makeCheck(
     {
       id: 'board-past-bracket',
@@ -35,7 +35,7 @@ function boxPastBracket(shelf: Shelf): Judged[] {
       clause: 'no rule for a box on part of its frame',
       where: `the front member of its frame, ${show(front.y_m, 'm', shelf.system)} from the wall`,
       combination: '',
-      note: 'Cannot say: the arms end behind the front member of the frame, and the skins would have to carry it. Longer arms under that member would settle it.',
+      note: 'Cannot say: the arms end before the middle of the front member of the frame, and the skins would have to carry it. Longer arms under that member would settle it.',
     },
     shelf.system,
   );
