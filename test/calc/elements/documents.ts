@@ -70,7 +70,7 @@ function checkOf(result: CheckResult, id: string): Check {
 
 /** One check of a shelf or a counter, its numbers laid bare. */
 export function judge(document: BracketShelfInput | CounterOverhangInput | CounterRunInput, id: string) {
-  const found = checkOf(check(document), id);
+  const found = checkOf(check(document, { waysOut: false }), id);
   return {
     demand: found.demand?.value ?? NaN,
     capacity: found.capacity?.value ?? NaN,

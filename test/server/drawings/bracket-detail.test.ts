@@ -10,7 +10,7 @@ import { collisions, elements, outside, writings } from './parts.ts';
 const { brackets, wall } = plainShelf;
 const onStuds = { ...plainShelf, wall: { ...wall, studs: { at: brackets.positions } } };
 const detailOf = (document: BracketShelfInput, size: 'plain' | 'big' = 'plain'): Drawing | undefined =>
-  bracketDetail(shelf(document), check(document), size);
+  bracketDetail(shelf(document), check(document, { waysOut: false }), size);
 const drawn = (document: BracketShelfInput): Drawing => {
   const drawing = detailOf(document);
   if (drawing === undefined) throw new Error('There is no detail.');
