@@ -148,6 +148,11 @@ export class MovingLoad {
     return sum;
   }
 
+  /** The most that any place of the bay moves under a unit load that stands on it. */
+  mostUnderLoad(): number {
+    return largest(this.underLoad(), 0, this.#length).value;
+  }
+
   /** No place of the bay is lifted more than this by a unit load, wherever it stands. */
   mostLift(): number {
     let most = 0;

@@ -17,50 +17,64 @@ interface Stretch {
   readonly free: readonly Polynomial[];
 }
 
+/** What is known of a bay before its movement is looked for. */
+export interface Known {
+  /** The board as it stands with nothing on it, where that is on other brackets than in the model. */
+  readonly empty?: Model;
+  /** No place of the bay moves more than this under a unit load, wherever it stands, m/N. */
+  readonly reach_mpN?: number;
+  /** For each set of factors, a movement already found: where the bay surely moves no more, no more is said than that. */
+  readonly floors?: readonly number[];
+}
+
 /**
  * The largest movement of a bay, down or up, over every arrangement of the loads, for each of several sets of factors;
  * `value` is its size.
  *
  * A roaming load is moved to where it does most for the place that moves most, and the place is found again, until
  * neither changes: each of the two is exact, and the movement can only grow.
- *
- * @param empty the board as it stands with nothing on it, where that is on other brackets than in `model`
  */
 export function largestMovements(
   model: Model,
   bay: Bay,
   factors: readonly FactorOf[],
   datum: Datum,
-  empty: Model = model,
+  { empty = model, reach_mpN = Infinity, floors = [] }: Known = {},
 ): Peak[] {
   const moving =
     model.roaming.length === 0
       ? undefined
       : new MovingLoad(model.prepared.beam, bay, model.influence, datum === 'start');
-  return factors.map((factor) => {
-    const down = oneWay(model, bay, factor, datum, moving, 1, 0, empty);
-    const up = oneWay(model, bay, factor, datum, moving, -1, down.value, empty);
+  return factors.map((factor, index) => {
+    const sought = { model, bay, factor, datum, moving, empty, reach_mpN };
+    const floor = floors[index] ?? 0;
+    const down = oneWay(sought, 1, floor);
+    const up = oneWay(sought, -1, Math.max(floor, down.value));
     const worst = up.value > down.value ? up : down;
     return { value: worst.value, at_m: bay.from_m + worst.at_m };
   });
 }
 
+/** A bay under one set of factors. */
+interface Sought {
+  readonly model: Model;
+  readonly bay: Bay;
+  readonly factor: FactorOf;
+  readonly datum: Datum;
+  readonly moving: MovingLoad | undefined;
+  readonly empty: Model;
+  readonly reach_mpN: number;
+}
+
 /** The largest movement in one sense; where it surely can't beat `floor`, no more is said than that. */
-function oneWay(
-  model: Model,
-  bay: Bay,
-  factor: FactorOf,
-  datum: Datum,
-  moving: MovingLoad | undefined,
-  sense: 1 | -1,
-  floor: number,
-  empty: Model,
-): Peak {
-  const stretches = stretchesOf(model, bay, factor, datum, sense, empty);
+function oneWay(sought: Sought, sense: 1 | -1, floor: number): Peak {
+  const { model, bay, factor, moving, reach_mpN } = sought;
+  const stretches = stretchesOf(sought, sense);
   const standing = withoutRoaming(bay, stretches);
   const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
   if (moving === undefined || roaming_N === 0) return standing;
-  if (sense < 0 && standing.value + roaming_N * moving.mostLift() <= floor) return standing;
+  const reach = sense > 0 ? reach_mpN : Math.min(reach_mpN, moving.mostLift());
+  if (standing.value + roaming_N * reach <= floor) return standing;
   return withRoaming({ moving, sense, roaming_N, stretches }, standing);
 }
 
@@ -163,14 +177,7 @@ function peakUnder({ moving, sense, roaming_N, stretches }: Search, stand_m: num
   return best;
 }
 
-function stretchesOf(
-  model: Model,
-  bay: Bay,
-  factor: FactorOf,
-  datum: Datum,
-  sense: 1 | -1,
-  empty: Model,
-): Stretch[] {
+function stretchesOf({ model, bay, factor, datum, empty }: Sought, sense: 1 | -1): Stretch[] {
   const weightChange = empty === model || factor(null) !== 0 ? [] : [model, empty];
   const { grid_m } = model.prepared;
   const stretches: Stretch[] = [];

@@ -1,6 +1,7 @@
 import type { Bay } from '../../mechanics/bays.ts';
 import type { Context, Solved } from './context.ts';
 import type { FactorOf, Peak } from './forces.ts';
+import { MovingLoad } from '../../mechanics/moving-load.ts';
 import { largestMovements, type Datum } from './movement.ts';
 import type { Model } from './model.ts';
 import { twistMovement } from './twist-of-bay.ts';
@@ -36,8 +37,9 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   const longTerm = longTermFactor(shelf.board.creep.factor);
   const onFewer = solved.filter(isOnFewer);
   const onAll = solved.filter((each) => !isOnFewer(each));
+  const reaches = onFewer.map(({ model }) => reachesOf(model));
   const lifted = solved[0].model.bays.map((_, index) =>
-    worstOver(onFewer, index, longTerm, 'start', solved[0].model),
+    worstLifted(onFewer, reaches, index, longTerm, solved[0].model),
   );
   const worst = (index: number, datum: Datum): readonly [Peak, Peak] => {
     const [live, later] = worstOver(onAll, index, longTerm, datum);
@@ -73,29 +75,62 @@ function isOnFewer({ model }: Solved): boolean {
   return typeof model.stiffness !== 'number';
 }
 
-/**
- * Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. A board that
- * lifts off a bracket is measured from the line of the brackets, not from itself.
- *
- * @param empty the board where it began; each as it is where left out
- */
+/** Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. */
 function worstOver(
   solved: readonly Solved[],
   index: number,
   longTerm: FactorOf,
   datum: Datum,
-  empty?: Model,
 ): readonly [Peak, Peak] {
   const each = solved.flatMap(({ model }) => {
     const bay = model.bays[index];
-    return bay === undefined
-      ? []
-      : [largestMovements(model, bay, [liveFactor, longTerm], datum, empty ?? model)];
+    return bay === undefined ? [] : [largestMovements(model, bay, [liveFactor, longTerm], datum)];
   });
   return [
     largestPeak(each.flatMap(([live]) => live ?? [])),
     largestPeak(each.flatMap(([, later]) => later ?? [])),
   ];
+}
+
+/**
+ * The same over the sets of brackets a board that lifts off comes to stand on. It is measured from the line of all the
+ * brackets, not from itself, and one after another: a set on which the bay surely moves no more than on those before is
+ * not searched.
+ *
+ * @param empty the board where it began
+ */
+function worstLifted(
+  onFewer: readonly Solved[],
+  reaches: readonly (readonly number[])[],
+  index: number,
+  longTerm: FactorOf,
+  empty: Model,
+): readonly [Peak, Peak] {
+  let worst: readonly [Peak, Peak] = [largestPeak([]), largestPeak([])];
+  onFewer
+    .map(({ model }, k) => ({ model, reach_mpN: reaches[k]?.[index] ?? Infinity }))
+    .sort((a, b) => b.reach_mpN - a.reach_mpN)
+    .forEach(({ model, reach_mpN }) => {
+      const bay = model.bays[index];
+      if (bay === undefined) return;
+      const floors = worst.map(({ value }) => value);
+      const known = { empty, reach_mpN, floors };
+      const [live, later] = largestMovements(model, bay, [liveFactor, longTerm], 'start', known);
+      worst = [largestPeak([worst[0], live ?? worst[0]]), largestPeak([worst[1], later ?? worst[1]])];
+    });
+  return worst;
+}
+
+/**
+ * For each bay, what no place of it moves more than under a unit load anywhere, m/N. Measured from where the board began,
+ * what a load at one place does at another is the same the other way round (Maxwell), and no more than the geometric mean
+ * of what each does at its own place, since the energy of the two together is never below nothing.
+ */
+function reachesOf({ bays, influence, prepared, roaming }: Model): readonly number[] {
+  if (roaming.length === 0) return bays.map(() => 0);
+  const own = bays.map((bay) => new MovingLoad(prepared.beam, bay, influence, true).mostUnderLoad());
+  const most = Math.max(...own);
+  return own.map((each) => Math.sqrt(each * most));
 }
 
 function largestPeak(peaks: readonly Peak[]): Peak {
