@@ -52,6 +52,8 @@ export interface SheetModel {
   readonly hasNotes: boolean;
   /** The thing itself; none where nothing of it can be drawn. */
   readonly whole: readonly SheetPicture[];
+  /** Whether it stands beside the cautions, so that the checks keep to the first page. */
+  readonly isBeside: boolean;
   readonly sections: readonly SheetSection[];
   /** How to read the lines of working. */
   readonly reading: string;
@@ -91,7 +93,7 @@ export function sheetModel(
     result.worksheet.sections,
     {
       section: pictures.section.map(across),
-      analysis: pictures.diagrams.map(inTwo),
+      analysis: pictures.diagrams.map(onPaper),
       fixings: pictures.detail.map(across),
     },
     typesetter,
@@ -118,7 +120,8 @@ export function sheetModel(
     checks,
     notes: checks.filter(({ hasNote }) => hasNote),
     hasNotes: checks.some(({ hasNote }) => hasNote),
-    whole: pictures.whole.map(inTwo),
+    whole: pictures.whole.map(onPaper),
+    isBeside: pictures.whole.some(({ isHalf }) => isHalf),
     sections,
     reading: readingWords[document.units ?? 'inch-pound'],
     warnings: result.warnings,
@@ -151,7 +154,7 @@ function across(drawing: Drawing): SheetPicture {
   return { wide: drawing.svg, narrow: '', hasNarrow: false };
 }
 
-function inTwo({ wide, narrow, isAcross }: DrawingView): SheetPicture {
-  if (isAcross) return across(wide);
+function onPaper({ wide, narrow, isHalf }: DrawingView): SheetPicture {
+  if (isHalf) return across(narrow);
   return { wide: wide.svg, narrow: narrow.svg, hasNarrow: true };
 }

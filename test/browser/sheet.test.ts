@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { addressOf } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
+import { findProgram } from '../run/programs.ts';
 import { closeBrackets, crowdedLoads } from '../server/drawings/documents.ts';
+import { pagesOf as textsOfPages } from '../server/sheets/pdf/read-pdf.ts';
 import { expectOpenToAll } from './sound-page.ts';
 import { describeInBrowser } from './visitor.ts';
 
@@ -12,6 +15,12 @@ const crowdedSheet = sheetAddress({
   loads: crowdedLoads,
   brackets: { ...demoCheck.brackets, positions: closeBrackets },
 });
+
+const example = (name: string): string =>
+  sheetAddress(
+    JSON.parse(readFileSync(new URL(`../../docs/examples/${name}.json`, import.meta.url), 'utf8')),
+  );
+const examples = ['display-shelf', 'coat-rail', 'stool-overhang', 'stone-counter'];
 
 /** How many pages a PDF has, by the count its own page tree states. */
 const pagesOf = (pdf: Buffer): number =>
@@ -117,6 +126,37 @@ describeInBrowser('the sheet in a browser', ({ visit }) => {
       expect(await bottomOnPaper(demoSheet, paper, '.sheet-checks')).toBeGreaterThan(40);
     },
   );
+
+  it.each(examples.flatMap((name) => [[name, 'letter'] as const, [name, 'a4'] as const]))(
+    'keeps the checks of each element on the first page: %s on %s',
+    async (name, paper) => {
+      expect(await bottomOnPaper(example(name), paper, '.sheet-checks')).toBeGreaterThan(0);
+    },
+  );
+
+  it.skipIf(findProgram('pdftotext') === undefined)(
+    'leaves no heading of a chapter at the foot of a page, wherever on it its drawing comes to stand',
+    async () => {
+      const page = await visit(`${example('stool-overhang')}&paper=letter`);
+      const titles = await page.locator('.sheet-section > h2').allInnerTexts();
+      expect(titles.length).toBeGreaterThan(5);
+      const margins = /Shelf and overhang check: a calculation aid|Sheet \d+ of \d+/g;
+      for (const down_mm of [0, 40, 80, 120, 160, 200]) {
+        await page.evaluate(`document.querySelector('.sheet-reading').style.paddingTop = '${down_mm}mm'`);
+        const pages = await textsOfPages(await page.pdf({ preferCSSPageSize: true }));
+        for (const ending of pages.map((text) => text.replace(margins, '').replace(/\s+/g, '')))
+          expect(titles.filter((title) => ending.endsWith(title.replace(/\s+/g, '')))).toEqual([]);
+      }
+    },
+  );
+
+  it('is set in its own letters, which it brings along', async () => {
+    const page = await visit(demoSheet);
+    for (const weight of [400, 600])
+      expect(await page.evaluate(`document.fonts.check("${weight} 16px 'Source Sans 3'")`)).toBe(true);
+    const family = `getComputedStyle(document.querySelector('.sheet-checks td')).fontFamily`;
+    expect(await page.evaluate(family)).toMatch(/^"?Source Sans 3"?,/);
+  });
 
   it('keeps the cautions on the first page however crowded the drawing is', async () => {
     expect(await bottomOnPaper(crowdedSheet, 'letter', '.sheet-cautions')).toBeGreaterThan(0);
