@@ -29,6 +29,10 @@ describeInBrowser('the check page as it is seen', ({ visit, home }) => {
     expect(await glance.innerText()).toMatch(/\d+\s?%/);
     const word = await page.locator('#verdict h2').innerText();
     expect(await glance.innerText()).toContain(word);
+    const cut = await page.evaluate<string[]>(`[...document.querySelectorAll('.glance span')]
+      .filter((each) => each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1)
+      .map((each) => each.textContent)`);
+    expect(cut).toEqual([]);
     await glance.locator('a').click();
     await eventually(async () => (await page.locator('#verdict').boundingBox())?.y).toBeLessThan(740);
   });

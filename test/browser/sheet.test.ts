@@ -73,6 +73,32 @@ describeInBrowser('the sheet in a browser', ({ visit }) => {
     },
   );
 
+  it.each(['light', 'dark'] as const)(
+    'says at the edge of a table that there is more beyond it, in the %s',
+    async (colorScheme) => {
+      const page = await visit(demoSheet, { viewport: { width: 360, height: 4000 }, colorScheme });
+      const table = page.locator('.sheet-scroll:has(.sheet-checks)');
+      const { wide, room } = await page.evaluate<{ wide: number; room: number }>(
+        `(({ scrollWidth, clientWidth }) => ({ wide: scrollWidth, room: clientWidth }))(document.querySelector('.sheet-scroll:has(.sheet-checks)'))`,
+      );
+      expect(wide).toBeGreaterThan(room);
+      // A band without words: between the caption and the edge. Its last pixels are shaded until the end is reached.
+      const band = async (): Promise<Buffer> => {
+        const box = await table.boundingBox();
+        const clip = { x: (box?.x ?? 0) + room - 8, y: (box?.y ?? 0) + 2, width: 8, height: 4 };
+        return page.screenshot({ clip, animations: 'disabled' });
+      };
+      const begun = await band();
+      await page.evaluate(`document.querySelector('.sheet-scroll:has(.sheet-checks)').scrollLeft = 9999`);
+      const ended = await band();
+      expect(begun.equals(ended)).toBe(false);
+      await page.evaluate(
+        `document.querySelector('.sheet-scroll:has(.sheet-checks)').style.background = 'var(--paper)'`,
+      );
+      expect(ended.equals(await band())).toBe(true);
+    },
+  );
+
   it('sets its formulas in the font that has the signs for them', async () => {
     const page = await visit(demoSheet);
     expect(await page.evaluate(`document.fonts.check("16px 'Noto Sans Math'")`)).toBe(true);
@@ -161,6 +187,26 @@ describeInBrowser('the sheet in a browser', ({ visit }) => {
   it('keeps the cautions on the first page however crowded the drawing is', async () => {
     expect(await bottomOnPaper(crowdedSheet, 'letter', '.sheet-cautions')).toBeGreaterThan(0);
   });
+
+  it.each(['light', 'dark'] as const)(
+    'edges labels on tones in the colour of its paper, in the %s',
+    async (colorScheme) => {
+      const page = await visit(example('stool-overhang'), { colorScheme });
+      const ground = `getComputedStyle(document.querySelector('.sheet')).backgroundColor`;
+      const edges = `[...document.querySelectorAll('.drawing .clear')].map((each) => getComputedStyle(each).stroke)`;
+      const isEdged = async (): Promise<void> => {
+        const [colour, strokes] = await Promise.all([
+          page.evaluate<string>(ground),
+          page.evaluate<string[]>(edges),
+        ]);
+        expect(strokes.length).toBeGreaterThan(1);
+        expect(new Set(strokes)).toEqual(new Set([colour]));
+      };
+      await isEdged();
+      await page.emulateMedia({ media: 'print', colorScheme });
+      await isEdged();
+    },
+  );
 
   it('prints black on white, whatever the screen looks like', async () => {
     const page = await visit(demoSheet, { colorScheme: 'dark' });
