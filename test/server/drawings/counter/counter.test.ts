@@ -105,6 +105,9 @@ describe('a counter run from the front', () => {
     if (!reading.ok || reading.document.element !== 'counter-run') throw new Error('not a run');
     for (const view of ['wide', 'narrow'] as const) {
       const { svg } = runSection(reading.document, view);
+      expect(writings(svg).map(({ words }) => words)).toEqual(
+        expect.arrayContaining(['3/8 in stone', 'somebody standing']),
+      );
       expect(outside(svg)).toEqual([]);
       expect(collisions(svg)).toEqual([]);
     }
