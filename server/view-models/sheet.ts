@@ -23,6 +23,7 @@ import {
   type SheetField,
   type SheetHead,
 } from './sheet-head.ts';
+import { unbroken } from './unbroken.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 
 /** Everything the sheet shows, on a page or on paper. Pictures are SVG; formulas and symbols are as the typesetter set them. */
@@ -115,7 +116,7 @@ export function sheetModel(
     a4Address: `/sheet?${query}&paper=a4`,
     headAddress: headAddress(title, fingerprint),
     verdict: outcomeWords(result.verdict),
-    summary: summaryAfterWord(result),
+    summary: unbroken(summaryAfterWord(result)),
     governing: checks.filter(({ governs }) => governs),
     checks,
     notes: checks.filter(({ hasNote }) => hasNote),
