@@ -12,15 +12,20 @@ interface FontFile {
   readonly file: string;
 }
 
-/** The fonts of the formulas. Noto Sans Math is under the SIL Open Font License, the other under the MIT licence. */
+/**
+ * The sheet's own font and those of the formulas. Source Sans and Noto Sans Math are under the SIL Open Font License, the
+ * other under the MIT licence.
+ */
 function fontFiles(): FontFile[] {
   return [
+    fontFile('source-sans', 'source-sans', 'WOFF2/TTF/SourceSans3-Regular.ttf.woff2'),
+    fontFile('source-sans-semibold', 'source-sans', 'WOFF2/TTF/SourceSans3-Semibold.ttf.woff2'),
     fontFile('noto-sans-math', '@fontsource/noto-sans-math', 'files/noto-sans-math-latin-400-normal.woff2'),
     fontFile('temml', 'temml', 'dist/Temml.woff2'),
   ];
 }
 
-/** Serves the fonts of the formulas. */
+/** Serves the fonts of the sheet and of the formulas. */
 export function fontRoutes(): Router {
   const router = Router();
   for (const { path, file } of fontFiles()) {

@@ -10,6 +10,7 @@ import type { CheckForm } from './form/index.ts';
 import { cautionInShort, outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 import type { DrawingView } from './drawing-views.ts';
 import { picturesOf } from './pictures.ts';
+import { unbroken } from './unbroken.ts';
 import { waysOutView, type WaysOutView } from './ways-out.ts';
 
 /** The verdict, as it stands large over the checks and small in the bar that is always in sight. */
@@ -140,7 +141,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
     ...shared,
     verdict: {
       ...outcome,
-      sentence: summaryAfterWord(result),
+      sentence: unbroken(summaryAfterWord(result)),
       mostUsed,
       announcement: `${outcome.word}. ${mostUsed}.`,
       firstCaution: caution.aid,

@@ -9,12 +9,18 @@ export function counterPictures(document: CounterOverhangDocument, result: Count
   const under = underCounter(document);
   return {
     whole: [
-      { wide: plan(document, result, 'wide'), narrow: plan(document, result, 'narrow'), isAcross: false },
+      {
+        wide: plan(document, result, 'wide'),
+        narrow: plan(document, result, 'narrow'),
+        isAcross: false,
+        isHalf: true,
+      },
     ],
     diagrams: bandsOf(document, result).map((each): DrawingView => ({
       wide: contourPicture({ ...document, under }, each, 'wide'),
       narrow: contourPicture({ ...document, under }, each, 'narrow'),
       isAcross: false,
+      isHalf: true,
     })),
     section: [counterSection(document)],
     detail: [],

@@ -6,6 +6,8 @@ export interface DrawingView {
   readonly narrow: Drawing;
   /** Whether the two are one, as wide as a phone. */
   readonly isAcross: boolean;
+  /** Whether the narrow one serves paper: it is about as high as it is wide, and across the whole sheet would fill a page. */
+  readonly isHalf: boolean;
 }
 
 /** The drawings of a check: the one that stands over the verdict, and those that go with chapters of the calculation. */

@@ -8,6 +8,7 @@ import { loadWords } from '../installer/load-words.ts';
 import { workSteps } from '../installer/steps.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 import type { SheetContext } from './sheet.ts';
+import { unbroken } from './unbroken.ts';
 
 /** What is told only where the check holds: how to put the shelf up, and what may stand on it. */
 interface InstallerGo {
@@ -96,9 +97,9 @@ const firstWords: Readonly<Record<CheckResult['verdict'], string>> = {
 function goOf(document: BracketShelfDocument, { warnings }: CheckResult): InstallerGo {
   const { sentences, label } = loadWords(document);
   return {
-    steps: workSteps(document, jobOf(document)),
-    loads: sentences,
-    labelLimit: label,
+    steps: workSteps(document, jobOf(document)).map(unbroken),
+    loads: sentences.map(unbroken),
+    labelLimit: unbroken(label),
     labelWarned: labelWarned(warnings.length),
   };
 }

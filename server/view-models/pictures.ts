@@ -12,7 +12,7 @@ export function picturesOf(checked: Checked): Pictures {
   const details = detail === undefined ? [] : [detail];
   if (checked.element === 'wall-fixing') {
     return {
-      whole: details.map((each) => ({ wide: each, narrow: each, isAcross: true })),
+      whole: details.map((each) => ({ wide: each, narrow: each, isAcross: true, isHalf: true })),
       diagrams: [],
       section: [],
       detail: [],
@@ -25,6 +25,7 @@ export function picturesOf(checked: Checked): Pictures {
         wide: elevation(document, result, 'wide'),
         narrow: elevation(document, result, 'narrow'),
         isAcross: false,
+        isHalf: false,
       },
     ],
     diagrams: [
@@ -32,6 +33,7 @@ export function picturesOf(checked: Checked): Pictures {
         wide: diagrams(document, result, 'wide'),
         narrow: diagrams(document, result, 'narrow'),
         isAcross: false,
+        isHalf: false,
       },
     ],
     section: [section(document)],

@@ -11,7 +11,14 @@ export function runPictures(document: CounterRunDocument, result: CounterRunResu
   const top = { length: document.opening, depth: document.depth };
   const under = endLines(document);
   return {
-    whole: [{ wide: runSection(document, 'wide'), narrow: runSection(document, 'narrow'), isAcross: false }],
+    whole: [
+      {
+        wide: runSection(document, 'wide'),
+        narrow: runSection(document, 'narrow'),
+        isAcross: false,
+        isHalf: false,
+      },
+    ],
     diagrams: [
       ...bands('movement', 'Movement down', movement, units),
       ...bands('across-grain', 'Stress across the panel', acrossGrain, units),
@@ -19,6 +26,7 @@ export function runPictures(document: CounterRunDocument, result: CounterRunResu
       wide: contourPicture({ units, top, base: { back: 0, front: document.depth }, under }, each, 'wide'),
       narrow: contourPicture({ units, top, base: { back: 0, front: document.depth }, under }, each, 'narrow'),
       isAcross: false,
+      isHalf: true,
     })),
     section: [],
     detail: [],

@@ -49,6 +49,7 @@ export interface SheetSection {
   readonly number: string;
   readonly title: string;
   readonly pictures: readonly SheetPicture[];
+  readonly hasPictures: boolean;
   readonly statements: readonly SheetStatement[];
   readonly hasStatements: boolean;
   readonly steps: readonly SheetStep[];
@@ -96,6 +97,7 @@ function sheetSection(
     number,
     title: section.title,
     pictures,
+    hasPictures: pictures.length > 0,
     statements: section.statements.map(({ label, value, source }) => ({
       label: prosePieces(label, typesetter),
       value: tableValue(value),

@@ -23,6 +23,7 @@ import {
   type SheetField,
   type SheetHead,
 } from './sheet-head.ts';
+import { unbroken } from './unbroken.ts';
 import { outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 
 /** Everything the sheet shows, on a page or on paper. Pictures are SVG; formulas and symbols are as the typesetter set them. */
@@ -52,6 +53,8 @@ export interface SheetModel {
   readonly hasNotes: boolean;
   /** The thing itself; none where nothing of it can be drawn. */
   readonly whole: readonly SheetPicture[];
+  /** Whether it stands beside the cautions, so that the checks keep to the first page. */
+  readonly isBeside: boolean;
   readonly sections: readonly SheetSection[];
   /** How to read the lines of working. */
   readonly reading: string;
@@ -91,7 +94,7 @@ export function sheetModel(
     result.worksheet.sections,
     {
       section: pictures.section.map(across),
-      analysis: pictures.diagrams.map(inTwo),
+      analysis: pictures.diagrams.map(onPaper),
       fixings: pictures.detail.map(across),
     },
     typesetter,
@@ -113,12 +116,13 @@ export function sheetModel(
     a4Address: `/sheet?${query}&paper=a4`,
     headAddress: headAddress(title, fingerprint),
     verdict: outcomeWords(result.verdict),
-    summary: summaryAfterWord(result),
+    summary: unbroken(summaryAfterWord(result)),
     governing: checks.filter(({ governs }) => governs),
     checks,
     notes: checks.filter(({ hasNote }) => hasNote),
     hasNotes: checks.some(({ hasNote }) => hasNote),
-    whole: pictures.whole.map(inTwo),
+    whole: pictures.whole.map(onPaper),
+    isBeside: pictures.whole.some(({ isHalf }) => isHalf),
     sections,
     reading: readingWords[document.units ?? 'inch-pound'],
     warnings: result.warnings,
@@ -151,7 +155,7 @@ function across(drawing: Drawing): SheetPicture {
   return { wide: drawing.svg, narrow: '', hasNarrow: false };
 }
 
-function inTwo({ wide, narrow, isAcross }: DrawingView): SheetPicture {
-  if (isAcross) return across(wide);
+function onPaper({ wide, narrow, isHalf }: DrawingView): SheetPicture {
+  if (isHalf) return across(narrow);
   return { wide: wide.svg, narrow: narrow.svg, hasNarrow: true };
 }

@@ -1,6 +1,13 @@
 import { listed, lowerFirst } from '../words.ts';
 import { z } from 'zod';
-import { parseQuantity, show, unitAdvice, unitOfKind, type Kind } from '../quantity/index.ts';
+import {
+  parseQuantity,
+  showEnd,
+  unitAdvice,
+  unitOfKind,
+  type Kind,
+  type UnitSystem,
+} from '../quantity/index.ts';
 
 /** The range a field takes, in SI, and how it is written in a message. */
 interface Range {
@@ -18,8 +25,9 @@ interface Range {
  */
 export function quantityField(kind: Kind, range: Range, meaning: string) {
   const unit = unitOfKind[kind];
-  const low = `${range.above ? 'more than ' : 'from '}${show(range.from, unit, 'inch-pound')}`;
-  const bounds = `${low} to ${show(range.to, unit, 'inch-pound')} (${show(range.to, unit, 'metric')})`;
+  const ends = (system: UnitSystem): string =>
+    `${showEnd(range.from, unit, system, 'up')} to ${showEnd(range.to, unit, system, 'down')}`;
+  const bounds = `${range.above ? 'more than' : 'from'} ${ends('inch-pound')} (${ends('metric')})`;
   return z
     .string({
       // What is missing, as in a form, is no number that should have been text.

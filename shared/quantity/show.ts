@@ -103,6 +103,22 @@ export function show(value: number, unit: Unit, system: UnitSystem): string {
   return joined(significant(value / display.size, 3), display.unit);
 }
 
+/**
+ * The end of a range, as somebody may type it: to four figures, rounded to the side that is still taken.
+ *
+ * @param side `up` for the lower end, `down` for the upper one
+ */
+export function showEnd(value: number, unit: Unit, system: UnitSystem, side: 'up' | 'down'): string {
+  const display = resultUnits[system][unit];
+  const number = value / display.size;
+  if (number === 0) return joined('0', display.unit);
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(number))) - 3);
+  const steps = number / step;
+  const whole = Math.abs(steps - Math.round(steps)) < 1e-6 ? Math.round(steps) : undefined;
+  const rounded = whole ?? (side === 'up' ? Math.ceil(steps) : Math.floor(steps));
+  return joined(String(Number((rounded * step).toPrecision(4))), display.unit);
+}
+
 /** A result that carries its SI value, its unit and the words for it. */
 export function quantity(value: number, unit: Unit, system: UnitSystem): Quantity {
   return { value, unit, shown: show(value, unit, system) };

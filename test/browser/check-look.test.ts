@@ -29,6 +29,10 @@ describeInBrowser('the check page as it is seen', ({ visit, home }) => {
     expect(await glance.innerText()).toMatch(/\d+\s?%/);
     const word = await page.locator('#verdict h2').innerText();
     expect(await glance.innerText()).toContain(word);
+    const cut = await page.evaluate<string[]>(`[...document.querySelectorAll('.glance span')]
+      .filter((each) => each.scrollWidth > each.clientWidth + 1 || each.scrollHeight > each.clientHeight + 1)
+      .map((each) => each.textContent)`);
+    expect(cut).toEqual([]);
     await glance.locator('a').click();
     await eventually(async () => (await page.locator('#verdict').boundingBox())?.y).toBeLessThan(740);
   });
@@ -69,6 +73,66 @@ describeInBrowser('the check page as it is seen', ({ visit, home }) => {
     },
     240_000,
   );
+
+  it.each([360, 1440])(
+    'takes a row in the order it is seen in at %i px: its field, then its buttons',
+    async (width) => {
+      const page = await visit(shelfAddress, { viewport: { width, height: 800 } });
+      const rows = await page.locator('.narrow .row').all();
+      expect(rows.length).toBeGreaterThan(5);
+      for (const row of rows) {
+        const [first] = await row.locator('input, button').all();
+        expect(await first?.getAttribute('type')).toBe('text');
+        const [field, note, buttons] = await Promise.all(
+          ['input', '.row-note', '.row-buttons'].map((each) => row.locator(each).boundingBox()),
+        );
+        if (width === 360 && note) expect(note.y).toBeLessThan(buttons?.y ?? 0);
+        expect((buttons?.x ?? 0) > (field?.x ?? 0) || (buttons?.y ?? 0) > (field?.y ?? 0)).toBe(true);
+      }
+    },
+  );
+
+  it('gives choices and names the whole width of a phone, and errors too', async () => {
+    const page = await visit(`${shelfAddress}&board.length=long`, { viewport: { width: 360, height: 800 } });
+    const section = await page.locator('.section').first().boundingBox();
+    for (const field of ['element', 'title', 'board.material', 'brackets.hold']) {
+      const box = await page.locator(`.box:has([id="${field}"])`).boundingBox();
+      expect(box?.width, field).toBeGreaterThan((section?.width ?? 0) * 0.95);
+    }
+    const error = await page.locator('[id="error:board.length"]').boundingBox();
+    expect(error?.width).toBeGreaterThan((section?.width ?? 0) * 0.95);
+  });
+
+  it('leaves room for a ring of focus beside whatever is in the answer', async () => {
+    const page = await visit(shelfAddress);
+    const answer = await page.locator('#answer').boundingBox();
+    const inside = await page.locator('#answer summary, #answer a, #answer [tabindex="0"]').all();
+    const lefts = await Promise.all(inside.map(async (each) => (await each.boundingBox())?.x));
+    const seen = lefts.flatMap((left) => (left === undefined ? [] : [left]));
+    expect(seen.length).toBeGreaterThan(15);
+    // 3 px of ring, 2 px off its element (paper.css).
+    expect(Math.min(...seen) - (answer?.x ?? 0)).toBeGreaterThanOrEqual(5);
+  });
+
+  it('parts no number of the fixings from its unit on a phone', async () => {
+    const page = await visit(shelfAddress, { viewport: { width: 360, height: 800 } });
+    const heights = await page.evaluate<number[]>(
+      `[...document.querySelectorAll('.fixings-table tbody td:not(:last-child)')].map((cell) => {
+        const range = document.createRange();
+        range.selectNodeContents(cell);
+        return new Set([...range.getClientRects()].map((box) => Math.round(box.top))).size;
+      })`,
+    );
+    expect(heights.length).toBeGreaterThan(8);
+    expect(Math.max(...heights)).toBe(1);
+  });
+
+  it('draws the section no wider than it is drawn for', async () => {
+    const page = await visit(shelfAddress);
+    await page.locator('[id="more:section"] > summary').click();
+    const box = await page.locator('[id="more:section"] .figure').boundingBox();
+    expect(box?.width).toBeLessThanOrEqual(480);
+  });
 
   it('prints the answer without the form', async () => {
     const page = await visit(shelfAddress);

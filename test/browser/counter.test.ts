@@ -14,6 +14,23 @@ describeInBrowser('the page of a counter in a browser', ({ visit }) => {
     240_000,
   );
 
+  it.each(['light', 'dark'] as const)(
+    'edges labels on tones in the colour under them, in the %s',
+    async (colorScheme) => {
+      const page = await visit(startOverhangAddress, { colorScheme });
+      const pairs = await page.evaluate<[string, string, string][]>(
+        `[...document.querySelectorAll('.only-wide .drawing .clear')].map((each) => [getComputedStyle(each).stroke,
+        getComputedStyle(each.closest('.figure')).backgroundColor, getComputedStyle(each).paintOrder])`,
+      );
+      expect(pairs.length).toBeGreaterThan(1);
+      for (const [edge, ground, order] of pairs) {
+        expect(edge).toBe(ground);
+        // Otherwise the edge is painted over its own letters.
+        expect(order).toMatch(/^stroke/);
+      }
+    },
+  );
+
   it('answers a thicker top, and takes a bar as a prop with its sizes in sight', async () => {
     const page = await visit(startOverhangAddress);
     expect(await page.locator('#verdict h2').innerText()).toContain('Does not hold');

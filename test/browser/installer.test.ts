@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { addressOf } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
+import { warned } from '../server/sheets/many-shelves.ts';
 import { expectOpenToAll } from './sound-page.ts';
 import { describeInBrowser } from './visitor.ts';
 
@@ -26,6 +27,8 @@ describeInBrowser('the installer’s sheet in a browser', ({ visit }) => {
     ['six brackets', 'letter', sixBrackets],
     ['six brackets', 'a4', sixBrackets],
     ['brackets off their studs', 'letter', failing],
+    ['as many warnings as there may be', 'letter', warned],
+    ['as many warnings as there may be', 'a4', warned],
   ])('prints %s on one page of %s', async (_name, paper, document) => {
     const page = await visit(`${addressFor(document)}&paper=${paper}`);
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');

@@ -1,7 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { addressOf } from '../../server/check/addresses.ts';
 import { demoCheck } from '../../server/demo.ts';
+import { findProgram } from '../run/programs.ts';
 import { closeBrackets, crowdedLoads } from '../server/drawings/documents.ts';
+import { pagesOf as textsOfPages } from '../server/sheets/pdf/read-pdf.ts';
 import { expectOpenToAll } from './sound-page.ts';
 import { describeInBrowser } from './visitor.ts';
 
@@ -12,6 +15,12 @@ const crowdedSheet = sheetAddress({
   loads: crowdedLoads,
   brackets: { ...demoCheck.brackets, positions: closeBrackets },
 });
+
+const example = (name: string): string =>
+  sheetAddress(
+    JSON.parse(readFileSync(new URL(`../../docs/examples/${name}.json`, import.meta.url), 'utf8')),
+  );
+const examples = ['display-shelf', 'coat-rail', 'stool-overhang', 'stone-counter'];
 
 /** How many pages a PDF has, by the count its own page tree states. */
 const pagesOf = (pdf: Buffer): number =>
@@ -61,6 +70,32 @@ describeInBrowser('the sheet in a browser', ({ visit }) => {
         return [...out, ...meet];
       })`);
       expect(faults).toEqual([]);
+    },
+  );
+
+  it.each(['light', 'dark'] as const)(
+    'says at the edge of a table that there is more beyond it, in the %s',
+    async (colorScheme) => {
+      const page = await visit(demoSheet, { viewport: { width: 360, height: 4000 }, colorScheme });
+      const table = page.locator('.sheet-scroll:has(.sheet-checks)');
+      const { wide, room } = await page.evaluate<{ wide: number; room: number }>(
+        `(({ scrollWidth, clientWidth }) => ({ wide: scrollWidth, room: clientWidth }))(document.querySelector('.sheet-scroll:has(.sheet-checks)'))`,
+      );
+      expect(wide).toBeGreaterThan(room);
+      // A band without words: between the caption and the edge. Its last pixels are shaded until the end is reached.
+      const band = async (): Promise<Buffer> => {
+        const box = await table.boundingBox();
+        const clip = { x: (box?.x ?? 0) + room - 8, y: (box?.y ?? 0) + 2, width: 8, height: 4 };
+        return page.screenshot({ clip, animations: 'disabled' });
+      };
+      const begun = await band();
+      await page.evaluate(`document.querySelector('.sheet-scroll:has(.sheet-checks)').scrollLeft = 9999`);
+      const ended = await band();
+      expect(begun.equals(ended)).toBe(false);
+      await page.evaluate(
+        `document.querySelector('.sheet-scroll:has(.sheet-checks)').style.background = 'var(--paper)'`,
+      );
+      expect(ended.equals(await band())).toBe(true);
     },
   );
 
@@ -118,9 +153,60 @@ describeInBrowser('the sheet in a browser', ({ visit }) => {
     },
   );
 
+  it.each(examples.flatMap((name) => [[name, 'letter'] as const, [name, 'a4'] as const]))(
+    'keeps the checks of each element on the first page: %s on %s',
+    async (name, paper) => {
+      expect(await bottomOnPaper(example(name), paper, '.sheet-checks')).toBeGreaterThan(0);
+    },
+  );
+
+  it.skipIf(findProgram('pdftotext') === undefined)(
+    'leaves no heading of a chapter at the foot of a page, wherever on it its drawing comes to stand',
+    async () => {
+      const page = await visit(`${example('stool-overhang')}&paper=letter`);
+      const titles = await page.locator('.sheet-section > h2').allInnerTexts();
+      expect(titles.length).toBeGreaterThan(5);
+      const margins = /Shelf and overhang check: a calculation aid|Sheet \d+ of \d+/g;
+      for (const down_mm of [0, 40, 80, 120, 160, 200]) {
+        await page.evaluate(`document.querySelector('.sheet-reading').style.paddingTop = '${down_mm}mm'`);
+        const pages = await textsOfPages(await page.pdf({ preferCSSPageSize: true }));
+        for (const ending of pages.map((text) => text.replace(margins, '').replace(/\s+/g, '')))
+          expect(titles.filter((title) => ending.endsWith(title.replace(/\s+/g, '')))).toEqual([]);
+      }
+    },
+  );
+
+  it('is set in its own letters, which it brings along', async () => {
+    const page = await visit(demoSheet);
+    for (const weight of [400, 600])
+      expect(await page.evaluate(`document.fonts.check("${weight} 16px 'Source Sans 3'")`)).toBe(true);
+    const family = `getComputedStyle(document.querySelector('.sheet-checks td')).fontFamily`;
+    expect(await page.evaluate(family)).toMatch(/^"?Source Sans 3"?,/);
+  });
+
   it('keeps the cautions on the first page however crowded the drawing is', async () => {
     expect(await bottomOnPaper(crowdedSheet, 'letter', '.sheet-cautions')).toBeGreaterThan(0);
   });
+
+  it.each(['light', 'dark'] as const)(
+    'edges labels on tones in the colour of its paper, in the %s',
+    async (colorScheme) => {
+      const page = await visit(example('stool-overhang'), { colorScheme });
+      const ground = `getComputedStyle(document.querySelector('.sheet')).backgroundColor`;
+      const edges = `[...document.querySelectorAll('.drawing .clear')].map((each) => getComputedStyle(each).stroke)`;
+      const isEdged = async (): Promise<void> => {
+        const [colour, strokes] = await Promise.all([
+          page.evaluate<string>(ground),
+          page.evaluate<string[]>(edges),
+        ]);
+        expect(strokes.length).toBeGreaterThan(1);
+        expect(new Set(strokes)).toEqual(new Set([colour]));
+      };
+      await isEdged();
+      await page.emulateMedia({ media: 'print', colorScheme });
+      await isEdged();
+    },
+  );
 
   it('prints black on white, whatever the screen looks like', async () => {
     const page = await visit(demoSheet, { colorScheme: 'dark' });

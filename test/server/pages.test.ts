@@ -41,6 +41,11 @@ describe('the pages', () => {
     for (const assumption of result.assumptions) expect(text).toContain(assumption);
   });
 
+  it('write what is known of a wood as people write it (Wood Handbook FPL-GTR-282, Table 5-3b: sugar maple 1.83 Mpsi)', async () => {
+    const text = plainText(await (await get(demoAddress)).text());
+    expect(text).toContain('stiffness 1,830,000 psi');
+  });
+
   it('put the warnings beside the verdict, and on the installer’s sheet and its label', async () => {
     const loads = (demoCheck.loads ?? []).filter(({ kind }) => kind !== 'roaming');
     const document = { ...demoCheck, loads };

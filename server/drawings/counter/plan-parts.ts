@@ -73,8 +73,10 @@ export function propNumbers({ props = [], top }: CounterOverhangDocument, layout
   const size = frame.letters;
   return props.map((prop, index) => {
     const words = String(index + 1);
-    const right = scale.x(prop.at) + propHalf(prop, layout) + 3;
-    const x = Math.min(right, scale.x(top.length) - textWidth(words, size) - 1);
+    const beside = propHalf(prop, layout) + 3;
+    const room = textWidth(words, size) + 2;
+    const right = scale.x(prop.at) + beside;
+    const x = right + room > scale.x(top.length) ? scale.x(prop.at) - beside - textWidth(words, size) : right;
     const end = Math.min(y(prop.to) + size, y(top.depth) - 3);
     return text(words, { x, y: end }, { size, strong: true });
   });

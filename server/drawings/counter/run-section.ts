@@ -8,6 +8,7 @@ import { scaleBar, trueScale } from '../scale.ts';
 import { drawing, line, rect, text, type Drawing } from '../svg.ts';
 
 const side_m = 0.75 * inch;
+const standing = 'somebody standing';
 
 /** A counter run from the front, to true scale: cabinet sides, rail, panels in their sheets, tile or stone, somebody in the middle. */
 export function runSection(document: CounterRunDocument, view: View): Drawing {
@@ -19,7 +20,11 @@ export function runSection(document: CounterRunDocument, view: View): Drawing {
   const words = `${dimensionText(substrate.thickness, units)} panel`;
   const railWords = rail === undefined ? '' : `${dimensionText(rail.height, units)} rail`;
   const sides_m = Math.max(0.15, (rail?.height ?? 0) + 0.05);
-  const lettering = Math.max(...[words, railWords].map((each) => textWidth(each, size)));
+  const finishWords =
+    finish === undefined
+      ? ''
+      : `${dimensionText(finish.thickness, units)} ${finish.kind === 'natural-stone' ? 'stone' : 'tile'}`;
+  const lettering = Math.max(...[words, railWords, finishWords].map((each) => textWidth(each, size)));
   const room = { left: frame.left + 4, right: frame.right - lettering - 16 };
   const scale = trueScale(
     opening + 2 * side_m,
@@ -34,6 +39,7 @@ export function runSection(document: CounterRunDocument, view: View): Drawing {
   const foot = underside + scale.length(sides_m);
   const sheets = substrate.sheets ?? 1;
   const panel = { left: x(-side_m), right: x(opening + side_m), top, bottom: underside };
+  const panelRow = (top + underside) / 2 + size * 0.35;
   const span = foot + size * 1.8;
   const barAt = { x: frame.left, y: span + size * 1.8 };
   const bounds = { left: 2, right: frame.width - 2 };
@@ -69,8 +75,22 @@ export function runSection(document: CounterRunDocument, view: View): Drawing {
             { size },
           ),
         ]),
-    text(words, { x: panel.right + 6, y: (top + underside) / 2 + size * 0.35 }, { size }),
+    text(words, { x: panel.right + 6, y: panelRow }, { size }),
+    ...(finish === undefined
+      ? []
+      : [
+          text(
+            finishWords,
+            { x: panel.right + 6, y: Math.min((face + top) / 2 + size * 0.35, panelRow - size * 1.15) },
+            { size },
+          ),
+        ]),
     ...loadArrow({ x: x(opening / 2), y: face - 20 }, face),
+    text(
+      standing,
+      { x: Math.max(x(opening / 2), bounds.left + textWidth(standing, size) / 2), y: face - 26 },
+      { size, anchor: 'middle' },
+    ),
     ...levelDimension(
       { from: x(0), to: x(opening), y: span },
       `clear span ${dimensionText(opening, units)}`,

@@ -35,6 +35,7 @@ export function counterSection(document: CounterOverhangDocument): Drawing {
     { y: underside, words: numbers[0] ?? '' },
     { y: floor, words: '0' },
   ];
+  const heightsAt = scale.x(0) - 10;
   const depths = floor + size * 1.9;
   const barAt = { x: 8, y: depths + size * 3.6 };
   const room = { left: 2, right: width - 2 };
@@ -48,8 +49,9 @@ export function counterSection(document: CounterOverhangDocument): Drawing {
     ...screwParts(document, underside, scale),
     ...finishParts(document, topFace, scale),
     ...personParts(document, topFace - finishHeight(document, scale), scale),
-    line({ x: 2, y: floor }, { x: width - 2, y: floor }, 'outline'),
-    ...standingDimension(marks, scale.x(0) - 10, size, { top: topFace - size * 0.5, bottom: floor }),
+    // The floor ends at the heights, so that it strikes none of their numbers out.
+    line({ x: heightsAt, y: floor }, { x: width - 2, y: floor }, 'outline'),
+    ...standingDimension(marks, heightsAt, size, { top: topFace - size * 0.5, bottom: floor }),
     ...span(base.back, base.front, `base ${dimensionText(base.front - base.back, units)}`, depths),
     ...(top.depth - base.front > 1e-6
       ? span(

@@ -36,6 +36,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
     checks: model.checks.map((check) => paperCheck(check, words)),
     notes: model.notes.map(({ title, note }) => ({ title: words(title), note: words(note) })),
     whole: model.whole.map((each) => paperPicture(each, printable)),
+    isBeside: model.isBeside,
     sections: model.sections.map((section) => paperSection(section, printable)),
     reading: words(model.reading),
     warnings: model.warnings.map(words),
@@ -117,10 +118,12 @@ function paperPicture(
 }
 
 function paperTable({ title, isShort, head, rows }: SheetTable, words: Words): object {
+  const widest = widestOf(head, rows);
   return {
     title: words(title),
     isShort,
-    isRoomy: lettersAcross(head, rows) <= roomyLetters,
+    isRoomy: widest.reduce((sum, letters) => sum + letters, 0) <= roomyLetters,
+    shares: widest.map((letters) => (letters <= shortLetters ? 0 : Math.sqrt(letters))),
     head: head.map((pieces) => paperProse(pieces, words)),
     rows: rows.map((row) => row.map(words)),
   };
@@ -128,13 +131,15 @@ function paperTable({ title, isShort, head, rows }: SheetTable, words: Words): o
 
 /** So many letters fit beside one another on either paper, the widest ones too. */
 const roomyLetters = 60;
+/** A column of so many letters is never broken into lines to make room. */
+const shortLetters = 20;
 
-function lettersAcross(head: SheetTable['head'], rows: SheetTable['rows']): number {
-  const widths = head.map((pieces, column) => {
+/** Letters of the longest cell of each column. */
+function widestOf(head: SheetTable['head'], rows: SheetTable['rows']): number[] {
+  return head.map((pieces, column) => {
     const title = pieces.reduce((sum, { words, symbol }) => sum + words.length + symbol.length, 0);
     return Math.max(title, ...rows.map((row) => row[column]?.length ?? 0));
   });
-  return widths.reduce((sum, width) => sum + width, 0);
 }
 
 function paperProse(pieces: readonly ProsePiece[], words: Words): object[] {

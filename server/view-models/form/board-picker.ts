@@ -95,8 +95,13 @@ function facts(
   system: UnitSystem,
 ): { facts: string; source: string } {
   const density = range(densities, (value) => show(value, 'kg/m3', system));
-  const stiffness = range(stiffnesses, (value) => show(value, 'Pa', system));
+  const stiffness = range(stiffnesses, (value) => inThousands(show(value, 'Pa', system)));
   return { facts: `${density}; stiffness ${stiffness}`, source: `${source} (${provenance})` };
+}
+
+/** `1830000 psi` as people write it: `1,830,000 psi`. */
+function inThousands(words: string): string {
+  return words.replace(/\d{5,}/, (digits) => digits.replace(/\B(?=(?:\d{3})+$)/g, ','));
 }
 
 function range(values: readonly number[], write: (value: number) => string): string {

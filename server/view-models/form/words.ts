@@ -20,7 +20,7 @@ type Words<T extends string | undefined> = Readonly<Record<NonNullable<T>, strin
 
 /** How the choices of a document are said to a person. A word of the document without one does not compile. */
 export const basisWords: Words<Board['basis']> = {
-  'clear-wood': 'Tests of clear wood (no grade stamp)',
+  'clear-wood': 'Tests of clear wood (ungraded)',
   graded: 'The grade stamped on it',
   panel: 'A panel standard',
 };

@@ -84,3 +84,18 @@ export function collisions(svg: string): string[] {
       .map((b) => `${a.words} | ${b.words}`),
   );
 }
+
+/** Texts that a level line runs through: struck out. */
+export function struckOut(svg: string): string[] {
+  const lines = elements(svg, 'line')
+    .map(({ x1, x2, y1, y2 }) => ({ x1: Number(x1), x2: Number(x2), y1: Number(y1), y2: Number(y2) }))
+    .filter(({ y1, y2 }) => Math.abs(y1 - y2) < 0.01);
+  return writings(svg)
+    .filter(({ left, right, top, bottom }) =>
+      lines.some(
+        ({ x1, x2, y1 }) =>
+          y1 > top + 1 && y1 < bottom - 1 && Math.min(x1, x2) < right - 1 && Math.max(x1, x2) > left + 1,
+      ),
+    )
+    .map(({ words }) => words);
+}

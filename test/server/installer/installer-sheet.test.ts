@@ -14,12 +14,14 @@ afterAll(() => served.close());
 
 const addressFor = (document: unknown): string => addressOf(document).replace('/check?', '/installer?');
 
-async function fetched(path: string): Promise<{ status: number; html: string }> {
+async function fetched(path: string): Promise<{ status: number; html: string; raw: string }> {
   const response = await fetch(served.home + path, {
     redirect: 'manual',
     headers: { connection: 'close' },
   });
-  return { status: response.status, html: await response.text() };
+  const raw = await response.text();
+  // Words alone are looked at: which spaces hold a number to its unit is looked at once, below.
+  return { status: response.status, html: raw.replaceAll('\u00a0', ' '), raw };
 }
 
 describe('the installer’s sheet', () => {
@@ -62,6 +64,15 @@ describe('the installer’s sheet', () => {
     expect(html).toContain('the holes 1 in and 7 in up');
     for (const place of ['4', '36', '60', '92', '96', '32', '56', '88'])
       expect(html).toContain(`>${place}</text>`);
+  });
+
+  it('parts no number from its unit at the end of a line', async () => {
+    for (const units of ['inch-pound', 'metric']) {
+      const { raw } = await fetched(addressFor({ ...demoCheck, units }));
+      const said = /id="work"[^]*installer-end/.exec(raw)?.[0] ?? '';
+      expect(said).toMatch(units === 'metric' ? /\d\u00a0mm\b/ : /\d\u00a0in\b/);
+      expect(said).not.toMatch(/\d (?:in|lb|mm|kg|%)(?![a-z])/);
+    }
   });
 
   it('speaks metric where the check does', async () => {

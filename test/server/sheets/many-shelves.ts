@@ -226,3 +226,23 @@ export const manyShelves: readonly { readonly name: string; readonly document: B
     },
   },
 ];
+
+/** A shelf that holds and is warned of as often as one may be: nobody leans on it, short and wide arms of thick bar, a wet place. */
+export const warned: BracketShelfInput = {
+  ...demoCheck,
+  conditions: { moisture: 'wet' },
+  brackets: {
+    ...brackets,
+    arm: '4-1/2 in',
+    armWidth: '2 in',
+    capacity: {
+      ...steel,
+      width: '1-1/2 in',
+      thickness: '3/8 in',
+      strut: { at: '3 in', drop: '6 in', width: '1 in', thickness: '1/4 in' },
+    },
+    boardScrews: { fastener: 'wood-screw-8', length: '3/4 in', armThickness: '1/8 in' },
+  },
+  loads: [{ name: 'Plates', kind: 'line', amount: '8 lbf/ft', duration: 'permanent' }],
+  limits: { live: '1/2 in', longTerm: '1/2 in' },
+};

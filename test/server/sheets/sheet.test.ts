@@ -144,7 +144,7 @@ describe('what the sheet needs', () => {
     const fonts = [...(sheets[0]?.html ?? '').matchAll(/url\('([^']+)'\)/g)].map(
       ([, address = '']) => address,
     );
-    expect(fonts).toHaveLength(2);
+    expect(fonts).toHaveLength(4);
     for (const font of fonts) {
       const response = await fetch(served.home + font);
       expect(response.status).toBe(200);

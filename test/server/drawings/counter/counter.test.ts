@@ -9,7 +9,7 @@ import {
   type CounterOverhangDocument,
   type CounterOverhangInput,
 } from '../../../../shared/check-document/index.ts';
-import { collisions, elements, outside, writings } from '../parts.ts';
+import { collisions, elements, outside, struckOut, writings } from '../parts.ts';
 
 const start = startChecks['counter-overhang'];
 const read = (document: CounterOverhangInput): CounterOverhangDocument => {
@@ -52,6 +52,30 @@ describe('the plan of a counter', () => {
   });
 });
 
+describe('the numbers of props', () => {
+  it.each([50, 69, 71, 72])(
+    'stand clear of the prop and of the end of the top: a bracket at %s in of 72',
+    (at) => {
+      const document: CounterOverhangInput = {
+        ...start,
+        props: [
+          { kind: 'bracket', at: '12 in', to: '34 in', allowable: '500 lbf' },
+          { kind: 'bracket', at: `${at} in`, to: '34 in', allowable: '500 lbf' },
+        ],
+      };
+      for (const view of ['wide', 'narrow'] as const) {
+        const { svg } = plan(read(document), check(document), view);
+        const top = elements(svg, 'rect').find(({ class: pen }) => pen === 'pen-outline');
+        const [left, width] = [Number(top?.['x']), Number(top?.['width'])];
+        const x = left + (at / 72) * width;
+        const number = writings(svg).find(({ words }) => words === '2');
+        expect(number?.right).toBeLessThan(left + width - 1);
+        expect((number?.left ?? 0) > x + 1 || (number?.right ?? 0) < x - 1).toBe(true);
+      }
+    },
+  );
+});
+
 describe('bands', () => {
   it.each([
     [0.43, [0, 0.1, 0.2, 0.3, 0.4]],
@@ -81,6 +105,9 @@ describe('a counter run from the front', () => {
     if (!reading.ok || reading.document.element !== 'counter-run') throw new Error('not a run');
     for (const view of ['wide', 'narrow'] as const) {
       const { svg } = runSection(reading.document, view);
+      expect(writings(svg).map(({ words }) => words)).toEqual(
+        expect.arrayContaining(['3/8 in stone', 'somebody standing']),
+      );
       expect(outside(svg)).toEqual([]);
       expect(collisions(svg)).toEqual([]);
     }
@@ -125,6 +152,7 @@ describe('lettering of counters of every kind', () => {
     for (const { svg } of [...drawings, counterSection(counter)]) {
       expect(outside(svg)).toEqual([]);
       expect(collisions(svg)).toEqual([]);
+      expect(struckOut(svg)).toEqual([]);
       expect(svg).not.toMatch(/NaN|undefined/);
     }
   });

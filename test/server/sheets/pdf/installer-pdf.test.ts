@@ -4,11 +4,12 @@ import { checkInPlace } from '../../../../server/check/in-place.ts';
 import { demoCheck } from '../../../../server/demo.ts';
 import { textsOf } from '../../../../server/form/index.ts';
 import { sheetOf } from '../../../../server/sheets/sheet-of.ts';
-import { installerModel } from '../../../../server/view-models/installer.ts';
+import { installerModel, type InstallerModel } from '../../../../server/view-models/installer.ts';
 import { startChecks } from '../../../../server/start-checks.ts';
+import type { CheckResult } from '../../../../shared/check-result.ts';
 import { findProgram } from '../../../run/programs.ts';
 import { serve, type Served } from '../../serve.ts';
-import { manyShelves } from '../many-shelves.ts';
+import { manyShelves, warned } from '../many-shelves.ts';
 import { pagesOf, readPdf, smallestLetters_pt, squeezed, wordsOverWords } from './read-pdf.ts';
 
 let served: Served;
@@ -25,11 +26,16 @@ async function fetched(document: unknown, more = ''): Promise<Buffer> {
   return Buffer.from(await response.arrayBuffer());
 }
 
-function modelOf(document: unknown): ReturnType<typeof installerModel> {
+const modelOf = (document: unknown): InstallerModel => checkedInstaller(document).model;
+
+function checkedInstaller(document: unknown): {
+  readonly result: CheckResult;
+  readonly model: InstallerModel;
+} {
   const reading = sheetOf(checkInPlace(textsOf(addressOf(document).replace('/check?', ''))), '');
   if (!reading.ok || reading.sheet.checked.element !== 'bracket-shelf') throw new Error('no shelf');
   const { checked, context } = reading.sheet;
-  return installerModel(checked.document, checked.result, context);
+  return { result: checked.result, model: installerModel(checked.document, checked.result, context) };
 }
 
 const letters = (text: string): string => squeezed(text).replace(/[ -]/g, '');
@@ -61,6 +67,24 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the installer’s sheet
       expect(await smallestLetters_pt(pdf)).toBeGreaterThanOrEqual(14);
     },
   );
+
+  it('gives its warnings, as many as there may be, before its steps and on one sheet', async () => {
+    const { result, model } = checkedInstaller(warned);
+    expect(result.verdict).toBe('holds');
+    expect(result.warnings.length).toBe(5);
+    for (const paper of ['letter', 'a4']) {
+      const pages = await pagesOf(await fetched(warned, `&paper=${paper}`));
+      expect(pages).toHaveLength(1);
+      const text = letters(pages[0] ?? '');
+      const steps = text.indexOf(letters('Order of work'));
+      for (const words of result.warnings) {
+        expect(text).toContain(letters(words));
+        expect(text.indexOf(letters(words))).toBeLessThan(steps);
+      }
+      for (const words of [...model.cautions, '5 warnings stand on the installer’s sheet.'])
+        expect(text).toContain(letters(words));
+    }
+  });
 
   it('fits A4 too, with no word over another', async () => {
     const pdf = await fetched(demoCheck, '&paper=a4');

@@ -9,7 +9,7 @@ import { edged } from '../../../command-line/documents.ts';
 import { findProgram } from '../../../run/programs.ts';
 import { serve, type Served } from '../../serve.ts';
 import { manyShelves } from '../many-shelves.ts';
-import { readPdf, squeezed, textOf, wordsOverWords, type ReadPdf } from './read-pdf.ts';
+import { pagesOf, readPdf, squeezed, textOf, wordsOverWords, type ReadPdf } from './read-pdf.ts';
 
 let served: Served;
 beforeAll(async () => {
@@ -110,6 +110,15 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
     const { text } = await read(dated);
     const first = letters(text).split('Sheet1of')[0] ?? '';
     for (const caution of check(dated).cautions) expect(first).toContain(letters(caution));
+  });
+
+  it.each(examples)('has its checks on its first page: $name', async ({ document }) => {
+    for (const paper of ['letter', 'a4']) {
+      const [first = ''] = await pagesOf(await fetched(pdfAddress(document, `&paper=${paper}`)));
+      const text = letters(first);
+      for (const { title } of check(document, { waysOut: false }).checks)
+        expect(text).toContain(letters(title));
+    }
   });
 
   it('is tagged, has every font inside, and says that it is for archives (PDF/A-2a)', async () => {

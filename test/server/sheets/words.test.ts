@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
+import { demoCheck } from '../../../server/demo.ts';
+import { sheetChecks } from '../../../server/view-models/sheet-checks.ts';
+import { startChecks } from '../../../server/start-checks.ts';
+import { parseQuantity } from '../../../shared/quantity/index.ts';
+import { manyShelves, warned } from './many-shelves.ts';
+
+const offTheirStuds = {
+  ...demoCheck,
+  brackets: { ...demoCheck.brackets, positions: ['5 in', '38 in', '60 in', '91 in'] },
+};
+const documents = [
+  ...manyShelves,
+  { name: 'many warnings', document: warned },
+  { name: 'brackets off their studs', document: offTheirStuds },
+  ...Object.entries(startChecks).map(([name, document]) => ({ name, document })),
+];
+
+/** A full stop that ends a sentence, and a small letter after it; the stop of a number or of a shortened word ends none. */
+const smallAfterStop = /(?<!\b(?:no|ch|Eq|p|ed))\. +[a-zà-ÿ]/g;
+
+describe('the words of a sheet', () => {
+  it.each(documents)('begin every sentence with a capital: $name', ({ document }) => {
+    const result = check(document, { waysOut: false });
+    const checks = sheetChecks(result);
+    const said = [
+      result.summary,
+      ...checks.map(({ note }) => note),
+      ...checks.map(({ clauseBegun }) => `Used. ${clauseBegun}`),
+      ...result.warnings,
+      ...result.assumptions,
+      ...result.cautions,
+    ];
+    expect(said.flatMap((words) => words.match(smallAfterStop) ?? [])).toEqual([]);
+  });
+
+  it.each(documents)('never tell less movement than is checked: $name', ({ document }) => {
+    const { summary, checks } = check(document, { waysOut: false });
+    const [, told] = /moves as much as (.+?), /.exec(summary) ?? [];
+    const moved = checks.find(({ id }) => id === 'deflection-long-term')?.demand?.value;
+    if (told === undefined || moved === undefined) return;
+    const amount = parseQuantity(told.replace(/^under /, ''), 'length');
+    expect(amount.ok && amount.value).toBeGreaterThanOrEqual(moved - 1e-9);
+  });
+
+  it('tell a movement of 0.106 in as 1/8 in, the next mark of a rule, and not as the nearest, 3/32 in', () => {
+    const { summary, checks } = check(demoCheck);
+    const moved = checks.find(({ id }) => id === 'deflection-long-term')?.demand;
+    // Between the two marks, nearer to the lower one: 3/32 = 0.09375, 7/64 = 0.109375, 1/8 = 0.125.
+    const inches = (moved?.value ?? 0) / 0.0254;
+    expect(inches).toBeGreaterThan(3 / 32);
+    expect(inches).toBeLessThan(7 / 64);
+    expect(summary).toContain('as much as 1/8 in,');
+  });
+});
