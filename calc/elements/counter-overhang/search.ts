@@ -77,7 +77,7 @@ function settle(trial: Trial, walks: readonly Walk[], allServed: readonly Served
   for (let step = firstStep_m / 4, round = 0; round < halvings; round++, step /= 2) {
     for (const [bound, worst] of trial.onBound) {
       const cases = [...worst]
-        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || name.startsWith('span '))
+        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
         .flatMap(([, { served, people }]) => [
           ...beside(walks, people, step).map((next) => ({ served, people: next })),
           ...allServed.map((other) => ({ served: other, people })),
