@@ -2,13 +2,14 @@ import type { Limit } from '../../../shared/check-document/index.ts';
 import { show, standardGravity } from '../../../shared/quantity/index.ts';
 import { upperFirst } from '../../../shared/words.ts';
 import { work } from '../../formula/step.ts';
-import { plateBendingStress, plateShearStress } from '../../mechanics/plate-formulas.ts';
+import { linePressure, plateBendingStress, plateShearStress } from '../../mechanics/plate-formulas.ts';
 import { spanFraction } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Property } from '../../codes/design-code.ts';
 import { allowedBy } from '../allowed-by.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck, worstCheck } from '../make-check.ts';
+import { usual } from '../counter-overhang/usual.ts';
 import { impliedStiffness, stripMovement } from './bow-formulas.ts';
 import { stripStiffness, type Run } from './run.ts';
 import type { Moving, State } from './solve.ts';
@@ -65,12 +66,21 @@ export function strengthChecks(run: Run, states: readonly State[]): Judged[] {
 
 function judge(
   { panel, system }: Run,
-  { id, title, property }: { readonly id: string; readonly title: string; readonly property: Property },
+  {
+    id,
+    title,
+    property,
+    on,
+  }: { readonly id: string; readonly title: string; readonly property: Property; readonly on?: string },
   { combination, spot }: State,
   demand: ReturnType<typeof work>,
 ): Judged {
   const resistance = panel.material.resistance(property, combination.duration);
-  const where = spot === null ? 'nobody there' : `somebody standing ${spot.words}`;
+  const who = spot === null ? 'nobody there' : `somebody standing ${spot.words}`;
+  const where =
+    on === undefined
+      ? who
+      : `on ${on}; ${on === 'a cabinet side' && spot !== null ? 'somebody standing over it' : who}`;
   const parts = {
     id,
     title,
@@ -90,6 +100,39 @@ function judge(
     check: makeCheck({ ...parts, demand: demand.value, capacity: resistance.value_Pa }, system),
     steps: [demand.step, resistance.step],
   };
+}
+
+/** Pressure of the panels on what they lie on: cabinet sides, with somebody over one of them too, and rails. */
+export function pressureCheck(run: Run, states: readonly State[]): Judged[] {
+  const { person, rail, system } = run;
+  const calm = (state: State): State => states.find((each) => isCalm(each, state)) ?? state;
+  const kinds = [
+    {
+      on: 'a cabinet side',
+      b_r: usual.railThickness_m,
+      force: (state: State): number =>
+        person === null || state.spot === null
+          ? state.onSide_Npm
+          : Math.max(state.onSide_Npm, calm(state).onSide_Npm + person.load_N / person.patch_m),
+    },
+    ...(rail === null
+      ? []
+      : [{ on: 'a rail', b_r: rail.thickness_m, force: (state: State) => state.onRail_Npm }]),
+  ];
+  const [first, ...rest] = states.flatMap((state) =>
+    kinds.map(({ on, b_r, force }) => {
+      const demand = work(linePressure, { p: force(state), b_r }, system);
+      const parts = { id: 'bearing', title: 'Pressure where they lie', property: 'bearing', on } as const;
+      return judge(run, parts, state, demand);
+    }),
+  );
+  if (first === undefined) throw new RangeError('there is always an arrangement');
+  return [worstCheck([first, ...rest])];
+}
+
+/** The same combination with nobody there. */
+function isCalm({ combination, spot }: State, state: State): boolean {
+  return spot === null && combination === state.combination;
 }
 
 /** What moves, and what its limits go by. */
