@@ -109,7 +109,10 @@ function curvatureOf(
   return peak;
 }
 
-/** Largest movement along each free edge, down; `before` is taken off. */
+/**
+ * Largest movement along each free edge, down; `before` is taken off. A corner that stands out past two sides of the base
+ * belongs to the side past which it stands out farther.
+ */
 export function edgeEffects(
   { base }: Pick<Overhang, 'base'>,
   mesh: PlateMesh,
@@ -119,13 +122,20 @@ export function edgeEffects(
 ): Map<EffectName, Effect> {
   const effects = new Map<EffectName, Effect>();
   const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
-  for (const { name } of edges) {
+  const outOf = (name: FreeEdge['name']): number => edges.find((each) => each.name === name)?.out_m ?? 0;
+  for (const { name, out_m } of edges) {
     const isAlongX = name === 'stool' || name === 'back';
     const lines = isAlongX ? mesh.x_m : mesh.y_m;
+    const [from_m, to_m] = isAlongX ? [base.from_m, base.to_m] : [base.back_m, base.front_m];
+    const [first, last] = isAlongX ? (['left', 'right'] as const) : (['back', 'stool'] as const);
+    /** Along the stool edge and the back where both stand out alike. */
+    const isOwn = (other: FreeEdge['name']): boolean =>
+      isAlongX ? out_m >= outOf(other) - 1e-6 : out_m > outOf(other) + 1e-6;
+    const [startsBefore, endsBeyond] = [isOwn(first), isOwn(last)];
     let worst: Effect = { value: 0, x_m: 0, y_m: 0 };
     lines.forEach((line, k) => {
-      // Corners of the stool edge and the back belong to those: they stand out farther.
-      if (!isAlongX && (line < base.back_m - 1e-6 || line > base.front_m + 1e-6)) return;
+      if (line < from_m - 1e-6 && !startsBefore) return;
+      if (line > to_m + 1e-6 && !endsBeyond) return;
       const [i, j] = isAlongX ? [k, name === 'stool' ? lastY : 0] : [name === 'right' ? lastX : 0, k];
       const dof = 4 * nodeOf(mesh, i, j);
       const moved = (field[dof] ?? 0) - (before[dof] ?? 0);

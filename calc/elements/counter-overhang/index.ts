@@ -12,7 +12,7 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { analyse, noEffect, worstOf, type Analysed } from './analysed.ts';
+import { analyse, governingAcross, noEffect, worstOf, type Analysed } from './analysed.ts';
 import { movementChecks } from './checks/movement.ts';
 import { propCheck } from './checks/props.ts';
 import { railCheck, railSpans } from './checks/rail.ts';
@@ -104,7 +104,7 @@ function plateAnalysis(overhang: Overhang, analysed: Analysed, fields: TopFields
   };
   const edges = freeEdges(overhang).flatMap(({ name }) => soft.worst.get(`edge ${name}`) ?? []);
   const tip = edges.reduce((a, b) => (b.value > a.value ? b : a), edges[0] ?? noEffect);
-  const across = worstOf(analysed, 'across');
+  const across = governingAcross(overhang, analysed)?.worst;
   return {
     alongGrain: stress('along'),
     acrossGrain: stress('across'),
