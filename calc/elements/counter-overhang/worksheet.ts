@@ -7,7 +7,7 @@ import type { EffectName } from './effects.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
-import { reliesOnScrews } from './top-tipping.ts';
+import { movesWithScrews, reliesOnScrews } from './top-tipping.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
@@ -117,7 +117,9 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         ? 'The top lies loose on its base.'
         : reliesOnScrews(overhang)
           ? 'Worked out with the screws holding, each up to its allowable pull: by its weight alone the top could tip, so loose screws are no way for it to stand.'
-          : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+          : movesWithScrews(overhang)
+            ? 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts. Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding.'
+            : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
       ...(analysed.isLost
         ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
         : []),
