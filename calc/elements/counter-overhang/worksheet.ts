@@ -4,6 +4,7 @@ import type { Judged } from '../judged.ts';
 import { checkSections, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import type { EffectName } from './effects.ts';
+import { railWood } from './checks/rail.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
@@ -32,6 +33,7 @@ export function worksheetOf(
           : []),
       ],
     }),
+    ...railSection(overhang),
     actionsSection(overhang),
     analysisSection(overhang, analysed, meshError),
     ...handCheck(overhang, analysed),
@@ -55,6 +57,14 @@ function materialSection({ top, system }: Overhang): Section {
     ],
     steps: material.steps,
   });
+}
+
+/** Where the strength of the rails comes from, if they are judged. */
+function railSection(overhang: Overhang): Section[] {
+  const material = railWood(overhang);
+  if (material === null) return [];
+  const { statements, steps } = material;
+  return [section('material', 'The rails', { statements, steps })];
 }
 
 function actionsSection(overhang: Overhang): Section {

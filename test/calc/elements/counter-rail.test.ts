@@ -161,4 +161,13 @@ describe('a rail, by hand', () => {
       expect(other.where, id).toMatch(/^back rail, from /);
     }
   });
+
+  it('has its strength worked out on the sheet, from the wood: 9 400 psi of green maple (Wood Handbook, Table 5-3b)', () => {
+    const document = withRail(onPanels('0 in', '96 in'), stubby);
+    const { worksheet, provenance } = check({ ...document, top: { ...document.top, material: 'red-oak' } });
+    const rails = worksheet.sections.find(({ title }) => title === 'The rails');
+    const [strength] = rails?.steps.filter(({ symbol }) => symbol === 'F_b') ?? [];
+    expect((strength?.result.value ?? NaN) / psi / maple.bending_psi).toBeCloseTo(1, 3);
+    expect(provenance.values.some(({ what }) => what.startsWith('Sugar maple'))).toBe(true);
+  });
 });

@@ -50,7 +50,7 @@ interface Piece extends Stretch {
  * end; shear by where it stands. Where there are no panels, nothing can be said of it.
  */
 export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
-  const { document, base, code, system } = overhang;
+  const { document, base, system } = overhang;
   const { rail } = document.base;
   const cannotSay = (note: string): Judged[] => {
     const { name: combination } = analysed.soft.combination;
@@ -60,22 +60,10 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   if (base.panels_m.length === 0)
     return cannotSay('No upright panels are given: what carries the rails is not known.');
   if (rail?.height === undefined) return [];
-  const reading = code.material({
-    path: '/base/rail',
-    material: rail.material,
-    basis: 'clear-wood',
-    appearance: 'small-knots',
-    grade: undefined,
-    thickness_m: base.railThickness_m,
-    width_m: rail.height,
-    use: 'edge',
-    moisture: document.conditions?.moisture ?? 'dry',
-    temperature: document.conditions?.temperature ?? 'ordinary',
-    system,
-  });
-  if (!reading.ok || analysed.isLost)
+  const material = railWood(overhang);
+  if (material === null || analysed.isLost)
     return cannotSay('What the rail carries, or what it is made of, cannot be worked out.');
-  const size = { thickness_m: base.railThickness_m, height_m: rail.height, material: reading.material };
+  const size = { thickness_m: base.railThickness_m, height_m: rail.height, material };
   const pieces = (name: RailName): Piece[] =>
     stretchesOf(base).flatMap((stretch, k) =>
       hasLength(stretch)
@@ -89,6 +77,26 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     });
     return rails.slice(0, 1).map((front) => rails.slice(1).reduce(plainlyWorse, front));
   });
+}
+
+/** The wood of the rails; null where no height is given, or it cannot be worked out. */
+export function railWood({ document, base, code, system }: Overhang): Material | null {
+  const { rail } = document.base;
+  if (rail?.height === undefined) return null;
+  const reading = code.material({
+    path: '/base/rail',
+    material: rail.material,
+    basis: 'clear-wood',
+    appearance: 'small-knots',
+    grade: undefined,
+    thickness_m: base.railThickness_m,
+    width_m: rail.height,
+    use: 'edge',
+    moisture: document.conditions?.moisture ?? 'dry',
+    temperature: document.conditions?.temperature ?? 'ordinary',
+    system,
+  });
+  return reading.ok ? reading.material : null;
 }
 
 /** Of two rails alike but for rounding the first. */
