@@ -331,11 +331,11 @@ export interface PlateAnalysis {
   readonly props: readonly { readonly at: Quantity; readonly load: Quantity | null }[];
   /** Largest pull on one screw. */
   readonly screwPull: Quantity;
-  /** Where people stand when most is asked of the top across the grain; none where it is worst without them. */
+  /** Where people stand when the check across the grain finds most asked; none where it is worst without them. */
   readonly person: { readonly at: readonly TopPlace[] };
   /** Whether the screws hold or are loose then. */
   readonly bound: 'screws-hold' | 'screws-loose';
-  /** Movement down where an edge moves most, and stress across the grain where that is largest. */
+  /** Movement down where an edge moves most for what it may, and stress across the grain as its check finds it. */
   readonly fields: { readonly movement: TopField | null; readonly acrossGrain: TopField | null };
 }
 

@@ -40,7 +40,7 @@ const rail = z
     height: quantityField(
       'length',
       { from: 0.01, to: 0.6 },
-      'Height of the front rail, where it spans between panels',
+      'Height of the front rail, where it spans between panels; of the back rail too, where the top stands out there',
     ).optional(),
     material: textField(80, 'The wood of the front rail').optional(),
   })

@@ -6,14 +6,18 @@ import { serviceMovements, type ServiceMovements } from './service.ts';
 import { fineMesh, scoutMesh } from './top-mesh.ts';
 import type { Worst } from './trial.ts';
 
+/** What came of a combination, and the tops it came of. */
+export interface Searched extends Found {
+  /** With either side of the growth rings across the grain; the screws hold for as long as the combination lasts. */
+  readonly models: Readonly<Record<RingSide, TopModel>>;
+}
+
 /** Everything the plate says of a top. */
 export interface Analysed {
-  /** The top on its base under everything, with either side of the growth rings across the grain. */
-  readonly models: Readonly<Record<RingSide, TopModel>>;
   /** One for each combination, the worse of both sides of the growth rings. */
-  readonly found: readonly [Found, ...Found[]];
+  readonly found: readonly [Searched, ...Searched[]];
   /** Everything that can be there, on the softer side: for movement. */
-  readonly soft: Found;
+  readonly soft: Searched;
   readonly service: ServiceMovements;
   /** Bounds on which the top tips under some of the loads, its weight in full. */
   readonly tips: ReadonlySet<Bound>;
@@ -36,14 +40,13 @@ export function analyse(overhang: Overhang): Analysed {
     const onStiff = searchCombination(overhang, stiffNow, each);
     const onSoft = isEven ? onStiff : searchCombination(overhang, softNow, each);
     const models = { stiff: stiffNow.fine, soft: softNow.fine };
-    return { onSoft, worse: worseOf(onStiff, onSoft), models };
+    return { onSoft: { ...onSoft, models }, worse: { ...worseOf(onStiff, onSoft), models } };
   });
   if (first === undefined) throw new RangeError('a code of practice has at least one combination');
-  const { onSoft, models } = rest[rest.length - 1] ?? first;
+  const { onSoft } = rest[rest.length - 1] ?? first;
   const found: Analysed['found'] = [first.worse, ...rest.map(({ worse }) => worse)];
   const tips = new Set(found.flatMap((each) => [...each.tips]));
   return {
-    models,
     found,
     soft: onSoft,
     service: serviceMovements(overhang, heldFor(soft.fine, overhang, serving?.duration ?? 'permanent')),
@@ -74,6 +77,24 @@ export function worstOf({ found }: Analysed, name: EffectName): Worst | undefine
   return found
     .flatMap(({ worst }) => worst.get(name) ?? [])
     .reduce<Worst | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
+}
+
+/**
+ * The combination in which the stress across the grain is most of what the wood bears for as long as that lasts: it need
+ * not be the one in which the stress is largest.
+ */
+export function governingAcross(
+  { top }: Overhang,
+  { found }: Analysed,
+): { readonly searched: Searched; readonly worst: Worst } | undefined {
+  const judged = found.flatMap((searched) => {
+    const worst = searched.worst.get('across');
+    if (worst === undefined) return [];
+    const resistance = top.wood.material.resistance('tension-across', searched.combination.duration);
+    return [{ searched, worst, used: worst.value / (resistance.ok ? resistance.value_Pa : 1) }];
+  });
+  const [first, ...rest] = judged;
+  return first === undefined ? undefined : rest.reduce((a, b) => (b.used > a.used ? b : a), first);
 }
 
 /** An effect that never showed. */

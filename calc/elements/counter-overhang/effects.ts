@@ -6,6 +6,7 @@ import type { Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import type { FreeEdge } from './people.ts';
 import type { TopModel } from './plate-model.ts';
+import { railEffects, type RailEffectName } from './rail-effects.ts';
 
 /** How large something is, and where on the top. */
 export interface Effect {
@@ -24,7 +25,7 @@ export type EffectName =
   | `bar ${number}`
   | `prop ${number}`
   | `prop couple ${number}`
-  | `span ${number}`
+  | RailEffectName
   | `rail on line ${number}`
   | `${'along' | 'across'} near prop ${number}`;
 
@@ -108,7 +109,10 @@ function curvatureOf(
   return peak;
 }
 
-/** Largest movement along each free edge, down; `before` is taken off. */
+/**
+ * Largest movement along each free edge, down; `before` is taken off. A corner that stands out past two sides of the base
+ * belongs to the side past which it stands out farther.
+ */
 export function edgeEffects(
   { base }: Pick<Overhang, 'base'>,
   mesh: PlateMesh,
@@ -118,13 +122,20 @@ export function edgeEffects(
 ): Map<EffectName, Effect> {
   const effects = new Map<EffectName, Effect>();
   const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
-  for (const { name } of edges) {
+  const outOf = (name: FreeEdge['name']): number => edges.find((each) => each.name === name)?.out_m ?? 0;
+  for (const { name, out_m } of edges) {
     const isAlongX = name === 'stool' || name === 'back';
     const lines = isAlongX ? mesh.x_m : mesh.y_m;
+    const [from_m, to_m] = isAlongX ? [base.from_m, base.to_m] : [base.back_m, base.front_m];
+    const [first, last] = isAlongX ? (['left', 'right'] as const) : (['back', 'stool'] as const);
+    /** Along the stool edge and the back where both stand out alike. */
+    const isOwn = (other: FreeEdge['name']): boolean =>
+      isAlongX ? out_m >= outOf(other) - 1e-6 : out_m > outOf(other) + 1e-6;
+    const [startsBefore, endsBeyond] = [isOwn(first), isOwn(last)];
     let worst: Effect = { value: 0, x_m: 0, y_m: 0 };
     lines.forEach((line, k) => {
-      // Corners of the stool edge and the back belong to those: they stand out farther.
-      if (!isAlongX && (line < base.back_m - 1e-6 || line > base.front_m + 1e-6)) return;
+      if (line < from_m - 1e-6 && !startsBefore) return;
+      if (line > to_m + 1e-6 && !endsBeyond) return;
       const [i, j] = isAlongX ? [k, name === 'stool' ? lastY : 0] : [name === 'right' ? lastX : 0, k];
       const dof = 4 * nodeOf(mesh, i, j);
       const moved = (field[dof] ?? 0) - (before[dof] ?? 0);
@@ -177,11 +188,9 @@ export function forceEffects(
     else if (carrier.kind === 'prop') {
       raise(`prop ${carrier.index}`, force, support, true);
       raise(`prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support, true);
-    } else if (carrier.kind === 'front') {
-      for (const { span, share } of spansAt(base, support.x_m, carrier.length_m))
-        raise(`span ${span}`, share * force, support, true);
     }
   });
+  railEffects(overhang, supports, carriers, forces_N).forEach((effect, name) => effects.set(name, effect));
   lines.forEach((line, index) => {
     const { force_Npm, support } = largestLineForce(line, forces_N, person?.patch_m ?? usual.patch_m);
     const place = supports[support];
@@ -190,25 +199,4 @@ export function forceEffects(
     raise(`rail on line ${index}`, force_Npm, place);
   });
   return effects;
-}
-
-/**
- * Which stretches of the front rail between panels carry the force of a place, and which share of it; 0 is left of the
- * first panel. A panel takes what stands over its own thickness, and the rail beside it the rest.
- *
- * @param length_m how much of the rail the place stands for
- */
-function spansAt(
-  { panels_m, from_m, to_m }: Overhang['base'],
-  x_m: number,
-  length_m: number,
-): { readonly span: number; readonly share: number }[] {
-  const panel = panels_m.findIndex((at) => Math.abs(at - x_m) < 0.005);
-  if (panel < 0) return [{ span: panels_m.filter((at) => at <= x_m + 1e-6).length, share: 1 }];
-  const sides = [x_m - from_m, to_m - x_m].map((room) => room > 0.005);
-  const count = sides.filter(Boolean).length;
-  const over = Math.min(1, (usual.railThickness_m * count) / 2 / length_m);
-  return sides.flatMap((isThere, side) =>
-    isThere ? [{ span: panel + side, share: (1 - over) / count }] : [],
-  );
 }

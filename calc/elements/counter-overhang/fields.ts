@@ -4,7 +4,8 @@ import { estimatedError } from '../../mechanics/plate/moment-error.ts';
 import { nodeOf } from '../../mechanics/plate/mesh.ts';
 import { averagedMoment, momentsOf } from '../../mechanics/plate/moments.ts';
 import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
-import { worstOf, type Analysed } from './analysed.ts';
+import { allowedBy } from '../allowed-by.ts';
+import { governingAcross, type Analysed, type Searched } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
@@ -13,23 +14,37 @@ import { settledField, type Worst } from './trial.ts';
 
 /** What differs from place to place on a top, each as it is where its worst is found. */
 export interface TopFields {
-  /** Movement down, its own weight included, where an edge moves most. */
+  /** Movement down, its own weight included, where an edge moves most for what it may. */
   readonly movement: TopField | null;
-  /** Size of the stress across the grain, averaged over one thickness, where that is largest. */
+  /** Size of the stress across the grain, averaged over one thickness, where the check of it finds most asked. */
   readonly acrossGrain: TopField | null;
 }
 
 /** Works out movement and stress at every crossing of the mesh, once for the worst of each; none of a top that tips. */
 export function fieldsOf(overhang: Overhang, analysed: Analysed): TopFields {
   if (analysed.isLost) return { movement: null, acrossGrain: null };
-  const moved = freeEdges(overhang)
-    .flatMap(({ name }) => analysed.soft.worst.get(`edge ${name}`) ?? [])
-    .reduce<Worst | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
-  const strained = worstOf(analysed, 'across');
+  const { soft } = analysed;
+  const moved = movedMost(overhang, soft);
+  const strained = governingAcross(overhang, analysed);
   return {
-    movement: stateOf(overhang, analysed, moved, movements),
-    acrossGrain: stateOf(overhang, analysed, strained, stresses),
+    movement: moved === undefined ? null : stateOf(overhang, soft, moved, movements),
+    acrossGrain:
+      strained === undefined ? null : stateOf(overhang, strained.searched, strained.worst, stresses),
   };
+}
+
+/** The edge that moves most for what it may; where there is no limit the one that moves most. */
+function movedMost(overhang: Overhang, { worst }: Searched): Worst | undefined {
+  const { limits, top } = overhang;
+  const asked = [limits.live, ...(top.finish === null ? [] : [top.finish.limit])];
+  const edges = freeEdges(overhang).flatMap(({ name, out_m }) => {
+    const moved = worst.get(`edge ${name}`);
+    if (moved === undefined) return [];
+    const least_m = Math.min(...asked.map((limit) => allowedBy(limit, 2 * out_m) ?? Infinity));
+    return [{ moved, used: moved.value / (least_m < Infinity ? least_m : 1) }];
+  });
+  const [first, ...rest] = edges;
+  return first === undefined ? undefined : rest.reduce((a, b) => (b.used > a.used ? b : a), first).moved;
 }
 
 /** The larger of what the mesh may be off by in the two; null of a top that tips. */
@@ -57,13 +72,7 @@ const stresses: Values = ({ top }, { plate }, field) => {
   };
 };
 
-function stateOf(
-  overhang: Overhang,
-  { models }: Analysed,
-  worst: Worst | undefined,
-  valuesOf: Values,
-): TopField | null {
-  if (worst === undefined) return null;
+function stateOf(overhang: Overhang, { models }: Searched, worst: Worst, valuesOf: Values): TopField | null {
   const model = models[worst.side];
   const bound = model.bounds.find((each) => each.bound === worst.bound);
   if (bound === undefined) return null;

@@ -42,7 +42,7 @@ export const bracketCouple = formula({
 /** Past the last panel a rail is judged as an arm that carries all its load at its end. */
 export const railEndMoment = formula({
   symbol: 'M_rail',
-  caption: 'moment in the front rail past the last panel',
+  caption: 'moment in the rail past the last panel',
   expression: 'R_r * L_r',
   symbols: { R_r: 'N', L_r: 'm' },
   unit: 'N.m',
@@ -53,10 +53,10 @@ export const railEndMoment = formula({
   },
 });
 
-/** Load at which a front rail between panels is judged: all that the rail carries there, in the middle. */
+/** Load at which a rail between panels is judged: all that the rail carries there, in the middle. */
 export const railMoment = formula({
   symbol: 'M_rail',
-  caption: 'moment in the front rail between panels',
+  caption: 'moment in the rail between panels',
   expression: 'R_r * L_r / 4',
   symbols: { R_r: 'N', L_r: 'm' },
   unit: 'N.m',

@@ -12,10 +12,10 @@ import { plateBendingStress } from '../../mechanics/plate-formulas.ts';
 import { version } from '../../version.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { analyse, noEffect, worstOf, type Analysed } from './analysed.ts';
+import { analyse, governingAcross, noEffect, worstOf, type Analysed } from './analysed.ts';
 import { movementChecks } from './checks/movement.ts';
 import { propCheck } from './checks/props.ts';
-import { railCheck, railSpans } from './checks/rail.ts';
+import { railCheck, railSpans, railWood } from './checks/rail.ts';
 import { strengthChecks } from './checks/strength.ts';
 import { fieldsOf, meshErrorOf, type TopFields } from './fields.ts';
 import { holdDownCheck } from './hold.ts';
@@ -67,7 +67,7 @@ export function checkCounterOverhang(document: CounterOverhangDocument): Counter
     },
     fixings: [],
     remedies: [],
-    assumptions: [...new Set(overhang.assumptions)],
+    assumptions: [...new Set([...overhang.assumptions, ...(railWood(overhang)?.assumptions ?? [])])],
     warnings: [...overhang.warnings, ...warningsOf(overhang, analysed)],
     cautions: [...cautions, ...overhangCautions],
     worksheet: { sections: worksheetOf(overhang, analysed, judged, meshErrorOf(fields)) },
@@ -104,7 +104,7 @@ function plateAnalysis(overhang: Overhang, analysed: Analysed, fields: TopFields
   };
   const edges = freeEdges(overhang).flatMap(({ name }) => soft.worst.get(`edge ${name}`) ?? []);
   const tip = edges.reduce((a, b) => (b.value > a.value ? b : a), edges[0] ?? noEffect);
-  const across = worstOf(analysed, 'across');
+  const across = governingAcross(overhang, analysed)?.worst;
   return {
     alongGrain: stress('along'),
     acrossGrain: stress('across'),
@@ -126,8 +126,9 @@ function plateAnalysis(overhang: Overhang, analysed: Analysed, fields: TopFields
   };
 }
 
-function otherProvenance({ screws, props, system }: Overhang): ProvenanceValue[] {
-  const values: ProvenanceValue[] = [];
+function otherProvenance(overhang: Overhang): ProvenanceValue[] {
+  const { screws, props, system } = overhang;
+  const values: ProvenanceValue[] = [...(railWood(overhang)?.provenance ?? [])];
   if (screws !== null) {
     const { name, diameter_m, source, provenance } = screws.fastener;
     values.push({

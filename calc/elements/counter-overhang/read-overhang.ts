@@ -193,7 +193,11 @@ function readBase(
       ),
       ...said(
         base.rail?.height !== undefined,
-        'The rail under the stool side does not bend between panels: where its height is given, its bending is checked.',
+        'The rail under the stool side does not bend between panels: where its height is given, its bending and shear are checked.',
+      ),
+      ...said(
+        base.rail?.height === undefined || base.back < 0.01,
+        'The rail along the back, where the top stands out too, is taken to be like the one under the stool side.',
       ),
       ...said(
         base.foot !== undefined,

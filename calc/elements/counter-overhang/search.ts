@@ -4,6 +4,7 @@ import type { Overhang } from './overhang.ts';
 import { walksOf, type Standing, type Walk } from './people.ts';
 import type { Bound, TopModel } from './plate-model.ts';
 import { servedOn, type Served } from './top-loads.ts';
+import { movesWithScrews } from './top-tipping.ts';
 import { trialOf, type Case, type Trial, type Worst } from './trial.ts';
 
 /** What came of one combination. */
@@ -49,7 +50,12 @@ export function searchCombination(
     for (const [bound, cases] of casesOf(scouting)) trial.tryCases(inOrder(cases), bound);
     settle(trial, walks, allServed);
   }
-  return { combination, hasPeople, worst: withoutBrink(trial), tips: new Set(trial.tips.keys()) };
+  return {
+    combination,
+    hasPeople,
+    worst: withoutBrink(trial, movesWithScrews(overhang)),
+    tips: new Set(trial.tips.keys()),
+  };
 }
 
 /** People everywhere they can be, and what is served wherever it asks more then. */
@@ -77,7 +83,7 @@ function settle(trial: Trial, walks: readonly Walk[], allServed: readonly Served
   for (let step = firstStep_m / 4, round = 0; round < halvings; round++, step /= 2) {
     for (const [bound, worst] of trial.onBound) {
       const cases = [...worst]
-        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || name.startsWith('span '))
+        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
         .flatMap(([, { served, people }]) => [
           ...beside(walks, people, step).map((next) => ({ served, people: next })),
           ...allServed.map((other) => ({ served: other, people })),
@@ -152,13 +158,14 @@ function placeOn(walk: Walk, people: Standing): number | null {
 
 /**
  * The worst of every effect on all bounds. Where a top tips on one bound, its movements there grow without end towards the
- * brink, and none of them is the largest: they are left to the bound on which it stands.
+ * brink, and none of them is the largest: they are left to the bound on which it stands, or to the screws where the base alone
+ * needs them.
  */
-function withoutBrink({ onBound, tips }: Trial): Map<EffectName, Worst> {
+function withoutBrink({ onBound, tips }: Trial, isOnScrews: boolean): Map<EffectName, Worst> {
   const standing = [...onBound.keys()].filter((bound) => !tips.has(bound));
   const all = new Map<EffectName, Worst>();
   onBound.forEach((effects, bound) => {
-    const atBrink = standing.length > 0 && tips.has(bound);
+    const atBrink = standing.length > 0 && (tips.has(bound) || (isOnScrews && bound === 'screws-loose'));
     effects.forEach((effect, name) => {
       if (atBrink && (name === 'lift' || name.includes('edge '))) return;
       if (effect.value > (all.get(name)?.value ?? -Infinity)) all.set(name, effect);

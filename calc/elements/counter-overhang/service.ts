@@ -4,6 +4,7 @@ import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 import { evenLoads, servedOn, together } from './top-loads.ts';
+import { movesWithScrews } from './top-tipping.ts';
 import { settledField, type Worst } from './trial.ts';
 
 /** Movement of the edges without anybody there. */
@@ -30,9 +31,11 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
   const underServing = new Map<EffectName, Worst>();
   const longTerm = new Map<EffectName, LongTerm>();
   const none = own.field.map(() => 0);
+  const isOnScrews = movesWithScrews(overhang);
   for (const served of servedOn(overhang)) {
     const load = even.alone(served);
     for (const { bound, held, stander } of bounds) {
+      if (isOnScrews && bound === 'screws-loose') continue;
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
       const alone = field(own);

@@ -43,6 +43,21 @@ export function reliesOnScrews(overhang: Overhang): boolean {
   return tippingMoments(overhang).some(({ over, weightAlone_Nm }) => over.value > weightAlone_Nm);
 }
 
+/** Asked for of every combination. */
+const knownOnBase = new WeakMap<Overhang, boolean>();
+
+/**
+ * Whether the base alone, without its props, would need the screws. Then props take nothing from them: how far the top moves
+ * is told with the screws holding, as without the props. Loose, it would rise off its back rail and hang between its props.
+ */
+export function movesWithScrews(overhang: Overhang): boolean {
+  const held = knownOnBase.get(overhang);
+  if (held !== undefined) return held;
+  const found = reliesOnScrews({ ...overhang, props: [] });
+  knownOnBase.set(overhang, found);
+  return found;
+}
+
 /**
  * Every line about which the top could tip: along each side of what carries it, and, since screws pull at single
  * places, about each corner at slants between its two sides.

@@ -4,10 +4,11 @@ import type { Judged } from '../judged.ts';
 import { checkSections, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import type { EffectName } from './effects.ts';
+import { railWood } from './checks/rail.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
-import { reliesOnScrews } from './top-tipping.ts';
+import { movesWithScrews, reliesOnScrews } from './top-tipping.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
@@ -32,6 +33,7 @@ export function worksheetOf(
           : []),
       ],
     }),
+    ...railSection(overhang),
     actionsSection(overhang),
     analysisSection(overhang, analysed, meshError),
     ...handCheck(overhang, analysed),
@@ -55,6 +57,14 @@ function materialSection({ top, system }: Overhang): Section {
     ],
     steps: material.steps,
   });
+}
+
+/** Where the strength of the rails comes from, if they are judged. */
+function railSection(overhang: Overhang): Section[] {
+  const material = railWood(overhang);
+  if (material === null) return [];
+  const { statements, steps } = material;
+  return [section('material', 'The rails', { statements, steps })];
 }
 
 function actionsSection(overhang: Overhang): Section {
@@ -117,7 +127,9 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         ? 'The top lies loose on its base.'
         : reliesOnScrews(overhang)
           ? 'Worked out with the screws holding, each up to its allowable pull: by its weight alone the top could tip, so loose screws are no way for it to stand.'
-          : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+          : movesWithScrews(overhang)
+            ? 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts. Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding.'
+            : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
       ...(analysed.isLost
         ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
         : []),

@@ -14,7 +14,8 @@ import { version } from '../../version.ts';
 import type { Judged } from '../judged.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
-import { bowChecks, movementChecks, strengthChecks, tooSoftCheck, type Service } from './checks.ts';
+import { bowChecks } from './bow.ts';
+import { movementChecks, pressureCheck, strengthChecks, tooSoftCheck, type Service } from './checks.ts';
 import { railChecks } from './rail-checks.ts';
 import { readRun, type Run } from './run.ts';
 import { modelOf, mostOf, settled, statesOf, TooSoft, type Model, type Moving, type State } from './solve.ts';
@@ -40,6 +41,7 @@ export function checkCounterRun(document: CounterRunDocument): CounterRunResult 
       ? tooSoftCheck(run)
       : [
           ...strengthChecks(run, solved.states),
+          ...pressureCheck(run, solved.states),
           ...movementsOf(run, model, solved),
           ...railChecks(run, solved.states),
           ...bowChecks(run, solved.service),

@@ -25,13 +25,7 @@ import {
 import { usual } from '../counter-overhang/usual.ts';
 import { railForces, railGive, type RailForces } from './rails.ts';
 import type { Run } from './run.ts';
-
-/** Where somebody stands; the middle of the square under the feet. */
-interface Spot {
-  readonly words: string;
-  readonly x_m: number;
-  readonly y_m: number;
-}
+import { spotsOf, type Spot } from './spots.ts';
 
 /** One arrangement of loads, solved. */
 export interface State {
@@ -48,6 +42,9 @@ export interface State {
    * stands on.
    */
   readonly end_Npm: number;
+  /** The same on a side and on a rail, whoever stands over it: what presses on the panels there. */
+  readonly onSide_Npm: number;
+  readonly onRail_Npm: number;
   /** What each rail carries. */
   readonly rails: readonly RailForces[];
 }
@@ -80,8 +77,9 @@ export function modelOf(run: Run, finer = 1): Model {
   const { span_m, depth_m, thickness_m, panel, isAlong } = run;
   const grain = panel.soft;
   const [Dx_Nm, Dy_Nm] = isAlong ? [grain.along_Nm, grain.across_Nm] : [grain.across_Nm, grain.along_Nm];
-  const x = { stops_m: [span_m / 2], near_m: [] };
-  const y = { stops_m: [depth_m / 2], near_m: [] };
+  // Somebody stands in the middle, at the edges and beside what carries the panels: moments and forces peak there.
+  const sharp = (whole_m: number) => ({ stops_m: [whole_m / 2], near_m: [0, whole_m / 2, whole_m] });
+  const [x, y] = [sharp(span_m), sharp(depth_m)];
   const mesh = plateMesh({ length_m: span_m, depth_m, thickness_m, x, y }, finer);
   const plate = freePlate(mesh, { Dx_Nm, Dy_Nm, D1_Nm: grain.coupling_Nm, Dxy_Nm: grain.twisting_Nm });
   const stiffness_Npm2 = (panel.softAcross_Pa * usual.railThickness_m) / thickness_m;
@@ -128,44 +126,6 @@ export function modelOf(run: Run, finer = 1): Model {
   };
 }
 
-/** The places where somebody asks most of the panels and their rails: the middle of each long edge, and of the whole. */
-function spotsOf({ span_m, depth_m, thickness_m, person, rails }: Run): Spot[] {
-  if (person === null) return [];
-  const besideEdge = Math.min(person.patch_m / 2 + thickness_m, depth_m / 2);
-  const half = person.patch_m / 2;
-  const middle = span_m / 2;
-  /** What stands nearer to a support than the panel is thick adds no shear (NDS 3.4.3.1). */
-  const beside = Math.min(half + thickness_m, middle);
-  const edges = [
-    { edge: 'front', y_m: depth_m - half },
-    { edge: 'back', y_m: half },
-  ] as const;
-  return [
-    ...edges.flatMap(({ edge, y_m }) => [
-      { words: `in the middle of the ${edge} edge`, x_m: middle, y_m },
-      { words: `on the ${edge} edge beside a cabinet side`, x_m: beside, y_m },
-      // A rail's end carries most of somebody who stands a quarter or so along it: nearer, the cabinet side takes them.
-      ...(rails.includes(edge)
-        ? steps.map((step) => ({
-            words: `on the ${edge} edge, on the way to its middle`,
-            x_m: beside + step * (middle - beside),
-            y_m,
-          }))
-        : []),
-    ]),
-    { words: 'in the middle', x_m: middle, y_m: depth_m / 2 },
-    { words: 'beside a cabinet side, in the middle of the depth', x_m: beside, y_m: depth_m / 2 },
-    ...rails.map((edge) => ({
-      words: `beside the ${edge} rail`,
-      x_m: middle,
-      y_m: edge === 'back' ? besideEdge : depth_m - besideEdge,
-    })),
-  ];
-}
-
-/** Places tried between beside a cabinet side and the middle. */
-const steps = [0.12, 0.25, 0.4, 0.6, 0.8];
-
 /** Every arrangement of a combination: nobody there, and somebody at each place. */
 export function statesOf(run: Run, model: Model, combination: Combination): State[] {
   const { serving, person } = run;
@@ -207,11 +167,11 @@ function stateOf(
     });
   });
   const width_m = run.person?.patch_m ?? usual.patch_m;
-  const lines = [
-    ...model.ends,
-    ...model.rails.flatMap(({ edge, parts }) => (isOver(run, spot, edge) ? [] : [parts])),
-  ];
-  const end_Npm = Math.max(...lines.map((line) => largestLineForce(line, field.forces_N, width_m).force_Npm));
+  const most = (lines: readonly (readonly LinePart[])[]): number =>
+    Math.max(0, ...lines.map((line) => largestLineForce(line, field.forces_N, width_m).force_Npm));
+  const onSide_Npm = most(model.ends);
+  const clear = model.rails.filter(({ edge }) => !isOver(run, spot, edge));
+  const end_Npm = Math.max(onSide_Npm, most(clear.map(({ parts }) => parts)));
   return {
     combination,
     spot,
@@ -220,6 +180,8 @@ function stateOf(
     alongSpan_N,
     acrossSpan_N,
     end_Npm,
+    onSide_Npm,
+    onRail_Npm: most(model.rails.map(({ parts }) => parts)),
     rails: railsOf(run, model, field.forces_N),
   };
 }

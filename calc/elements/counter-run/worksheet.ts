@@ -46,8 +46,8 @@ export function worksheetOf(
     }),
     section('analysis', 'Analysis', {
       notes: [
-        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, at places along each long edge, and beside what carries the panels; the worst of them counts.',
-        'Somebody who stands over a cabinet side or a rail, or nearer to it than the panels are thick, adds no shear there (NDS 3.4.3.1).',
+        'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, at places on the way from there to the sides and the long edges, along each of those edges, and beside what carries the panels; the worst of them counts.',
+        'Somebody who stands over a cabinet side or a rail, or nearer to it than the panels are thick, adds no shear there (NDS 3.4.3.1); the pressure there counts them in full.',
         'The plate leaves out what shear adds to the movement: little in panels as thin for their span as these.',
         `Shear where the panels lie is from the force there, averaged where it is largest over ${show(run.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody stands on: at a corner a plate presses on a point.`,
         ...(meshError === null

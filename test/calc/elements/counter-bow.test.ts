@@ -106,3 +106,37 @@ describe('somebody standing on a counter that has a bow', () => {
     expect(ids({ ...bowed('2 mm'), limits: { live: 'none' } })).not.toContain('bow-live');
   });
 });
+
+describe('a counter that has a bow, over the years', () => {
+  const years: CounterRunInput = {
+    ...strip,
+    loads: [{ kind: 'area', amount: '500 Pa', duration: 'ten-years', sustained: 0.5 }],
+  };
+
+  it('moves as softly as the bow tells: (K (weight + half of what is there) + the other half) at EI_m (NDS 3.5.2)', () => {
+    const { demand, capacity } = judge({ ...years, bow: { measured: '1 mm' } }, 'bow-long-term');
+    // K of MDF, dry: 1 + k_def 2.25 (EN 1995-1-1 Table 3.2, service class 1).
+    const byHand = (5 * (3.25 * (q + 250) + 250) * L ** 4) / (384 * implied_Nm(0.001));
+    expect(demand / byHand).toBeGreaterThan(0.98);
+    expect(demand / byHand).toBeLessThan(1.02);
+    expect(capacity).toBeCloseTo(L / 240, 9);
+  });
+
+  it('does not hold where only the years are too much: bowed 1.2 mm, of 0.61 mm when sound, under 100 Pa that come and go', () => {
+    // At once 296 Pa: 1.8 mm of L / 360, 2.5 mm. By and by 3.25 × 196 + 100 Pa: 4.5 mm of L / 240, 3.75 mm; sound 2.3 mm.
+    const document: CounterRunInput = {
+      ...strip,
+      loads: [{ kind: 'area', amount: '100 Pa', duration: 'ten-years', sustained: 0 }],
+      bow: { measured: '1.2 mm' },
+    };
+    expect(judge(document, 'deflection-long-term').outcome).toBe('holds');
+    expect(judge(document, 'bow').outcome).toBe('holds');
+    expect(judge(document, 'bow-long-term').outcome).toBe('does-not-hold');
+    expect(check(document).governing).toBe('bow-long-term');
+  });
+
+  it('moves no less than sound panels where the bow is smaller than theirs', () => {
+    const document = { ...years, bow: { measured: '0.3 mm' } };
+    expect(judge(document, 'bow-long-term').demand).toBe(judge(document, 'deflection-long-term').demand);
+  });
+});

@@ -97,7 +97,7 @@ describe('a mesh twice as fine', () => {
       const [usual, fine] = [1, 2].map((finer) =>
         searchCombination(overhang, topMeshes(overhang, side, finer), combination),
       );
-      for (const effect of ['along', 'across', 'edge stool', 'rail', 'span 1', 'prop 0'] as const) {
+      for (const effect of ['along', 'across', 'edge stool', 'rail', 'front span 1', 'prop 0'] as const) {
         const [before, after] = [usual, fine].map((found) => found?.worst.get(effect)?.value);
         if (before === undefined || after === undefined) {
           expect([effect, before, after]).toEqual(['prop 0', undefined, undefined]);

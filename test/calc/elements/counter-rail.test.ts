@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { counter, mapleWeight_lbf } from './counter-documents.ts';
+import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import { inch, judge, psi } from './documents.ts';
+import { maple } from './maple.ts';
 
 /*
  * A top of 96 x 36 in with its staves from back to front, on rails at 0 and at 30 in: each inch of its length is a beam of its
@@ -111,5 +113,61 @@ describe('stretches of a front rail', () => {
     expect(found?.where).toMatch(/^from 28 in to 68 in/);
     expect(found?.outcome).toBe('does-not-hold');
     expect(found?.note).toContain('more than 50 is not permitted');
+  });
+});
+
+describe('a rail, by hand', () => {
+  const stubby = { thickness: '2 in', height: '1-1/2 in', material: 'sugar-maple' } as const;
+  const withRail = (document: CounterOverhangInput, rail: CounterOverhangInput['base']['rail']) => ({
+    ...document,
+    base: { ...document.base, ...(rail !== undefined && { rail }) },
+  });
+
+  it('is as strong as under its longest load where that asks most: a light knock lends it nothing', () => {
+    // Wider than high: no C_L. C_D of ten years 1.0, of impact 2.0 (NDS Table 2.3.2).
+    const served = withRail(onPanels('0 in', '48 in', '96 in'), stubby);
+    const knock = { kind: 'person', amount: '1 lbf', duration: 'impact' } as const;
+    const knocked = judge({ ...served, loads: [...(served.loads ?? []), knock] }, 'rail');
+    expect(knocked.capacity / psi / maple.bending_psi).toBeCloseTo(1, 3);
+    expect(knocked.demand / judge(served, 'rail').demand).toBeCloseTo(1, 3);
+  });
+
+  it('is sheared at its ends by half of what it carries: 1.5 (w L / 2) / (b d) (NDS 3.4.2)', () => {
+    const { demand, capacity, where } = judge(onPanels('0 in', '96 in'), 'rail-shear');
+    const byHand = (1.5 * onRail_lbfpin * (96 / 2)) / (0.75 * 3.5);
+    // Each end panel takes a strip of the top over it and close beside it: less than a tenth of 48 in.
+    expect(demand / psi / byHand).toBeGreaterThan(0.9);
+    expect(demand / psi / byHand).toBeLessThan(1);
+    expect(capacity / psi / maple.shear_psi).toBeCloseTo(1, 3);
+    expect(where).toMatch(/^from 0 in to 96 in/);
+  });
+
+  it('past its last panel is sheared by all that it carries', () => {
+    const { demand } = judge(onPanels('0 in'), 'rail-shear');
+    const byHand = (1.5 * onRail_lbfpin * 96) / (0.75 * 3.5);
+    expect(demand / psi / byHand).toBeGreaterThan(0.95);
+    expect(demand / psi / byHand).toBeLessThan(1);
+  });
+
+  it('along the back is asked for as much as along the front, where the top stands out there instead', () => {
+    const front = onPanels('16 in', '80 in');
+    const back = {
+      ...front,
+      base: { ...front.base, back: '6 in', front: '36 in', foot: '36 in', weightAt: '20 in' },
+    };
+    for (const id of ['rail', 'rail-shear']) {
+      const [one, other] = [judge(front, id), judge(back, id)];
+      expect(other.demand / one.demand, id).toBeCloseTo(1, 3);
+      expect(other.where, id).toMatch(/^back rail, from /);
+    }
+  });
+
+  it('has its strength worked out on the sheet, from the wood: 9 400 psi of green maple (Wood Handbook, Table 5-3b)', () => {
+    const document = withRail(onPanels('0 in', '96 in'), stubby);
+    const { worksheet, provenance } = check({ ...document, top: { ...document.top, material: 'red-oak' } });
+    const rails = worksheet.sections.find(({ title }) => title === 'The rails');
+    const [strength] = rails?.steps.filter(({ symbol }) => symbol === 'F_b') ?? [];
+    expect((strength?.result.value ?? NaN) / psi / maple.bending_psi).toBeCloseTo(1, 3);
+    expect(provenance.values.some(({ what }) => what.startsWith('Sugar maple'))).toBe(true);
   });
 });

@@ -96,3 +96,39 @@ describe('a top that its weight alone keeps on its base', () => {
     expect(judge(ends, 'hold-down').note).toContain('Its own weight holds it without screws.');
   });
 });
+
+describe('legs under a screwed top', () => {
+  /** Maple 1-1/2 in thick, 8 in out; by its weight alone two people at the edge tip it. */
+  const thin = counter({
+    top: { depth: '28 in' },
+    base: {
+      ...{
+        back: '2 in',
+        front: '20 in',
+        foot: '20 in',
+        weightAt: '11 in',
+        panels: ['0 in', '36 in', '72 in'],
+      },
+      ...{ heldToFloor: true, anchorPull: '3000 lbf', anchorPullFront: '3000 lbf' },
+    },
+    screws: {
+      ...{ fastener: 'wood-screw-10', length: '2 in', through: '3/4 in', cleat: 'sugar-maple' },
+      at: [2, 20, 36, 52, 70].map((x): [string, string] => [`${x} in`, '4 in']),
+    },
+  });
+  const propped: CounterOverhangInput = {
+    ...thin,
+    props: ['2 in', '70 in'].map((at) => ({ kind: 'leg', at, to: '26 in', allowable: '2000 lbf' })),
+  };
+
+  it.each(['deflection-live', 'deflection-serving', 'deflection-long-term'])(
+    'let it move no more than it does without them: %s',
+    (id) => {
+      expect(check(thin).warnings).toContain(relying);
+      const [without, with_] = [judge(thin, id), judge(propped, id)];
+      expect(without.outcome).toBe('holds');
+      expect(with_.outcome).toBe('holds');
+      expect(with_.ratio ?? NaN).toBeLessThan(1.02 * (without.ratio ?? NaN));
+    },
+  );
+});

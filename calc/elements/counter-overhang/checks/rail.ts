@@ -1,52 +1,88 @@
-import { show } from '../../../../shared/quantity/index.ts';
+import type { Step } from '../../../../shared/check-result.ts';
+import { show, type UnitSystem } from '../../../../shared/quantity/index.ts';
 import { upperFirst } from '../../../../shared/words.ts';
+import type { Material } from '../../../codes/design-code.ts';
 import { work } from '../../../formula/step.ts';
-import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
+import { bendingStress, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
 import { sectionModulus } from '../../../mechanics/section-formulas.ts';
 import type { Judged } from '../../judged.ts';
-import { makeCheck, worstCheck } from '../../make-check.ts';
-import { endsHeld, stableBendingOf, type EdgeBeam } from '../../rail-stability.ts';
+import { isWorse, makeCheck, worstCheck, type CheckParts } from '../../make-check.ts';
+import { endsHeld, stableBendingOf } from '../../rail-stability.ts';
 import { worstOf, type Analysed } from '../analysed.ts';
 import { railEndMoment, railMoment } from '../hold-formulas.ts';
 import type { Overhang } from '../overhang.ts';
+import { judgedRails, stretchesOf, type RailName, type Stretch } from '../rail-effects.ts';
+import type { Found } from '../search.ts';
+import type { Worst } from '../trial.ts';
 import { stateWords } from '../where.ts';
 
 /** A stretch of the front rail between two panels, and the most it carries. */
-export interface RailSpan {
-  readonly from_m: number;
-  readonly to_m: number;
+export interface RailSpan extends Stretch {
   readonly load_N: number;
-  /** Past the first or the last panel. */
-  readonly isEnd: boolean;
 }
 
 /** What each stretch of the front rail carries at most. */
 export function railSpans({ base }: Overhang, analysed: Analysed): RailSpan[] {
-  const { panels_m, from_m, to_m } = base;
-  return Array.from({ length: panels_m.length + 1 }, (_, k) => ({
-    from_m: panels_m[k - 1] ?? from_m,
-    to_m: panels_m[k] ?? to_m,
-    load_N: worstOf(analysed, `span ${k}`)?.value ?? 0,
-    isEnd: k === 0 || k === panels_m.length,
-  })).filter((span) => span.to_m - span.from_m > 1e-3);
+  return stretchesOf(base)
+    .map((stretch, k) => ({ ...stretch, load_N: worstOf(analysed, `front span ${k}`)?.value ?? 0 }))
+    .filter(hasLength);
+}
+
+const hasLength = ({ from_m, to_m }: Stretch): boolean => to_m - from_m > 1e-3;
+
+const bent = { id: 'rail', title: 'Rail between panels', unit: 'Pa', clause: 'NDS 3.3.1' } as const;
+const sheared = { id: 'rail-shear', title: 'Shear of the rail', unit: 'Pa', clause: 'NDS 3.4.1' } as const;
+
+/** A stretch of a rail in one combination. */
+interface Piece extends Stretch {
+  readonly rail: RailName;
+  /** Its number from the left. */
+  readonly k: number;
+  readonly found: Found;
+  readonly thickness_m: number;
+  readonly height_m: number;
+  readonly material: Material;
 }
 
 /**
- * The rail under the stool side as a beam between panels, where its height is given: everything a stretch carries is
- * taken to stand in its middle; past the last panel, at its free end. Where there are no panels, nothing can be said of it.
+ * The rail under the stool side as a beam between panels, where its height is given, and the rail along the back where the
+ * top stands out there: bending as if everything a stretch carries stood in its middle, past the last panel at its free
+ * end; shear by where it stands. Where there are no panels, nothing can be said of it.
  */
 export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
-  const { document, base, code, system } = overhang;
+  const { document, base, system } = overhang;
   const { rail } = document.base;
-  const parts = { ...railParts, combination: analysed.soft.combination.name };
   const cannotSay = (note: string): Judged[] => {
-    const unknown = { ...parts, demand: null, capacity: null, where: 'front rail', note };
+    const { name: combination } = analysed.soft.combination;
+    const unknown = { ...bent, combination, demand: null, capacity: null, where: 'front rail', note };
     return [{ check: makeCheck(unknown, system), steps: [] }];
   };
   if (base.panels_m.length === 0)
     return cannotSay('No upright panels are given: what carries the rails is not known.');
   if (rail?.height === undefined) return [];
-  const [first, ...others] = railSpans(overhang, analysed);
+  const material = railWood(overhang);
+  if (material === null || analysed.isLost)
+    return cannotSay('What the rail carries, or what it is made of, cannot be worked out.');
+  const size = { thickness_m: base.railThickness_m, height_m: rail.height, material };
+  const pieces = (name: RailName): Piece[] =>
+    stretchesOf(base).flatMap((stretch, k) =>
+      hasLength(stretch)
+        ? analysed.found.map((found) => ({ ...stretch, ...size, rail: name, k, found }))
+        : [],
+    );
+  return [judgeBending, judgeShear].flatMap((judge) => {
+    const rails = judgedRails(overhang).flatMap((name) => {
+      const [first, ...others] = pieces(name).map((piece) => judge(overhang, piece));
+      return first === undefined ? [] : [worstCheck([first, ...others])];
+    });
+    return rails.slice(0, 1).map((front) => rails.slice(1).reduce(plainlyWorse, front));
+  });
+}
+
+/** The wood of the rails; null where no height is given, or it cannot be worked out. */
+export function railWood({ document, base, code, system }: Overhang): Material | null {
+  const { rail } = document.base;
+  if (rail?.height === undefined) return null;
   const reading = code.material({
     path: '/base/rail',
     material: rail.material,
@@ -60,48 +96,30 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     temperature: document.conditions?.temperature ?? 'ordinary',
     system,
   });
-  if (first === undefined || !reading.ok || analysed.isLost)
-    return cannotSay('What the rail carries, or what it is made of, cannot be worked out.');
-  const { material } = reading;
-  const piece = { thickness_m: base.railThickness_m, height_m: rail.height, material };
-  const judge = (span: RailSpan): Judged => judgeSpan(overhang, analysed, span, piece);
-  return [worstCheck([judge(first), ...others.map(judge)])];
+  return reading.ok ? reading.material : null;
 }
 
-const railParts = {
-  id: 'rail',
-  title: 'Front rail between panels',
-  unit: 'Pa',
-  clause: 'NDS 3.3.1',
-} as const;
+/** Of two rails alike but for rounding the first. */
+function plainlyWorse(a: Judged, b: Judged): Judged {
+  const isAlike =
+    a.check.outcome === b.check.outcome && (b.check.ratio ?? 0) <= (a.check.ratio ?? 0) * (1 + 1e-6);
+  return !isAlike && isWorse(b.check, a.check) ? b : a;
+}
 
 /** One stretch by itself: a long one turns over sooner than a short one that is bent more. */
-function judgeSpan(
-  { base, system }: Overhang,
-  analysed: Analysed,
-  span: RailSpan,
-  piece: Omit<EdgeBeam, 'span_m'>,
-): Judged {
-  const { combination } = analysed.soft;
-  const L_r = span.to_m - span.from_m;
-  const resistance = piece.material.resistance('bending', combination.duration);
-  const S = work(sectionModulus, { b: piece.thickness_m, t: piece.height_m }, system);
-  const moment = work(span.isEnd ? railEndMoment : railMoment, { R_r: span.load_N, L_r }, system);
+function judgeBending({ system }: Overhang, piece: Piece): Judged {
+  const { rail, k, found, isEnd, height_m, thickness_m: b, material } = piece;
+  const L_r = piece.to_m - piece.from_m;
+  const worst = found.worst.get(`${rail} span ${k}`);
+  const S = work(sectionModulus, { b, t: height_m }, system);
+  const moment = work(isEnd ? railEndMoment : railMoment, { R_r: worst?.value ?? 0, L_r }, system);
   const stress = work(bendingStress, { M: moment.value, S: S.value }, system);
-  const effect = worstOf(
-    analysed,
-    `span ${base.panels_m.filter((panel) => panel <= span.from_m + 1e-6).length}`,
-  );
-  const state = effect === undefined ? '' : `; ${stateWords(effect, system)}`;
-  const where = `from ${show(span.from_m, 'm', system)} to ${show(span.to_m, 'm', system)}${state}`;
   const steps = [S.step, moment.step, stress.step];
-  const demanded = { ...railParts, combination: combination.name, demand: stress.value, where };
-  if (!resistance.ok) {
-    const note = upperFirst(`${resistance.why}.`);
-    return { check: makeCheck({ ...demanded, capacity: null, note }, system), steps };
-  }
+  const demanded = { ...bent, ...whereOf(piece, worst, system), demand: stress.value };
+  const resistance = material.resistance('bending', found.combination.duration);
+  if (!resistance.ok) return unknown(demanded, resistance.why, steps, system);
   const stable = stableBendingOf({ ...piece, span_m: L_r }, resistance.value_Pa, system);
-  const place = span.isEnd ? 'at its free end, past the last panel' : 'in its middle';
+  const place = isEnd ? 'at its free end, past the last panel' : 'in its middle';
   const taken = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots. ${endsHeld}`;
   const note = stable.ok ? taken : upperFirst(`${stable.why}.`);
   const capacity = stable.ok ? stable.value_Pa : 0;
@@ -109,4 +127,38 @@ function judgeSpan(
     check: makeCheck({ ...demanded, capacity, note }, system),
     steps: [...steps, resistance.step, ...stable.steps],
   };
+}
+
+/** Shear at the end of one stretch. */
+function judgeShear({ system }: Overhang, piece: Piece): Judged {
+  const { rail, k, found, height_m: d, thickness_m: b, material } = piece;
+  const worst = found.worst.get(`${rail} end ${k}`);
+  const stress = work(shearStressOfRectangle, { V: worst?.value ?? 0, b, d }, system);
+  const demanded = { ...sheared, ...whereOf(piece, worst, system), demand: stress.value };
+  const resistance = material.resistance('shear', found.combination.duration);
+  if (!resistance.ok) return unknown(demanded, resistance.why, [stress.step], system);
+  const note =
+    'Nothing beside a panel is left out: whether the rail bears on it is not known (NDS 3.4.3.1). What holds its ends is not worked out.';
+  return {
+    check: makeCheck({ ...demanded, capacity: resistance.value_Pa, note }, system),
+    steps: [stress.step, resistance.step],
+  };
+}
+
+function whereOf({ rail, from_m, to_m, found }: Piece, worst: Worst | undefined, system: UnitSystem) {
+  const state = worst === undefined ? '' : `; ${stateWords(worst, system)}`;
+  const which = rail === 'back' ? 'back rail, ' : '';
+  return {
+    where: `${which}from ${show(from_m, 'm', system)} to ${show(to_m, 'm', system)}${state}`,
+    combination: found.combination.name,
+  };
+}
+
+function unknown(
+  parts: Omit<CheckParts, 'capacity' | 'note'>,
+  why: string,
+  steps: readonly Step[],
+  system: UnitSystem,
+): Judged {
+  return { check: makeCheck({ ...parts, capacity: null, note: upperFirst(`${why}.`) }, system), steps };
 }
