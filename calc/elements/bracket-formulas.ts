@@ -87,9 +87,10 @@ export const legPressure = formula({
 /** Where the pressure of a wall that is crushed has come up to the force of the arm. */
 export const legTurn = formula({
   symbol: 'z_0',
-  caption: 'where the pressure of the wall has come up to the force of the arm, from the end that is pressed',
-  expression: 'N / (f_w * b_p)',
-  symbols: { N: 'N', f_w: 'Pa', b_p: 'm' },
+  caption:
+    'where the pressure of the wall has come up to the force of the arm, from the end that is pressed; the wall begins at z_w',
+  expression: 'z_w + N / (f_w * b_p)',
+  symbols: { z_w: 'm', N: 'N', f_w: 'Pa', b_p: 'm' },
   unit: 'm',
   source: mechanics('even pressure; no shear is left there'),
 });

@@ -1,12 +1,14 @@
-import { inch } from '../../../shared/quantity/index.ts';
+import { inch, show } from '../../../shared/quantity/index.ts';
+import { listed } from '../../../shared/words.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import { formula } from '../../formula/formula.ts';
 import { work } from '../../formula/step.ts';
 import { edgeAlong, loadedEdgeAcross } from '../../standards/nds-2018/12.5-placement.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
-import type { Fixing } from './fixing.ts';
+import type { Fixing, FixingLoad } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
+import type { Standing } from './standing.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
@@ -78,4 +80,30 @@ export function blockingCheck(fixing: Fixing, wall: Wall, place: Place): Judged 
     system,
   );
   return { check, steps: need === null ? [] : [need.step] };
+}
+
+/** What the blocking or the sheathing has to hold of one plate: neither it nor what it is fixed with is checked. */
+export function groundWarning(
+  { system }: Fixing,
+  { framing }: Wall,
+  standings: readonly Standing[],
+): string[] {
+  if (framing !== 'blocking' && framing !== 'sheathing') return [];
+  const most = (force: (load: FixingLoad) => number): number =>
+    Math.max(...standings.flatMap(({ acting }) => acting.map(({ load }) => force(load))));
+  const [V, C, N] = [
+    most(({ shear_N }) => Math.abs(shear_N)),
+    most(({ couple_Nm }) => couple_Nm),
+    most(({ pull_N }) => pull_N),
+  ];
+  const parts = [
+    ...(V > 0 ? [`${show(V, 'N', system)} of shear`] : []),
+    ...(N > 0 ? [`${show(N, 'N', system)} of pull`] : []),
+    ...(C > 0
+      ? [`a couple of ${show(C, 'N.m', system)}${framing === 'blocking' ? ', which twists it' : ''}`]
+      : []),
+  ];
+  return [
+    `The ${framing} itself and its own fixing to the studs are not checked: they have to hold what one plate brings, ${listed(parts)}.`,
+  ];
 }

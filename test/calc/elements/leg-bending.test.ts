@@ -74,6 +74,7 @@ function worked({ height, width, screws, drop, bearing_Pa, couple, isLifted }: L
     across_m: 0,
     gap_m: 0.0125,
     ground: { kind: 'hollow' },
+    blockingHeight_m: null,
     moisture: 'dry',
     temperature: 'ordinary',
     coveringBearing_Pa: bearing_Pa,
