@@ -80,7 +80,8 @@ export function groupFactorsOf(
   const refuse = (why: string): GroupFactors => ({ C_g: 1, C_Delta: 0, steps: [], why });
   const isThin = D < leastPlacedDiameter_m;
   const source = (table: string): string => (isThin ? 'common practice, no source' : `NDS Table ${table}`);
-  const between = spacingBetweenRows(wood.angle_deg, penetrationOf(fixing, wood) / D);
+  // Of Table 12.5.1D thin ones keep what it asks along the grain.
+  const between = spacingBetweenRows(isThin ? 0 : wood.angle_deg, penetrationOf(fixing, wood) / D);
   if (fixing.perHeight > 1 && fixing.across_m / (fixing.perHeight - 1) < between * D - 1e-9) {
     return refuse(
       `the screws at one height stand closer together than ${significant(between, 3)} diameters (${source('12.5.1D')})`,

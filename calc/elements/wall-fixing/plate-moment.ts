@@ -2,6 +2,7 @@ import { formula } from '../../formula/formula.ts';
 import { work } from '../../formula/step.ts';
 import type { Fixing, FixingLoad } from '../fixing/fixing.ts';
 import type { PlateMoment } from '../fixing/plate-bending.ts';
+import { toeOf } from '../fixing/toe.ts';
 
 /** Moment in the plate of a wall fixing: the whole couple, and the pull as on a beam between the outer screws. */
 export const plateMoment = formula({
@@ -33,11 +34,11 @@ export const pullSpread = formula({
   source: spreading,
 });
 
-/** A couple bends no more width of a plate than spreads at 45° halfway from the screws to the end that is pressed. */
+/** A couple bends no more width of a plate than spreads at 45° halfway from the screws to where the plate is pressed. */
 export const coupleSpread = formula({
   symbol: 'k_c',
   caption:
-    'how many times the width over which the pull of the highest screws spreads at 45°, halfway down to the end of the plate, goes into the plate',
+    'how many times the width over which the pull of the highest screws spreads at 45°, halfway down to where the plate is pressed, goes into the plate',
   expression: 'b / (z_f + a_s)',
   symbols: { b: 'm', z_f: 'm', a_s: 'm' },
   unit: '1',
@@ -45,9 +46,12 @@ export const coupleSpread = formula({
 });
 
 /** The symbols of the moment in a plate, and the widths pull and couple spread over where they are not the whole of it. */
-function bendingOf({ heights_m, plate, across_m }: Fixing, { couple_Nm, pull_N }: FixingLoad) {
-  const z_f = Math.max(...heights_m);
-  const s_z = z_f - Math.min(...heights_m);
+function bendingOf(fixing: Fixing, load: FixingLoad) {
+  const { heights_m, plate, across_m } = fixing;
+  const { couple_Nm, pull_N } = load;
+  const highest_m = Math.max(...heights_m);
+  const s_z = highest_m - Math.min(...heights_m);
+  const z_f = highest_m - toeOf(fixing, load).from_m;
   const b = plate.width_m;
   const isPullNarrow = pull_N > 0 && s_z > 0 && s_z + across_m < b;
   const isCoupleNarrow = couple_Nm > 0 && z_f > 0 && z_f + across_m < b;

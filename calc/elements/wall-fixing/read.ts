@@ -62,9 +62,7 @@ export function readWallFixing(document: WallFixingDocument): PlateOnWall {
           : [],
       ),
       ...(isCentred ? ['The plate stands on the centre line of a stud.'] : []),
-      ...(loads.some(({ pull_N }) => pull_N > 0)
-        ? ['A pull acts midway between the screws, which share it evenly.']
-        : []),
+      ...(loads.some(({ pull_N }) => pull_N > 0) ? ['A pull acts midway between the screws.'] : []),
       ...(plate.metal === undefined
         ? ['The plate is stiff and strong enough: where its metal is named, its bending is checked.']
         : []),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inch, poundForce, psi } from './documents.ts';
+import { check } from '../../../calc/index.ts';
+import { inch, line, poundForce, psi, shelf } from './documents.ts';
 import { answer } from './wall-fixing-documents.ts';
 
 /*
@@ -141,6 +142,24 @@ describe('a plate that reaches below its blocking', () => {
   });
 });
 
+describe('a shelf whose plates stand on blocking, held by screws of a report', () => {
+  it('says what the blocking has to hold, and what to look up in the report', () => {
+    const allowable = { tension: '200 lbf', shear: '200 lbf', report: 'report of the screw' };
+    const { warnings } = check(
+      shelf({
+        brackets: {
+          plate: { height: '8 in', width: '1-1/4 in', thickness: '1/4 in' },
+          screws: { fastener: 'listed', length: '3 in', heights: ['7 in', '5 in'], allowable },
+        },
+        loads: [line('20 lbf/ft')],
+        wall: { framing: 'blocking', species: 'spruce-pine-fir', blockingHeight: '5-1/2 in' },
+      }),
+    );
+    expect(warnings.some((each) => each.startsWith('The blocking itself'))).toBe(true);
+    expect(warnings.some((each) => each.includes('in their report'))).toBe(true);
+  });
+});
+
 describe('the stud behind a plate', () => {
   it('a shear on the face of a stud 3-1/2 in deep, 1/2 in of covering before it, turns it as well: V × 2-1/4 in', () => {
     const { named } = answer({
@@ -217,6 +236,9 @@ describe('screws close together', () => {
       answer({ screws: { ...thin, perHeight: 2, across } }).named('fixing').outcome;
     expect(beside('1/4 in')).toBe('does-not-hold');
     expect(beside('5/16 in')).toBe('holds');
+    // In blocking as well: the five diameters of Table 12.5.1D are for 1/4 in and more.
+    const screws = { ...thin, perHeight: 2, across: '5/16 in' };
+    expect(answer({ screws, wall: { framing: 'blocking' } }).named('fixing').outcome).toBe('holds');
   });
 });
 

@@ -154,8 +154,30 @@ function pick<T extends object, K extends keyof T>(from: T, ...keys: K[]): Pick<
   return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
 }
 
+/** A lag screw of 80 mm with 50 mm of thread and a tip of 4 mm, through 5 mm of plate and 15 mm of covering. */
+const lag = { p_s: 0.06, E: 0.004 };
 const together = { W_p: 200, Z_prime: 100 };
 const others: PublishedValue[] = [
+  published(
+    withdrawal.fastenerReach,
+    { k_l: 0.8, l: 0.1, t_p: 0.005, g: 0.015 },
+    0.06,
+    byHand('80 of 100 mm square to the wall, less 5 and 15 mm'),
+  ),
+  published(
+    withdrawal.threadInWood,
+    { ...lag, T_l: 0.05, d_w: 0.089 },
+    0.046,
+    byHand('50 mm of thread less the tip, 4 mm'),
+  ),
+  published(
+    withdrawal.threadInWood,
+    { ...lag, T_l: 0.05, d_w: 0.038 },
+    0.028,
+    byHand('38 mm of wood, of which the first 10 hold no thread'),
+  ),
+  published(tr12.bearingLength, { ...lag, d_w: 0.089 }, 0.058, byHand('60 mm less half of 4 mm')),
+  published(tr12.bearingLength, { ...lag, d_w: 0.038 }, 0.036, byHand('38 mm less half of 4 mm')),
   published(
     connection.adjustedLateral,
     { Z: 100, C_D: 1.25, C_M: 0.7, C_t: 0.8, C_g: 0.95, C_Delta: 0.75, C_eg: 0.67, C_tn: 0.5 },
