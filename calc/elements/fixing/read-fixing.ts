@@ -5,7 +5,7 @@ import { listed } from '../../../shared/words.ts';
 import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import { panelG, panelGravity } from '../panel-gravity.ts';
 import { backingOf } from './backing.ts';
-import { blockingSize } from './blocking.ts';
+import { blockingSize, heightBehind } from './blocking.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { turningOf } from './turning.ts';
 import { penetrationOf, reachOf, usualThread_m } from './values.ts';
@@ -101,7 +101,7 @@ export function readFixing(
     across_m: perHeight > 1 ? (screws.across ?? plate.width / 2) : 0,
     gap_m,
     ground,
-    blockingHeight_m: wall.framing === 'blocking' ? blockingSize(wall).height_m : null,
+    blockingHeight_m: wall.framing === 'blocking' ? heightBehind(wall, screws.heights, fastener) : null,
     moisture: conditions?.moisture ?? 'dry',
     temperature: conditions?.temperature ?? 'ordinary',
     coveringBearing_Pa: wall.bearing?.allowable ?? null,

@@ -113,6 +113,14 @@ describe('a plate that reaches below its blocking', () => {
     expect(lbf(row.tension)).toBeCloseTo(C / (7 - edge), 9);
   });
 
+  it('blocking of no given height that a 2×4 is too low for is taken as high as its screws want: 4 diameters below them', () => {
+    const wall = { framing: 'blocking', studDepth: undefined } as const;
+    const loads = [{ couple: `${C} lbf.in`, duration: 'ten-years' as const }];
+    const { row, named } = answer({ screws: { heights: ['7 in', '3 in'] }, wall, loads });
+    expect(lbf(row.tension)).toBeCloseTo((C * 5) / (5 ** 2 + 1 ** 2), 9);
+    expect(named('on-blocking').outcome).toBe('cannot-say');
+  });
+
   it('a covering of 100 psi is crushed from that edge on: a = z − √(z² − 2C / f b)', () => {
     const { row } = answer({
       screws: { heights: ['7 in'] },
@@ -139,6 +147,17 @@ describe('a plate that reaches below its blocking', () => {
       expect(warning).toContain('400 lbf');
     }
     expect(answer({ loads }).result.warnings).toEqual([]);
+  });
+
+  it('nor are metal studs, whatever a report says of the screws in them', () => {
+    const allowable = { tension: '200 lbf', shear: '200 lbf', report: 'report of the screw' };
+    const { result } = answer({
+      screws: { fastener: 'listed', allowable },
+      wall: { framing: 'metal-stud', species: undefined },
+    });
+    const warning = result.warnings.find((each) => each.startsWith('The metal studs themselves'));
+    expect(warning).toContain('60 lbf');
+    expect(warning).toContain('400 lbf');
   });
 });
 
