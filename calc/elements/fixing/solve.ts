@@ -3,6 +3,7 @@ import type { Fastener } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import { leastPull, screwResultant, screwShear } from '../../mechanics/plate-group.ts';
 import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
+import { holeOf } from '../hole.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import { groupFactorsOf } from './group.ts';
 import { pullOf, sharesOf, workPull, type Share } from './sharing.ts';
@@ -59,6 +60,8 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
     steps,
   });
   if (reach <= 0) return none('nothing-resists', 'the screws end in the plate and the wall covering');
+  if (breaksEdge(fixing))
+    return none('nothing-resists', 'the holes of the screws break the edge of the plate');
   if (ground.kind === 'hollow') return none('cannot-say', hollowAdvice);
   if (allowable !== null) {
     const { tension_N, shear_N, report } = allowable;
@@ -100,6 +103,17 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
     clause: 'NDS chapter 12, TR12',
     steps: [...withdrawal.steps, ...group.steps, ...lateral.steps],
   };
+}
+
+/** Whether a hole is not wholly within the plate; how wide one of a listed screw is nobody knows. */
+function breaksEdge({ plate, heights_m, across_m, fastener }: Fixing): boolean {
+  const radius_m = fastener === null ? 0 : holeOf(fastener.diameter_m) / 2;
+  const edges_m = [
+    Math.min(...heights_m),
+    plate.height_m - Math.max(...heights_m),
+    (plate.width_m - across_m) / 2,
+  ];
+  return Math.min(...edges_m) < radius_m - 1e-9;
 }
 
 /** Why a fastener stands too shallow for any lateral load; empty where it does not. */

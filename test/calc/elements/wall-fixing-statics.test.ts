@@ -261,6 +261,22 @@ describe('screws close together', () => {
   });
 });
 
+describe('a hole at the edge of the plate', () => {
+  it('wider than the plate beside it does not hold: 5/16 in of a 1/4 in lag screw, 5/32 in to either side', () => {
+    const at = (heights: string[]) => answer({ screws: { heights } }).named('fixing');
+    expect(at(['8 in', '1 in'])).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+    expect(at(['7 in', '1/8 in'])).toMatchObject({ outcome: 'does-not-hold', ratio: null });
+    expect(at(['7-3/4 in', '1/4 in']).outcome).toBe('holds');
+    const beside = (across: string) =>
+      answer({
+        screws: { perHeight: 2, across },
+        wall: { framing: 'blocking', blockingHeight: '12 in' },
+      }).named('fixing').outcome;
+    expect(beside('1-3/4 in')).toBe('does-not-hold');
+    expect(beside('1-5/8 in')).toBe('holds');
+  });
+});
+
 describe('a wide, low plate', () => {
   it('a couple bends no more than spreads at 45° from one screw 3 in up: a quarter of 12 in', () => {
     const { named } = answer({
