@@ -87,22 +87,34 @@ export const legPressure = formula({
 /** Where the pressure of a wall that is crushed has come up to the force of the arm. */
 export const legTurn = formula({
   symbol: 'z_0',
-  caption: 'where the pressure of the wall has come up to the force of the arm, from the end that is pressed',
-  expression: 'N / (f_w * b_p)',
-  symbols: { N: 'N', f_w: 'Pa', b_p: 'm' },
+  caption:
+    'where the pressure of the wall has come up to the force of the arm, from the end that is pressed; the wall begins at z_w',
+  expression: 'z_w + N / (f_w * b_p)',
+  symbols: { z_w: 'm', N: 'N', f_w: 'Pa', b_p: 'm' },
   unit: 'm',
   source: mechanics('even pressure; no shear is left there'),
 });
 
-/** Pull on the back screw of an arm from what stands in front of its tip, and from lift. */
+/** Pull on the back screws of an arm from what stands in front of its tip. */
 export const boardScrewPull = formula({
   symbol: 'T',
-  caption: 'pull on the screws of one arm',
-  expression: 'U + C_f / (a - x_s)',
-  symbols: { U: 'N', C_f: 'N.m', a: 'm', x_s: 'm' },
+  caption: 'pull on the screws of one arm nearest the wall',
+  expression: 'C_f / (a - x_s)',
+  symbols: { C_f: 'N.m', a: 'm', x_s: 'm' },
+  unit: 'N',
+  source: mechanics('couple about the tip of the arm'),
+});
+
+/** Pull on the screws of one arm where the board is lifted: it turns about its back edge, or about the tip of the arm. */
+export const prisedLift = formula({
+  symbol: 'T_n',
+  caption:
+    'pull on the screws of one arm, the board lifted: all of them counted as the one that is pulled most',
+  expression: 'n_s * max(C_u * x_f / S_x, C_t * l_f / S_l)',
+  symbols: { n_s: '1', C_u: 'N.m', x_f: 'm', S_x: 'm2', C_t: 'N.m', l_f: 'm', S_l: 'm2' },
   unit: 'N',
   source: mechanics(
-    'couple about the tip of the arm; the two largest pulls are added though they need not meet',
+    'couples about the back edge and about the tip; pulls in proportion to the distances x and l of the screws from there, S the sums of their squares',
   ),
 });
 

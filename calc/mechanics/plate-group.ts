@@ -6,10 +6,23 @@ const mechanics = (clause: string) => ({ document: 'elementary mechanics', editi
 export const screwPull = formula({
   symbol: 'T',
   caption: 'pull on the highest screw',
-  expression: 'C * z / (k_n * S_z) + N / n_s',
-  symbols: { C: 'N.m', z: 'm', k_n: '1', S_z: 'm2', N: 'N', n_s: '1' },
+  expression: '(C + N * z_c) * z / (k_n * S_z)',
+  symbols: { C: 'N.m', N: 'N', z_c: 'm', z: 'm', k_n: '1', S_z: 'm2' },
   unit: 'N',
-  source: mechanics('rigid plate turning about its lower end, pulls in proportion to height'),
+  source: mechanics(
+    'rigid plate turning about its lower end, pulls in proportion to height; N at z_c, the middle of the screws',
+  ),
+});
+
+/** Pull on one screw of a rigid plate that nothing presses on the wall: it hangs on its screws alone. */
+export const screwPullOff = formula({
+  symbol: 'T',
+  caption: 'pull on the highest screw',
+  expression: 'N / (k_n * n_h) + C * z_m / (k_n * S_m)',
+  symbols: { N: 'N', n_h: '1', C: 'N.m', z_m: 'm', k_n: '1', S_m: 'm2' },
+  unit: 'N',
+  source: mechanics('rigid plate on screws alone, turning about their middle: z_m from there'),
+  valid: 'the pull lifts the plate off the wall',
 });
 
 /** What the screws of a plate are pulled with at least, where none can hold the couple: no lever is longer than the plate. */
@@ -46,10 +59,10 @@ export const screwResultant = formula({
 export const toeForce = formula({
   symbol: 'C_toe',
   caption: 'pressure force at the lower end of the plate',
-  expression: 'C * S_1 / S_z',
-  symbols: { C: 'N.m', S_1: 'm', S_z: 'm2' },
+  expression: '(C + N * z_c) * S_1 / S_z - N',
+  symbols: { C: 'N.m', N: 'N', z_c: 'm', S_1: 'm', S_z: 'm2' },
   unit: 'N',
-  source: mechanics('sum of the pulls'),
+  source: mechanics('sum of the pulls of the screws, less what pulls on the plate'),
 });
 
 /** Length of plate that has to bear. */

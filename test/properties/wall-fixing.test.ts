@@ -33,6 +33,7 @@ function plate(more: Partial<Fixing>): Fixing {
     across_m: 0,
     gap_m: 0.0125,
     ground: wood,
+    blockingHeight_m: null,
     moisture: 'dry',
     temperature: 'ordinary',
     coveringBearing_Pa: null,

@@ -76,6 +76,7 @@ function throughPlate(
     across_m: 0,
     gap_m: 0,
     ground,
+    blockingHeight_m: null,
     moisture: 'dry',
     temperature: 'ordinary',
     coveringBearing_Pa: null,

@@ -10,6 +10,8 @@ export interface BoardScrews {
   readonly count: number;
   readonly atFirst: number;
   readonly firstAt_m: number;
+  /** All of them, from the wall. */
+  readonly places_m: readonly number[];
   readonly armThickness_m: number;
   readonly armMaterial: string;
   /** Thread in the board. */
@@ -41,6 +43,7 @@ export function boardScrewsOf({ document, board, bearingLength_m, capacity, syst
     count: places.length,
     atFirst: places.filter((place) => place < firstAt_m + inch / 8).length,
     firstAt_m,
+    places_m: places,
     armThickness_m,
     armMaterial: given?.armMaterial ?? 'metal',
     thread_m: Math.max(0, Math.min(reach_m, thickness_m) - Math.max(0, reach_m - threaded)),

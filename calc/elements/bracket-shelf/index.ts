@@ -55,7 +55,7 @@ export function checkBracketShelf(
     fixings: wall.fixings,
     remedies: findRemedies(shelf, judgement),
     assumptions,
-    warnings: [...shelf.warnings, ...warnings],
+    warnings: [...shelf.warnings, ...warnings, ...wall.warnings],
     cautions,
     worksheet: {
       sections: worksheetOf({

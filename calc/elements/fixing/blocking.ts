@@ -1,12 +1,15 @@
-import { inch } from '../../../shared/quantity/index.ts';
+import { inch, show } from '../../../shared/quantity/index.ts';
+import { listed } from '../../../shared/words.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
+import type { Fastener } from '../../catalogue/index.ts';
 import { formula } from '../../formula/formula.ts';
 import { work } from '../../formula/step.ts';
 import { edgeAlong, loadedEdgeAcross } from '../../standards/nds-2018/12.5-placement.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
-import type { Fixing } from './fixing.ts';
+import type { Fixing, FixingLoad } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
+import type { Standing } from './standing.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 
@@ -49,15 +52,26 @@ export function blockingSize({ blockingHeight, studDepth }: Wall): {
   };
 }
 
+/**
+ * How high the blocking behind a plate is, m. Of none that is given it is what `blockingSize` takes, or as much as the screws want
+ * where that is more: that they have it can't be said then.
+ */
+export function heightBehind(wall: Wall, heights_m: readonly number[], fastener: Fastener | null): number {
+  const { height_m } = blockingSize(wall);
+  const D = fastener?.diameter_m ?? 0;
+  return wall.blockingHeight ?? Math.max(height_m, blockingNeed.evaluate(needOf(heights_m, D)));
+}
+
+function needOf(heights_m: readonly number[], D: number) {
+  const s_z = Math.max(...heights_m) - Math.min(...heights_m);
+  return { s_z, k_1: loadedEdgeAcross, k_2: edgeAlong, D };
+}
+
 /** Whether blocking is high enough for screws one above the other, and for their edges; cannot say where its height is only taken. */
 export function blockingCheck(fixing: Fixing, wall: Wall, place: Place): Judged {
   const { system, fastener, heights_m } = fixing;
-  const s_z = Math.max(...heights_m) - Math.min(...heights_m);
-  const need =
-    fastener === null
-      ? null
-      : work(blockingNeed, { s_z, k_1: loadedEdgeAcross, k_2: edgeAlong, D: fastener.diameter_m }, system);
-  const demand = need?.value ?? s_z;
+  const need = fastener === null ? null : work(blockingNeed, needOf(heights_m, fastener.diameter_m), system);
+  const demand = need?.value ?? needOf(heights_m, 0).s_z;
   const { height_m } = blockingSize(wall);
   const isKnown = wall.blockingHeight !== undefined || demand <= height_m;
   const edges =
@@ -78,4 +92,34 @@ export function blockingCheck(fixing: Fixing, wall: Wall, place: Place): Judged 
     system,
   );
   return { check, steps: need === null ? [] : [need.step] };
+}
+
+const unchecked: Readonly<Partial<Record<NonNullable<Wall['framing']>, string>>> = {
+  blocking: 'The blocking itself and its own fixing to the studs are not checked: they have to hold',
+  sheathing: 'The sheathing itself and its own fixing to the studs are not checked: they have to hold',
+  'metal-stud': 'The metal studs themselves are not checked: one has to hold',
+};
+
+/** What blocking, sheathing or a metal stud has to hold of one plate: none of them is checked, nor what they are fixed with. */
+export function groundWarning(
+  { system }: Fixing,
+  { framing }: Wall,
+  standings: readonly Standing[],
+): string[] {
+  const words = framing === undefined ? undefined : unchecked[framing];
+  if (words === undefined) return [];
+  const most = (force: (load: FixingLoad) => number): number =>
+    Math.max(...standings.flatMap(({ acting }) => acting.map(({ load }) => force(load))));
+  const [V, C, N] = [
+    most(({ shear_N }) => Math.abs(shear_N)),
+    most(({ couple_Nm }) => couple_Nm),
+    most(({ pull_N }) => pull_N),
+  ];
+  const twists = framing === 'blocking' ? ', which twists it' : '';
+  const parts = [
+    ...(V > 0 ? [`${show(V, 'N', system)} of shear`] : []),
+    ...(N > 0 ? [`${show(N, 'N', system)} of pull`] : []),
+    ...(C > 0 ? [`a couple of ${show(C, 'N.m', system)}${twists}`] : []),
+  ];
+  return [`${words} what one plate brings, ${listed(parts)}.`];
 }

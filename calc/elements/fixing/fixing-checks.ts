@@ -104,17 +104,18 @@ export function screwMetalCheck(fixing: Fixing, pull: ScrewPull, load: FixingLoa
 
 /** How much of the room between the pressed end of a plate and its nearest screw has to bear. */
 export function toeShare(fixing: Fixing, load: FixingLoad, toe: Toe): number {
-  return toe.length_m / nearestScrew_m(fixing, load);
+  return toe.length_m === 0 ? 0 : toe.length_m / nearestScrew_m(fixing, load, toe);
 }
 
-function nearestScrew_m(fixing: Fixing, load: FixingLoad): number {
-  return Math.min(...turningOf(fixing, load).heights_m.filter((z) => z > 0), fixing.plate.height_m);
+function nearestScrew_m(fixing: Fixing, load: FixingLoad, { from_m }: Toe): number {
+  const { heights_m } = turningOf(fixing, load);
+  return Math.min(...heights_m.filter((z) => z > from_m), fixing.plate.height_m) - from_m;
 }
 
 /** Bearing of the pressed end of the plate on the covering, where its strength is given. */
 export function toeBearingCheck(fixing: Fixing, toe: Toe, load: FixingLoad, place: Place): Judged[] {
   if (fixing.coveringBearing_Pa === null) return [];
-  const nearest = nearestScrew_m(fixing, load);
+  const nearest = nearestScrew_m(fixing, load, toe);
   const { end } = turningOf(fixing, load);
   const check = makeCheck(
     {

@@ -45,6 +45,8 @@ export interface Fixing {
   /** Coverings between plate and wood. */
   readonly gap_m: number;
   readonly ground: Ground;
+  /** Height of the blocking behind the plate; null where the wall is solid all the way up it. */
+  readonly blockingHeight_m: number | null;
   readonly moisture: Moisture;
   readonly temperature: Temperature;
   /** Allowable bearing of the covering under the plate; null where it isn't known. */

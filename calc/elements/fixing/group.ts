@@ -67,7 +67,10 @@ export interface GroupFactors {
   readonly why: string;
 }
 
-/** Group and geometry factors; both are 1 for fasteners thinner than 1/4 in (NDS 11.3.6, 12.5.1). */
+/**
+ * Group and geometry factors. Both are 1 for fasteners thinner than 1/4 in (NDS 11.3.6, 12.5.1), which stand no closer than
+ * thicker ones all the same: the wood must not split (common practice, no source).
+ */
 export function groupFactorsOf(
   fixing: Fixing,
   fastener: Fastener,
@@ -75,20 +78,22 @@ export function groupFactorsOf(
 ): GroupFactors {
   const D = fastener.diameter_m;
   const refuse = (why: string): GroupFactors => ({ C_g: 1, C_Delta: 0, steps: [], why });
-  if (D < leastPlacedDiameter_m) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
-  const between = spacingBetweenRows(wood.angle_deg, penetrationOf(fixing, wood) / D);
+  const isThin = D < leastPlacedDiameter_m;
+  const source = (table: string): string => (isThin ? 'common practice, no source' : `NDS Table ${table}`);
+  // Of Table 12.5.1D thin ones keep what it asks along the grain.
+  const between = spacingBetweenRows(isThin ? 0 : wood.angle_deg, penetrationOf(fixing, wood) / D);
   if (fixing.perHeight > 1 && fixing.across_m / (fixing.perHeight - 1) < between * D - 1e-9) {
     return refuse(
-      `the screws at one height stand closer together than ${significant(between, 3)} diameters (NDS Table 12.5.1D)`,
+      `the screws at one height stand closer together than ${significant(between, 3)} diameters (${source('12.5.1D')})`,
     );
   }
   const heights = [...fixing.heights_m].sort((a, b) => a - b);
   const gaps = heights.slice(1).map((height, i) => height - (heights[i] ?? 0));
   const closest = Math.min(...gaps, Infinity);
-  if (gaps.length === 0) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
   if (closest < spacingInRow.least * D - 1e-9) {
-    return refuse('the screws stand closer together than three diameters (NDS Table 12.5.1B)');
+    return refuse(`the screws stand closer together than three diameters (${source('12.5.1B')})`);
   }
+  if (isThin || gaps.length === 0) return { C_g: 1, C_Delta: 1, steps: [], why: '' };
   const gamma = work(slipModulus, { k_g: slipConstant, D }, fixing.system);
   const u = work(
     groupSlip,

@@ -4,7 +4,7 @@ import { armPull, legMoment, legPressure, legTurn } from '../bracket-formulas.ts
 import type { Fixing, FixingLoad } from './fixing.ts';
 import type { PlateMoment } from './plate-bending.ts';
 import { rowPulls } from './row-pulls.ts';
-import { toeOf } from './toe.ts';
+import { toeOf, type Toe } from './toe.ts';
 import { turningOf } from './turning.ts';
 
 /** A place on the leg: what bends it there is what acts beyond it, seen from the end about which the plate turns. */
@@ -25,7 +25,9 @@ interface LegPlace {
 export function legBending(fixing: Fixing, load: FixingLoad, drop_m: number): PlateMoment {
   const { system, plate } = fixing;
   const { end, aside } = turningOf(fixing, load);
-  const wall = pressureOf(fixing, load);
+  const toe = toeOf(fixing, load);
+  const { from_m } = toe;
+  const wall = pressureOf(fixing, toe);
   const isLifted = end === 'upper';
   const along = isLifted ? `pull at the foot of the strut${aside}` : armPull.caption;
   const pull = work(armPull, { C: load.couple_Nm, h: drop_m }, system, along);
@@ -34,11 +36,11 @@ export function legBending(fixing: Fixing, load: FixingLoad, drop_m: number): Pl
   const foot_m = isLifted ? drop_m : plate.height_m - drop_m;
   const momentAt = (place: LegPlace): number => legMoment.evaluate({ N, z_N, ...place });
   // Screws do not stand where the wall is pressed, or the bearing of that end does not hold.
-  const turn = wall === null ? null : work(legTurn, { N, f_w: wall.f_w, b_p: wall.b_p }, system);
+  const turn = wall === null ? null : work(legTurn, { z_w: from_m, N, f_w: wall.f_w, b_p: wall.b_p }, system);
   const turns = turn === null ? [] : [turn];
-  // Between the pull and the foot of the strut; past either the moment only falls.
-  const [lowest, highest] = isLifted ? [0, z_N] : [foot_m, z_N];
-  const others_m = [foot_m, ...turns.map(({ value }) => value)];
+  // Between the pull and the foot of the strut, or the wall; past either the moment only falls.
+  const [lowest, highest] = [isLifted ? from_m : Math.max(foot_m, from_m), z_N];
+  const others_m = [from_m, foot_m, ...turns.map(({ value }) => value)];
   const [first, ...rest] = placesOf(fixing, load, others_m, wall).filter(
     ({ z_j }) => z_j >= lowest - 1e-12 && z_j <= highest + 1e-12,
   );
@@ -53,13 +55,12 @@ export function legBending(fixing: Fixing, load: FixingLoad, drop_m: number): Pl
   return { value_Nm: leg.value, steps: [pull.step, ...turned, ...pressed, leg.step] };
 }
 
-/** The pressure of a wall that is crushed: how hard, how wide and how far; null where the backing is solid, or nothing holds. */
+/** The pressure of a wall that is crushed: how hard, how wide and how far up; null where the backing is solid, or nothing holds. */
 type Pressure = Readonly<Record<'f_w' | 'b_p' | 'a_toe', number>>;
-function pressureOf(fixing: Fixing, load: FixingLoad): Pressure | null {
-  const { length_m } = toeOf(fixing, load);
+function pressureOf(fixing: Fixing, { from_m, length_m }: Toe): Pressure | null {
   const f_w = fixing.coveringBearing_Pa;
   if (f_w === null || length_m === 0 || !Number.isFinite(length_m)) return null;
-  return { f_w, b_p: fixing.plate.width_m, a_toe: length_m };
+  return { f_w, b_p: fixing.plate.width_m, a_toe: from_m + length_m };
 }
 
 /** The screws, the pressed end, and what else is on the plate of other places. */
@@ -71,8 +72,8 @@ function placesOf(
 ): LegPlace[] {
   const { plate } = fixing;
   const rows = rowPulls(fixing, load);
-  const onPlate = others_m.filter((each) => each > 0 && each <= plate.height_m);
-  return [0, ...rows.map(({ z }) => Math.min(z, plate.height_m)), ...onPlate].map((z_j) => ({
+  const onPlate = others_m.filter((each) => each >= 0 && each <= plate.height_m);
+  return [...rows.map(({ z }) => Math.min(z, plate.height_m)), ...onPlate].map((z_j) => ({
     z_j,
     S_w: wall === null || z_j >= wall.a_toe ? 0 : legPressure.evaluate({ ...wall, z_j }),
     S_T: rows.reduce((sum, { z, pull_N }) => sum + pull_N * Math.max(0, z - z_j), 0),

@@ -2,7 +2,7 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import type { FixingResult } from '../../../shared/check-result.ts';
 import type { Judged } from '../judged.ts';
 import { worstCheck } from '../make-check.ts';
-import { blockingCheck } from './blocking.ts';
+import { blockingCheck, groundWarning } from './blocking.ts';
 import { edgeCheck, isTooNarrow } from './edge.ts';
 import type { Fixing, FixingLoad } from './fixing.ts';
 import { fixingCheckOf, screwMetalCheck, toeBearingCheck, toeShare } from './fixing-checks.ts';
@@ -50,6 +50,7 @@ export interface WallJudgement {
   /** The one whose screws are used most. */
   readonly governing: Held;
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 /** Every check of plates on a wall; each takes the plate and the combination that is worst for it. */
@@ -81,6 +82,7 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
     ],
     fixings: held.map((each) => resultOf(each, fixing)),
     assumptions: stud === null ? [] : stud.assumptions,
+    warnings: groundWarning(fixing, wall, standings),
   };
 }
 
@@ -114,6 +116,6 @@ function bentPlate(
 
 function studOf(fixing: Fixing, wall: Wall, standings: OnWall['standings']) {
   if (!bendsStud(fixing, wall)) return null;
-  const bent = worstBy(standings, (load) => overDuration(studMoment_Nm(wall, load), load));
+  const bent = worstBy(standings, (load) => overDuration(studMoment_Nm(fixing, wall, load), load));
   return studBending(fixing, wall, bent.load, placeOf(bent));
 }

@@ -1,7 +1,6 @@
 import { show } from '../../../shared/quantity/index.ts';
 import { formula } from '../../formula/formula.ts';
 import { work } from '../../formula/step.ts';
-import { screwPull } from '../../mechanics/plate-group.ts';
 import * as steel from '../../standards/aisc-360/steel-arm.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
@@ -10,6 +9,7 @@ import type { Place } from './fixing-checks.ts';
 import { holeOf } from '../hole.ts';
 import { plateCheck } from './plate-metal.ts';
 import { rowPulls, type RowPull } from './row-pulls.ts';
+import { workPull } from './sharing.ts';
 import { turningOf } from './turning.ts';
 
 const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
@@ -74,7 +74,7 @@ export function plateAcross(
   const row = worstRow(fixing, armWidth_m, load);
   const lengths = { a_s: fixing.across_m, b_a: armWidth_m };
   const at = `screws ${show(row.z, 'm', system)} from the ${turningOf(fixing, load).end} end`;
-  const pull = work(screwPull, row.symbols, system, `pull on all ${at}, as on one`);
+  const pull = workPull(row.share, system, `pull on all ${at}, as on one`);
   const moment = work(rowMoment, { T_r: pull.value, ...lengths }, system);
   const height = work(
     rowHeight,

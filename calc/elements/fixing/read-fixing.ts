@@ -1,17 +1,22 @@
-import { inch } from '../../../shared/quantity/index.ts';
+import { inch, show } from '../../../shared/quantity/index.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
+import { listed } from '../../../shared/words.ts';
 import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import { panelG, panelGravity } from '../panel-gravity.ts';
-import { blockingSize } from './blocking.ts';
+import { backingOf } from './backing.ts';
+import { blockingSize, heightBehind } from './blocking.ts';
 import type { Fixing, Ground } from './fixing.ts';
-import { usualThread_m } from './values.ts';
+import { turningOf } from './turning.ts';
+import { penetrationOf, reachOf, usualThread_m } from './values.ts';
 
 const namedFramingG = 0.42;
 const unknownFramingG = 0.36;
 /** Stiffness no stud of NDS Supplement Table 4A is below (memory): it only enters the group factor, which falls with it. */
 const studE_Pa = 0.6e6 * 6894.757293168;
 const usualPlateThickness_m = inch / 8;
+/** Gypsum board where nobody says what covers a framed wall. */
+const usualCovering_m = inch / 2;
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws' | 'capacity'>;
@@ -20,6 +25,7 @@ type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws' | 'cap
 export interface FixingReading {
   readonly fixing: Fixing | null;
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 /** Reads plate, screws and wall into a fixing; says what it had to assume. */
@@ -30,7 +36,7 @@ export function readFixing(
   system: UnitSystem,
 ): FixingReading {
   if (plate === undefined || screws === undefined || wall === undefined)
-    return { fixing: null, assumptions: [] };
+    return { fixing: null, assumptions: [], warnings: [] };
   const assumptions: string[] = [];
   const assume = <T>(given: T | undefined, usual: T, words: string): T => {
     if (given === undefined) assumptions.push(words);
@@ -51,10 +57,8 @@ export function readFixing(
   const perHeight = screws.perHeight ?? 1;
   if (perHeight > 1 && screws.across === undefined)
     assumptions.push("The outer screws at one height stand half the plate's width apart.");
-  const coverings = wall.coverings ?? [];
-  if (wall.coverings === undefined)
-    assumptions.push('Nothing covers the wall where the plates stand: they bear on the wood.');
-  if (coverings.length > 0 && wall.bearing === undefined) {
+  const gap_m = coveringOf(wall, assumptions);
+  if (gap_m > 0 && wall.bearing === undefined) {
     assumptions.push(
       'The couple on a plate presses its lower end against the wall: solid backing is assumed there. No bearing value of the covering is published; where it is soft, pack behind the plate.',
     );
@@ -62,48 +66,86 @@ export function readFixing(
   assumptions.push(
     'Friction of the plate on the wall counts for nothing; the plate is stiff and turns about the end that is pressed on the wall.',
   );
-  return {
-    assumptions,
-    fixing: {
-      system,
-      plate: {
-        height_m: plate.height,
-        width_m: plate.width,
-        thickness_m:
-          capacity?.basis === 'steel'
-            ? assume(
-                plate.thickness,
-                Math.min(capacity.thickness, capacity.width),
-                'Bracket plates as thick as the arms.',
-              )
-            : assume(
-                plate.thickness,
-                usualPlateThickness_m,
-                'A plate 1/8 in thick (common practice, no source).',
-              ),
-      },
-      fastener,
-      allowable:
-        screws.allowable === undefined
-          ? null
-          : {
-              tension_N: screws.allowable.tension,
-              shear_N: screws.allowable.shear,
-              report: screws.allowable.report,
-            },
-      length_m: screws.length,
-      thread_m,
-      driven: screws.driven ?? 'straight',
-      heights_m: screws.heights,
-      perHeight,
-      across_m: perHeight > 1 ? (screws.across ?? plate.width / 2) : 0,
-      gap_m: coverings.reduce((sum, { thickness }) => sum + thickness, 0),
-      ground,
-      moisture: conditions?.moisture ?? 'dry',
-      temperature: conditions?.temperature ?? 'ordinary',
-      coveringBearing_Pa: wall.bearing?.allowable ?? null,
+  const fixing: Fixing = {
+    system,
+    plate: {
+      height_m: plate.height,
+      width_m: plate.width,
+      thickness_m:
+        capacity?.basis === 'steel'
+          ? assume(
+              plate.thickness,
+              Math.min(capacity.thickness, capacity.width),
+              'Bracket plates as thick as the arms.',
+            )
+          : assume(
+              plate.thickness,
+              usualPlateThickness_m,
+              'A plate 1/8 in thick (common practice, no source).',
+            ),
     },
+    fastener,
+    allowable:
+      screws.allowable === undefined
+        ? null
+        : {
+            tension_N: screws.allowable.tension,
+            shear_N: screws.allowable.shear,
+            report: screws.allowable.report,
+          },
+    length_m: screws.length,
+    thread_m,
+    driven: screws.driven ?? 'straight',
+    heights_m: screws.heights,
+    perHeight,
+    across_m: perHeight > 1 ? (screws.across ?? plate.width / 2) : 0,
+    gap_m,
+    ground,
+    blockingHeight_m: wall.framing === 'blocking' ? heightBehind(wall, screws.heights, fastener) : null,
+    moisture: conditions?.moisture ?? 'dry',
+    temperature: conditions?.temperature ?? 'ordinary',
+    coveringBearing_Pa: wall.bearing?.allowable ?? null,
   };
+  return { fixing, assumptions: [...assumptions, ...backingWords(fixing)], warnings: reportWarning(fixing) };
+}
+
+/** Thickness of what covers the wall: 1/2 in of gypsum board on a framed wall of which nobody says it. */
+function coveringOf({ coverings, framing }: Wall, assumptions: string[]): number {
+  if (coverings !== undefined) return coverings.reduce((sum, { thickness }) => sum + thickness, 0);
+  if (framing === 'masonry' || framing === 'concrete') {
+    assumptions.push('Nothing covers the wall where the plates stand.');
+    return 0;
+  }
+  assumptions.push(
+    'Gypsum board 1/2 in thick covers the wall where the plates stand: nobody says what does, or that nothing does (common practice, no source).',
+  );
+  return usualCovering_m;
+}
+
+/** Where a plate turns that reaches below its blocking. */
+function backingWords(fixing: Fixing): string[] {
+  const { from_m } = backingOf(fixing, turningOf(fixing, {}));
+  return from_m > 0
+    ? [
+        `The blocking stands as low as its screws let it, and the plate turns about its lower edge, ${show(from_m, 'm', fixing.system)} above the lower end of the plate: below that there is nothing solid behind it.`,
+      ]
+    : [];
+}
+
+/** What has to be looked up in a report: its two values are taken as they stand. */
+function reportWarning(fixing: Fixing): string[] {
+  const { allowable, gap_m, ground, moisture, system } = fixing;
+  if (allowable === null) return [];
+  const depth_m = ground.kind === 'wood' ? penetrationOf(fixing, ground) : reachOf(fixing);
+  const given = [
+    ...(gap_m > 0 ? [`with the plate held ${show(gap_m, 'm', system)} off by what covers the wall`] : []),
+    `${show(depth_m, 'm', system)} deep in what is behind`,
+    'at these spacings and distances to edges',
+    ...(moisture === 'wet' ? ['in a wet place'] : []),
+  ];
+  return [
+    `The allowable pull and shear of the wall screws are taken as they stand. Look up in their report that they count ${listed(given)}: none of this is checked.`,
+  ];
 }
 
 function groundOf(wall: Wall, assumptions: string[]): Ground {

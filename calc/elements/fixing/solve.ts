@@ -1,17 +1,13 @@
 import type { Step } from '../../../shared/check-result.ts';
 import type { Fastener } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
-import {
-  heightsAbove,
-  leastPull,
-  screwPull,
-  screwResultant,
-  screwShear,
-} from '../../mechanics/plate-group.ts';
+import { leastPull, screwResultant, screwShear } from '../../mechanics/plate-group.ts';
 import type { YieldMode } from '../../standards/nds-2018/12.3-dowel-bearing.ts';
+import { holeOf } from '../hole.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
 import { groupFactorsOf } from './group.ts';
-import type { Toe } from './toe.ts';
+import { pullOf, sharesOf, workPull, type Share } from './sharing.ts';
+import { sumsAbove, type Toe } from './toe.ts';
 import { turningOf } from './turning.ts';
 import {
   combinedOf,
@@ -64,6 +60,8 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
     steps,
   });
   if (reach <= 0) return none('nothing-resists', 'the screws end in the plate and the wall covering');
+  if (breaksEdge(fixing))
+    return none('nothing-resists', 'the holes of the screws break the edge of the plate');
   if (ground.kind === 'hollow') return none('cannot-say', hollowAdvice);
   if (allowable !== null) {
     const { tension_N, shear_N, report } = allowable;
@@ -107,6 +105,17 @@ export function capacityOf(fixing: Fixing, C_D: number): Capacity {
   };
 }
 
+/** Whether a hole is not wholly within the plate; how wide one of a listed screw is nobody knows. */
+function breaksEdge({ plate, heights_m, across_m, fastener }: Fixing): boolean {
+  const radius_m = fastener === null ? 0 : holeOf(fastener.diameter_m) / 2;
+  const edges_m = [
+    Math.min(...heights_m),
+    plate.height_m - Math.max(...heights_m),
+    (plate.width_m - across_m) / 2,
+  ];
+  return Math.min(...edges_m) < radius_m - 1e-9;
+}
+
 /** Why a fastener stands too shallow for any lateral load; empty where it does not. */
 function tooShallow(fastener: Fastener, penetration_m: number): string {
   const isLag = fastener.kind === 'lag-screw';
@@ -116,8 +125,7 @@ function tooShallow(fastener: Fastener, penetration_m: number): string {
 }
 
 /** What the screw farthest from where the plate turns is pulled with; or why no screw can hold the couple. */
-type Pull =
-  { readonly symbols: Record<'C' | 'z' | 'k_n' | 'S_z' | 'N' | 'n_s', number> } | { readonly why: string };
+type FarthestShare = { readonly share: Share } | { readonly why: string };
 
 /** Pull on the screw that is pulled most, N. Where no screw can hold the couple, what all together are pulled with at least. */
 export interface ScrewPull {
@@ -126,33 +134,25 @@ export interface ScrewPull {
   readonly why: string;
 }
 
-function pullOf(fixing: Fixing, load: FixingLoad, toe: Toe): Pull {
+function farthestShare(fixing: Fixing, load: FixingLoad, toe: Toe): FarthestShare {
   const { heights_m, end } = turningOf(fixing, load);
-  const heights = heightsAbove(heights_m, toe.pivot_m);
-  const S_z = heights.reduce((sum, z) => sum + z * z, 0);
-  const C = Math.max(0, load.couple_Nm);
-  if (C > 0 && toe.length_m === Infinity)
+  const { pivot_m, length_m } = toe;
+  if (load.couple_Nm > 0 && length_m === Infinity)
     return { why: 'the wall covering crushes before the plate can hold the couple' };
-  if (C > 0 && S_z <= 0)
+  if (load.couple_Nm > 0 && sumsAbove(heights_m, pivot_m).S_z <= 0)
     return { why: `every screw is at the ${end} end of the plate, and none can hold the couple` };
-  return {
-    symbols: {
-      C,
-      z: Math.max(...heights),
-      k_n: fixing.perHeight,
-      S_z: S_z > 0 ? S_z : 1,
-      N: Math.max(0, load.pull_N),
-      n_s: heights.length * fixing.perHeight,
-    },
-  };
+  const shares = sharesOf(heights_m, pivot_m, load, fixing.perHeight);
+  const share = shares[heights_m.indexOf(Math.max(...heights_m))];
+  if (share === undefined) throw new RangeError('a plate has screws');
+  return { share };
 }
 
 /** Pull on the screw of a plate that is pulled most. */
 export function screwPullOf(fixing: Fixing, load: FixingLoad, toe: Toe): ScrewPull {
-  const pull = pullOf(fixing, load, toe);
-  return 'why' in pull
-    ? { pull_N: leastPull.evaluate(leastOf(fixing, load)), why: pull.why }
-    : { pull_N: screwPull.evaluate(pull.symbols), why: '' };
+  const farthest = farthestShare(fixing, load, toe);
+  return 'why' in farthest
+    ? { pull_N: leastPull.evaluate(leastOf(fixing, load)), why: farthest.why }
+    : { pull_N: pullOf(farthest.share), why: '' };
 }
 
 function leastOf({ plate }: Fixing, { couple_Nm, pull_N }: FixingLoad) {
@@ -164,17 +164,17 @@ export function solveFixing(fixing: Fixing, load: FixingLoad, capacity: Capacity
   const { system } = fixing;
   const n_s = fixing.heights_m.length * fixing.perHeight;
   const shear = work(screwShear, { V: Math.abs(load.shear_N), n_s }, system);
-  const pulled = pullOf(fixing, load, toe);
-  if ('why' in pulled) {
+  const farthest = farthestShare(fixing, load, toe);
+  if ('why' in farthest) {
     const least = work(leastPull, leastOf(fixing, load), system);
     return {
       ...answerOf(capacity, least.value, shear.value, [least.step, shear.step]),
       outcome: 'nothing-resists',
-      why: pulled.why,
+      why: farthest.why,
     };
   }
   const { screw, aside } = turningOf(fixing, load);
-  const pull = work(screwPull, pulled.symbols, system, `pull on the ${screw} screw${aside}`);
+  const pull = workPull(farthest.share, system, `pull on the ${screw} screw${aside}`);
   const steps = [...toe.steps, pull.step, shear.step, ...capacity.steps];
   const answer = answerOf(capacity, pull.value, shear.value, steps);
   if (capacity.outcome !== 'worked') return answer;

@@ -4,7 +4,12 @@ import type { Step } from '../../../shared/check-result.ts';
 import type { GradedLumber } from '../../catalogue/index.ts';
 import { work } from '../../formula/step.ts';
 import { sectionModulus } from '../../mechanics/section-formulas.ts';
-import { studMoment, studPullMoment, studTotalMoment } from '../../standards/nds-2018/11.2-metal.ts';
+import {
+  studCouple,
+  studMoment,
+  studPullMoment,
+  studTotalMoment,
+} from '../../standards/nds-2018/11.2-metal.ts';
 import {
   adjustedBending,
   durationFactor,
@@ -14,11 +19,12 @@ import { bendingStress } from '../../standards/nds-2018/3-members.ts';
 import { sizeFactor, wetService } from '../../standards/nds-2018/4a-lumber-factors.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
-import type { Fixing, FixingLoad } from './fixing.ts';
+import type { Fixing, FixingLoad, Ground } from './fixing.ts';
 import type { Place } from './fixing-checks.ts';
 import { nominalOf, studLumber } from './stud-lumber.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
+type Wood = Extract<Ground, { kind: 'wood' }>;
 
 const usualHeight_m = 96 * inch;
 
@@ -34,10 +40,19 @@ function placeOn({ height, bracketHeight }: Wall): { h_b: number; H_w: number; i
     : { h_b: usualHeight_m / 2, H_w: usualHeight_m, isGiven: false };
 }
 
-/** Moment in the stud from the couple and the pull on one plate. */
-export function studMoment_Nm(wall: Wall, { couple_Nm, pull_N }: FixingLoad): number {
+/** What makes up the couple about the middle of a stud. */
+function coupleParts({ gap_m }: Fixing, { depth_m }: Wood, { couple_Nm, shear_N }: FixingLoad) {
+  return { C: couple_Nm, V: Math.abs(shear_N), g: gap_m, d_s: depth_m };
+}
+
+/** Moment in the stud from the couple, the shear and the pull on one plate; 0 where the screws go into no wood. */
+export function studMoment_Nm(fixing: Fixing, wall: Wall, load: FixingLoad): number {
+  const { ground } = fixing;
+  if (ground.kind !== 'wood') return 0;
+  const { pull_N } = load;
   const { h_b, H_w, isGiven } = placeOn(wall);
-  const fromCouple = isGiven ? studMoment.evaluate({ C: couple_Nm, h_b, H_w }) : couple_Nm;
+  const C_st = studCouple.evaluate(coupleParts(fixing, ground, load));
+  const fromCouple = isGiven ? studMoment.evaluate({ C_st, h_b, H_w }) : C_st;
   return fromCouple + studPullMoment.evaluate({ N: pull_N, h_b, H_w });
 }
 
@@ -50,7 +65,7 @@ export function studBending(
 ): { readonly judged: Judged; readonly assumptions: readonly string[] } | null {
   const { ground, system } = fixing;
   if (ground.kind !== 'wood') return null;
-  const moment = workedMoment(fixing, wall, load);
+  const moment = workedMoment(fixing, ground, wall, load);
   const S = work(
     sectionModulus,
     { b: ground.width_m, t: ground.depth_m },
@@ -131,12 +146,15 @@ function placeAssumptions(wall: Wall, { pull_N }: FixingLoad): string[] {
   ];
 }
 
-function workedMoment({ system }: Fixing, wall: Wall, { couple_Nm, pull_N }: FixingLoad) {
+function workedMoment(fixing: Fixing, wood: Wood, wall: Wall, load: FixingLoad) {
+  const { system } = fixing;
+  const { pull_N } = load;
   const { h_b, H_w, isGiven } = placeOn(wall);
-  const steps: Step[] = [];
-  let value = couple_Nm;
+  const couple = work(studCouple, coupleParts(fixing, wood, load), system);
+  const steps: Step[] = [couple.step];
+  let { value } = couple;
   if (isGiven) {
-    const moment = work(studMoment, { C: couple_Nm, h_b, H_w }, system);
+    const moment = work(studMoment, { C_st: value, h_b, H_w }, system);
     steps.push(moment.step);
     value = moment.value;
   }

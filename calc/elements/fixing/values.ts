@@ -11,10 +11,12 @@ import {
 } from '../../standards/nds-2018/11.3-connections.ts';
 import {
   adjustedWithdrawal,
+  fastenerReach,
   lagConstant,
   lagWithdrawal,
   nailConstant_Pa,
   nailWithdrawal,
+  threadInWood,
   woodScrewConstant_Pa,
   woodScrewWithdrawal,
 } from '../../standards/nds-2018/12.2-withdrawal.ts';
@@ -61,8 +63,12 @@ export function leastPenetration_m(fastener: Fastener): number {
 const toeSlope = Math.cos(Math.PI / 6);
 
 /** How far the fastener reaches past plate and coverings, square to the wall. */
-export function reachOf({ length_m, plate, gap_m, driven }: Fixing): number {
-  return Math.max(0, length_m * (driven === 'toe' ? toeSlope : 1) - plate.thickness_m - gap_m);
+export function reachOf(fixing: Fixing): number {
+  return Math.max(0, fastenerReach.evaluate(reachSymbols(fixing)));
+}
+
+function reachSymbols({ length_m, plate, gap_m, driven }: Fixing) {
+  return { k_l: driven === 'toe' ? toeSlope : 1, l: length_m, t_p: plate.thickness_m, g: gap_m };
 }
 
 /** How far the fastener stands in the wood. */
@@ -71,10 +77,15 @@ export function penetrationOf(fixing: Fixing, wood: Wood): number {
 }
 
 /** Thread that is truly in the wood: a screw that comes out behind thin wood may have none of it there. The tip of a lag is no thread. */
-function threadInWood_m(fixing: Fixing, fastener: Fastener, wood: Wood): number {
-  const reach = reachOf(fixing);
-  const tip = fastener.kind === 'lag-screw' ? tipOf(fastener) : 0;
-  return Math.max(0, Math.min(wood.depth_m, reach - tip) - Math.max(0, reach - fixing.thread_m));
+function threadOf(fixing: Fixing, fastener: Fastener, wood: Wood): { value: number; steps: Step[] } {
+  const { system } = fixing;
+  const reach = work(fastenerReach, reachSymbols(fixing), system);
+  const E = fastener.kind === 'lag-screw' ? tipOf(fastener) : 0;
+  const symbols = { d_w: wood.depth_m, p_s: reachOf(fixing), E, T_l: fixing.thread_m };
+  const thread = work(threadInWood, symbols, system);
+  return thread.value > 0
+    ? { value: thread.value, steps: [reach.step, thread.step] }
+    : { value: 0, steps: [reach.step] };
 }
 
 /** Why the fastener may not be pulled at all; empty where it may. */
@@ -101,14 +112,14 @@ export function withdrawalOf(
     'lag-screw': () => work(lagWithdrawal, { k_W: lagConstant, G, D }, system),
     'common-nail': () => work(nailWithdrawal, { k_W: nailConstant_Pa, G, D }, system),
   }[fastener.kind]();
-  const p_t = threadInWood_m(fixing, fastener, wood);
+  const thread = threadOf(fixing, fastener, wood);
   const isToed = fixing.driven === 'toe';
   const wet = isNail ? wetFasteners.nailWithdrawal : wetFasteners.screwWithdrawal;
   const worked = work(
     adjustedWithdrawal,
     {
       W: W.value,
-      p_t,
+      p_t: thread.value,
       C_D,
       C_M: moisture === 'wet' && !isToed ? wet : 1,
       C_t: temperatureFactor[moisture][temperature],
@@ -117,7 +128,7 @@ export function withdrawalOf(
     },
     system,
   );
-  return { value: worked.value, steps: [W.step, worked.step] };
+  return { value: worked.value, steps: [W.step, ...thread.steps, worked.step] };
 }
 
 /** Lateral value of one fastener: the least of six yield modes across the gap. */
@@ -146,7 +157,12 @@ export function referenceLateralOf(fixing: Fixing, fastener: Fastener, wood: Woo
     'bearing in the wood, for each length',
   );
   const M = work(tr12.dowelMoment, { F_yb: fastener.bendingYield_Pa, D: bending }, system);
-  const L_m = Math.max(0, penetrationOf(fixing, wood) - tipOf(fastener) / 2);
+  const length = work(
+    tr12.bearingLength,
+    { d_w: wood.depth_m, p_s: reachOf(fixing), E: tipOf(fastener) },
+    system,
+  );
+  const L_m = Math.max(0, length.value);
   const n = {
     q_s: q_s.value,
     q_m: q_m.value,
@@ -177,7 +193,7 @@ export function referenceLateralOf(fixing: Fixing, fastener: Fastener, wood: Woo
   return {
     value: least.Z.value,
     mode: least.mode,
-    steps: [dowel.step, q_s.step, q_m.step, M.step, least.P.step, least.Z.step],
+    steps: [dowel.step, q_s.step, q_m.step, M.step, length.step, least.P.step, least.Z.step],
   };
 }
 

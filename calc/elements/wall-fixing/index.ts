@@ -72,7 +72,7 @@ export function checkWallFixing(document: WallFixingDocument): WallFixingResult 
     fixings: answer.fixings,
     remedies: [],
     assumptions: [...plate.assumptions, ...answer.assumptions],
-    warnings: wetWarning(plate.document.conditions),
+    warnings: [...wetWarning(plate.document.conditions), ...plate.warnings, ...answer.warnings],
     cautions,
     worksheet: { sections: worksheetOf(plate, answer) },
     provenance: { values: fixingProvenance(fixing, document.wall, metal) },

@@ -28,6 +28,7 @@ export interface PlateOnWall {
   /** Whether nobody gives its place among the studs, so that it is taken to stand on the centre line of one. */
   readonly isCentred: boolean;
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
 }
 
 /** Fills a wall fixing in, and says each thing that was not given as an assumption. */
@@ -35,7 +36,7 @@ export function readWallFixing(document: WallFixingDocument): PlateOnWall {
   const system = document.units ?? 'inch-pound';
   const { wall, position, plate, screws } = document;
   const code = ndsAsd;
-  const { fixing, assumptions } = readFixing({ plate, screws }, wall, document.conditions, system);
+  const { fixing, assumptions, warnings } = readFixing({ plate, screws }, wall, document.conditions, system);
   if (fixing === null) throw new RangeError('a wall fixing has a plate, screws and a wall');
   const loads = document.loads.map(loadOf);
   const lines = position === undefined ? [] : studLines(wall, position + farthestStud_m);
@@ -61,14 +62,13 @@ export function readWallFixing(document: WallFixingDocument): PlateOnWall {
           : [],
       ),
       ...(isCentred ? ['The plate stands on the centre line of a stud.'] : []),
-      ...(loads.some(({ pull_N }) => pull_N > 0)
-        ? ['A pull acts midway between the screws, which share it evenly.']
-        : []),
+      ...(loads.some(({ pull_N }) => pull_N > 0) ? ['A pull acts midway between the screws.'] : []),
       ...(plate.metal === undefined
         ? ['The plate is stiff and strong enough: where its metal is named, its bending is checked.']
         : []),
       ...assumptions,
     ],
+    warnings,
   };
 }
 

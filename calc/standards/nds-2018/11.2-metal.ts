@@ -14,12 +14,23 @@ export const allowableMetal = formula({
   source: { document: 'NDS', edition: '2018', clause: '11.2.3; AISC 360 J3.6 with Ω = 2.0 on the root area' },
 });
 
+/** Couple about the middle of a stud's depth: what hangs on its face is a good way from there. */
+export const studCouple = formula({
+  symbol: 'C_st',
+  caption:
+    'couple about the middle of the stud: the shear acts its half depth and the coverings away from there',
+  expression: 'C + V * (g + d_s / 2)',
+  symbols: { C: 'N.m', V: 'N', g: 'm', d_s: 'm' },
+  unit: 'N.m',
+  source: { document: 'elementary mechanics', edition: '', clause: 'a force moved to another axis' },
+});
+
 /** Moment a couple puts into a stud, where its height is known; at most the couple itself. */
 export const studMoment = formula({
   symbol: 'M_st',
-  caption: 'moment in the stud from the couple of the bracket',
-  expression: 'C * max(h_b, H_w - h_b) / H_w',
-  symbols: { C: 'N.m', h_b: 'm', H_w: 'm' },
+  caption: 'moment in the stud from the couple',
+  expression: 'C_st * max(h_b, H_w - h_b) / H_w',
+  symbols: { C_st: 'N.m', h_b: 'm', H_w: 'm' },
   unit: 'N.m',
   source: { document: 'elementary mechanics', edition: '', clause: 'simple beam under a couple' },
 });

@@ -42,14 +42,16 @@ export const combinedNail = formula({
   source: source('12.4.2, Eq. 12.4-2'),
 });
 
-/** Length of a common lag screw's thread: half its length and half an inch, six inches at most, NDS Table L2. */
+/** Length of a common lag screw's thread: half its length and half an inch but for the listed ones, six inches at most, NDS Table L2. */
 export function lagThread_m(length_m: number): number {
   const inches = length_m / inch;
-  const short: readonly (readonly [number, number])[] = [
+  const others: readonly (readonly [number, number])[] = [
     [1, 0.75],
     [1.5, 1.25],
     [2, 1.5],
+    [10, 5.25],
+    [11, 5.5],
   ];
-  const listed = short.find(([length]) => Math.abs(length - inches) < 1e-6);
+  const listed = others.find(([length]) => Math.abs(length - inches) < 1e-6);
   return (listed?.[1] ?? Math.min(6, inches / 2 + 0.5, inches)) * inch;
 }

@@ -10,6 +10,31 @@ export const nailConstant_Pa = 1380 * psi;
 /** 1800 lbf/in^1.75: the constant of Eq. 12.2-1. */
 export const lagConstant = 1800 * psi * inch ** 0.25;
 
+/** How far a fastener reaches past plate and coverings. */
+export const fastenerReach = formula({
+  symbol: 'p_s',
+  caption: 'how far the screw reaches past the plate and what covers the wall, square to it',
+  expression: 'k_l * l - t_p - g',
+  symbols: { k_l: '1', l: 'm', t_p: 'm', g: 'm' },
+  unit: 'm',
+  source: {
+    document: 'geometry',
+    edition: '',
+    clause: 'k_l: cosine of 30° of nails toed in, NDS Figure 12A; else 1',
+  },
+});
+
+/** Thread that is in the wood. */
+export const threadInWood = formula({
+  symbol: 'p_t',
+  caption: 'thread in the wood, the tip E of lag screws left out and what comes out behind',
+  expression: 'min(d_w, p_s - E) - (p_s - T_l + abs(p_s - T_l)) / 2',
+  symbols: { d_w: 'm', p_s: 'm', E: 'm', T_l: 'm' },
+  unit: 'm',
+  source: source('12.2.1, 12.2.2'),
+  valid: 'p_t > 0',
+});
+
 /** Withdrawal of a wood screw from side grain, for each length of thread in the wood. */
 export const woodScrewWithdrawal = formula({
   symbol: 'W',

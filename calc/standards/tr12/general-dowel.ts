@@ -12,6 +12,17 @@ export const bearingPerLength = formula({
   source: source('notation'),
 });
 
+/** Bearing length in the wood. */
+export const bearingLength = formula({
+  symbol: 'L_m',
+  caption: 'bearing length in the wood: the penetration less half the tip E',
+  expression: 'min(d_w, p_s) - E / 2',
+  symbols: { d_w: 'm', p_s: 'm', E: 'm' },
+  unit: 'm',
+  source: { document: 'NDS', edition: '2018', clause: '12.3.5' },
+  valid: 'L_m > 0',
+});
+
 /** Moment at which a dowel bends. */
 export const dowelMoment = formula({
   symbol: 'M_d',

@@ -16,6 +16,8 @@ interface Leg {
   readonly bearing_Pa: number | null;
   readonly couple: number;
   readonly isLifted: boolean;
+  /** Height of the blocking that is all there is behind the plate, its edge at the farthest screw. */
+  readonly blocking?: number;
 }
 
 /** The largest moment in the leg, and the length that is pressed. */
@@ -27,8 +29,10 @@ function sampled({
   bearing_Pa,
   couple,
   isLifted,
+  blocking = Infinity,
 }: Leg & { bearing_Pa: number }) {
   const along = screws.map((z) => (isLifted ? height - z : z));
+  const from = Math.max(0, Math.max(...along) - blocking);
   const line = bearing_Pa * width;
   const pullsAbout = (pivot: number): number[] => {
     const arms = along.map((z) => Math.max(0, z - pivot));
@@ -36,13 +40,13 @@ function sampled({
   };
   const total = (pulls: readonly number[]): number => pulls.reduce((sum, each) => sum + each, 0);
   // The pulls together are what the wall answers: f b a.
-  let [short, long] = [0, Math.min(...along)];
+  let [short, long] = [0, Math.min(...along) - from];
   for (let round = 0; round < 100; round++) {
     const a = (short + long) / 2;
-    if (total(pullsAbout(a / 2)) > line * a) short = a;
+    if (total(pullsAbout(from + a / 2)) > line * a) short = a;
     else long = a;
   }
-  const pulls = pullsAbout(long / 2);
+  const pulls = pullsAbout(from + long / 2);
   const pair = couple / drop;
   // Positive away from the wall. Down, the arm pulls at the top and the strut presses at its foot; lifted, the other way.
   const forces = [
@@ -51,16 +55,16 @@ function sampled({
     isLifted ? { at: drop, force: pair } : { at: height - drop, force: -pair },
   ];
   const momentAt = (z: number): number => {
-    const pressed = Math.min(z, long);
+    const pressed = Math.min(Math.max(0, z - from), long);
     const ofPoints = forces.reduce((sum, { at, force }) => sum + force * Math.max(0, z - at), 0);
-    return ofPoints + line * pressed * (z - pressed / 2);
+    return ofPoints + line * pressed * (z - from - pressed / 2);
   };
   const places = Array.from({ length: 4001 }, (_, step) => (Math.max(height, drop) * step) / 4000);
   expect(Math.abs(momentAt(Math.max(height, drop)))).toBeLessThan(1e-6 * couple);
-  return { M: Math.max(...places.map((z) => Math.abs(momentAt(z)))), a: long };
+  return { M: Math.max(...places.map((z) => Math.abs(momentAt(z)))), a: from + long };
 }
 
-function worked({ height, width, screws, drop, bearing_Pa, couple, isLifted }: Leg): number {
+function worked({ height, width, screws, drop, bearing_Pa, couple, isLifted, blocking }: Leg): number {
   const fixing: Fixing = {
     system: 'metric',
     plate: { height_m: height, width_m: width, thickness_m: 0.004 },
@@ -74,6 +78,7 @@ function worked({ height, width, screws, drop, bearing_Pa, couple, isLifted }: L
     across_m: 0,
     gap_m: 0.0125,
     ground: { kind: 'hollow' },
+    blockingHeight_m: blocking ?? null,
     moisture: 'dry',
     temperature: 'ordinary',
     coveringBearing_Pa: bearing_Pa,
@@ -134,6 +139,26 @@ const legs: readonly (readonly [string, Leg & { bearing_Pa: number }])[] = [
   [
     'down, the foot in the middle',
     { ...high, screws: [0.15, 0.05], drop: 0.09, bearing_Pa: 1e6, couple: 100, isLifted: false },
+  ],
+  [
+    'down, on blocking 90 mm high, the foot below it',
+    { ...high, screws: [0.15, 0.12], bearing_Pa: 2e6, couple: 60, isLifted: false, blocking: 0.09 },
+  ],
+  [
+    'down, on blocking 90 mm high, the foot on it',
+    {
+      ...high,
+      screws: [0.15, 0.12],
+      drop: 0.06,
+      bearing_Pa: 2e6,
+      couple: 60,
+      isLifted: false,
+      blocking: 0.09,
+    },
+  ],
+  [
+    'lifted, on blocking 90 mm high',
+    { ...high, screws: [0.04, 0.02], bearing_Pa: 2e6, couple: 60, isLifted: true, blocking: 0.09 },
   ],
 ];
 

@@ -18,12 +18,12 @@ describe('pull and shear on the highest screw', () => {
     expect(lbf(row.shear)).toBeCloseTo(30, 9);
   });
 
-  it('two side by side at each height halve both; a pull is shared by all', () => {
+  it('two side by side at each height halve both; a pull of 40 lbf turns the plate with its 4 in: (400 + 160) × 7 / 50', () => {
     const { row } = answer({
       screws: { fastener: 'wood-screw-10', perHeight: 2, across: '1/2 in' },
       loads: [{ shear: '60 lbf', pull: '40 lbf', couple: '400 lbf.in', duration: 'ten-years' }],
     });
-    expect(lbf(row.tension)).toBeCloseTo(56 / 2 + 10, 9);
+    expect(lbf(row.tension)).toBeCloseTo(((400 + 40 * 4) * 7) / 50 / 2, 9);
     expect(lbf(row.shear)).toBeCloseTo(15, 9);
   });
 

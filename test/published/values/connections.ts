@@ -1,9 +1,10 @@
 import { legMoment, legPressure, legTurn } from '../../../calc/elements/bracket-formulas.ts';
 import * as group from '../../../calc/elements/fixing/group.ts';
+import { backingFrom } from '../../../calc/elements/fixing/backing.ts';
 import { blockingNeed } from '../../../calc/elements/fixing/blocking.ts';
 import * as across from '../../../calc/elements/fixing/plate-across.ts';
 import { bentWidth } from '../../../calc/elements/fixing/plate-bending.ts';
-import { plateMoment, pullSpread } from '../../../calc/elements/wall-fixing/plate-moment.ts';
+import { coupleSpread, plateMoment, pullSpread } from '../../../calc/elements/wall-fixing/plate-moment.ts';
 import * as plate from '../../../calc/mechanics/plate-group.ts';
 import * as metal from '../../../calc/standards/nds-2018/11.2-metal.ts';
 import * as connection from '../../../calc/standards/nds-2018/11.3-connections.ts';
@@ -153,8 +154,30 @@ function pick<T extends object, K extends keyof T>(from: T, ...keys: K[]): Pick<
   return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
 }
 
+/** A lag screw of 80 mm with 50 mm of thread and a tip of 4 mm, through 5 mm of plate and 15 mm of covering. */
+const lag = { p_s: 0.06, E: 0.004 };
 const together = { W_p: 200, Z_prime: 100 };
 const others: PublishedValue[] = [
+  published(
+    withdrawal.fastenerReach,
+    { k_l: 0.8, l: 0.1, t_p: 0.005, g: 0.015 },
+    0.06,
+    byHand('80 of 100 mm square to the wall, less 5 and 15 mm'),
+  ),
+  published(
+    withdrawal.threadInWood,
+    { ...lag, T_l: 0.05, d_w: 0.089 },
+    0.046,
+    byHand('50 mm of thread less the tip, 4 mm'),
+  ),
+  published(
+    withdrawal.threadInWood,
+    { ...lag, T_l: 0.05, d_w: 0.038 },
+    0.028,
+    byHand('38 mm of wood, of which the first 10 hold no thread'),
+  ),
+  published(tr12.bearingLength, { ...lag, d_w: 0.089 }, 0.058, byHand('60 mm less half of 4 mm')),
+  published(tr12.bearingLength, { ...lag, d_w: 0.038 }, 0.036, byHand('38 mm less half of 4 mm')),
   published(
     connection.adjustedLateral,
     { Z: 100, C_D: 1.25, C_M: 0.7, C_t: 0.8, C_g: 0.95, C_Delta: 0.75, C_eg: 0.67, C_tn: 0.5 },
@@ -175,17 +198,23 @@ const others: PublishedValue[] = [
   ),
   published(
     plate.screwPull,
-    { C: 100, z: 0.2, k_n: 2, S_z: 0.05, N: 60, n_s: 6 },
-    210,
-    byHand('100 × 0.2 / (2 × 0.05) + 60 / 6'),
+    { C: 100, N: 60, z_c: 0.15, z: 0.2, k_n: 2, S_z: 0.05 },
+    218,
+    byHand('109 N·m about the end, of which 60 N are on 150 mm: 109 × 0.2 / (2 × 0.05)'),
+  ),
+  published(
+    plate.screwPullOff,
+    { N: 60, n_h: 2, C: 3, z_m: 0.05, k_n: 2, S_m: 0.005 },
+    30,
+    byHand('two pairs 100 mm apart: 60 N / 4, and 3 N·m / 0.1 m on one pair'),
   ),
   published(plate.screwShear, { V: 90, n_s: 3 }, 30, byHand('90 / 3')),
   published(plate.screwResultant, { T: 30, V_s: 40 }, 50, byHand('3 : 4 : 5')),
   published(
     plate.toeForce,
-    { C: 100, S_1: 0.3, S_z: 0.05 },
-    600,
-    byHand('pulls of screws at 0.1 and 0.2 m under 100 N·m: 200 + 400 N'),
+    { C: 91, N: 60, z_c: 0.15, S_1: 0.3, S_z: 0.05 },
+    540,
+    byHand('screws at 0.1 and 0.2 m, 91 N·m and 60 N on 0.15 m: pulls of 200 + 400 N, less 60 N'),
   ),
   published(plate.toeLength, { C_toe: 600, f_w: 1e6, b_p: 0.03 }, 0.02, byHand('600 / (10⁶ × 0.03)')),
   published(metal.allowableMetal, { F_u: 60_000 * psi, D_r: 0.5 * inch }, 4420 * poundForce, {
@@ -195,8 +224,14 @@ const others: PublishedValue[] = [
     memory: true,
   }),
   published(
+    metal.studCouple,
+    { C: 100, V: 400, g: 0.0125, d_s: 0.089 },
+    122.8,
+    byHand('400 N on 12.5 + 44.5 mm, and 100 N·m'),
+  ),
+  published(
     metal.studMoment,
-    { C: 100, h_b: 1.5, H_w: 2.4 },
+    { C_st: 100, h_b: 1.5, H_w: 2.4 },
     62.5,
     byHand('a couple on a simple beam at 1.5 of 2.4 m: 100 × 1.5 / 2.4 on the longer side'),
   ),
@@ -211,12 +246,19 @@ const others: PublishedValue[] = [
     280,
     byHand('50 N·m on a lever of 200 mm: 250 N; and 30 N'),
   ),
-  published(plateMoment, { C: 40, k_b: 2, N: 200, s_z: 0.15 }, 55, {
-    ...byHand('a couple of 40 N·m, and twice P L / 4 = 200 × 0.15 / 4'),
+  published(plateMoment, { k_c: 3, C: 40, k_b: 2, N: 200, s_z: 0.15 }, 135, {
+    ...byHand('three times a couple of 40 N·m, and twice P L / 4 = 200 × 0.15 / 4'),
     source: 'AISC Manual, Table 3-23, case 7: simple beam, a load in the middle',
   }),
+  published(
+    backingFrom,
+    { z_f: 0.18, k_e: 1.5, D: 0.008, h_w: 0.09 },
+    0.102,
+    byHand('a screw 180 mm up the plate, 12 mm under the upper edge of blocking 90 mm high: 180 + 12 − 90'),
+  ),
   published(blockingNeed, { s_z: 0.2, k_1: 4, k_2: 1.5, D: 0.008 }, 0.244, byHand('200 mm, and 5.5 × 8 mm')),
   published(pullSpread, { b: 0.15, s_z: 0.02, a_s: 0.03 }, 3, byHand('150 mm over 20 + 30 mm')),
+  published(coupleSpread, { b: 0.15, z_f: 0.02, a_s: 0.03 }, 3, byHand('150 mm over 20 + 30 mm')),
   published(
     across.rowMoment,
     { T_r: 400, a_s: 0.12, b_a: 0.02 },
@@ -252,7 +294,12 @@ const others: PublishedValue[] = [
     8,
     byHand('40 N/mm on the 20 mm beyond: 800 N × 10 mm'),
   ),
-  published(legTurn, { N: 800, f_w: 0.5e6, b_p: 0.05 }, 0.032, byHand('25 N/mm come up to 800 N over 32 mm')),
+  published(
+    legTurn,
+    { z_w: 0.01, N: 800, f_w: 0.5e6, b_p: 0.05 },
+    0.042,
+    byHand('25 N/mm come up to 800 N over 32 mm, begun at 10 mm'),
+  ),
 ];
 
 /** Group factor of two members of the same stiffness and no slip stiffness at all: every fastener takes its share. */

@@ -197,11 +197,21 @@ const levers: PublishedValue[] = [
       'any text on statics: triangle of forces 3 : 4 : 5, 100 N where arm and strut meet, 4 m from the wall',
     memory: true,
   }),
-  published(bracket.boardScrewPull, { U: 30, C_f: 100 * 0.5, a: 2.5, x_s: 0.5 }, 30 + (100 * 0.5) / 2, {
+  published(bracket.prisedLift, { n_s: 2, C_u: 10, x_f: 0.2, S_x: 0.05, C_t: 4, l_f: 0.2, S_l: 0.05 }, 80, {
     ...exact,
-    ...aisc(
-      'Table 3-23, case 26: a load at the end of an overhang lifts the far support by Pa/l; and the lift',
-    ),
+    source:
+      'any text on statics: moments about an end. Screws at 0.1 and 0.2 m of an arm of 0.3 m: 10 × 0.2 / 0.05 on the farther one, more than 4 × 0.2 / 0.05 on the nearer',
+    memory: true,
+  }),
+  published(bracket.prisedLift, { n_s: 2, C_u: 1, x_f: 0.2, S_x: 0.05, C_t: 4, l_f: 0.2, S_l: 0.05 }, 32, {
+    ...exact,
+    source:
+      'any text on statics: moments about an end. Screws at 0.1 and 0.2 m of an arm of 0.3 m: 4 × 0.2 / 0.05 on the nearer one, more than 1 × 0.2 / 0.05 on the farther',
+    memory: true,
+  }),
+  published(bracket.boardScrewPull, { C_f: 100 * 0.5, a: 2.5, x_s: 0.5 }, (100 * 0.5) / 2, {
+    ...exact,
+    ...aisc('Table 3-23, case 26: a load at the end of an overhang lifts the far support by Pa/l'),
   }),
   published(bracket.handMoment, { P: 300, l_P: 2 }, 600, {
     ...exact,

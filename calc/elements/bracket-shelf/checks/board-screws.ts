@@ -9,14 +9,15 @@ import {
   woodScrewConstant_Pa,
   woodScrewWithdrawal,
 } from '../../../standards/nds-2018/12.2-withdrawal.ts';
-import { boardScrewPull } from '../../bracket-formulas.ts';
+import { boardScrewPull, prisedLift } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts';
 import { extremeOf } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple } from './reactions.ts';
+import { coupleAboutTip, least_m, priseOf, type Prise } from './prising.ts';
+import { atBracket } from './reactions.ts';
 
 /** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
 const wetWithdrawal = 0.7;
@@ -24,9 +25,11 @@ const wetWithdrawal = 0.7;
 interface Pull {
   readonly situation: Situation;
   readonly index: number;
-  readonly lift_N: number;
-  readonly couple_Nm: number;
   readonly pull_N: number;
+  /** What turns the board about the tip of the arm. */
+  readonly couple_Nm: number;
+  /** Of a board that is lifted; null where what stands in front of the tip is looked at. */
+  readonly prise: Prise | null;
 }
 
 /** Pull on the screws from each arm into the board, where the arm has to hold the board down. */
@@ -42,34 +45,31 @@ export function boardScrewsCheck(context: Context): Judged[] {
   return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
-/** Lever of a load about the tip of the arm; what is always there holds it down at 0.6 where it stands behind. */
+/**
+ * The bracket whose screws are pulled most: by what stands in front of the tip of the arm, on the screws nearest the wall, or by
+ * what lifts the board, on all of them.
+ */
 function worstPull(context: Context, screws: BoardScrews, situation: Situation): Pull {
   const { shelf } = context;
-  const { solved, factor, forces } = situation;
-  const tip = shelf.bearingLength_m;
-  const arm = leverOf(context, screws);
+  const lever_m = Math.max(leverOf(context, screws), least_m);
   const joints = jointBrackets(shelf);
-  let worst: Pull = { situation, index: 0, lift_N: 0, couple_Nm: 0, pull_N: 0 };
-  shelf.positions_m.forEach((_, index) => {
-    const lift_N = Math.max(
-      0,
-      -(forces.reactionMin_N[index] ?? 0),
-      ...liftOfPieces(situation, index, joints),
+  const none: Pull = { situation, index: 0, pull_N: 0, couple_Nm: 0, prise: null };
+  const pulls = shelf.positions_m.flatMap((_, index) => {
+    const inFront_Nm = coupleAboutTip(shelf, situation, index, false);
+    const prise = priseOf(
+      shelf,
+      situation,
+      screws,
+      index,
+      Math.max(0, ...liftOfPieces(situation, index, joints)),
     );
-    const couple_Nm = Math.max(
-      0,
-      largestCouple(solved.model, solved.lines, factor, index, (action) => {
-        const lever = (action === null ? shelf.board.weightAt_m : action.eccentricity_m) - tip;
-        const alwaysThere = action === null || !action.free;
-        return alwaysThere && lever < 0 ? 0.6 * lever : lever;
-      }),
-    );
-    const pull_N = lift_N + (couple_Nm === 0 ? 0 : couple_Nm / Math.max(arm, least_m));
-    const pull = { situation, index, lift_N, couple_Nm, pull_N };
-    if (pull_N / carrying(pull, screws, joints) > worst.pull_N / carrying(worst, screws, joints))
-      worst = pull;
+    return [
+      { ...none, index, pull_N: inFront_Nm / lever_m, couple_Nm: inFront_Nm },
+      { ...none, index, pull_N: prisedLift.evaluate(prise), couple_Nm: prise.C_t, prise },
+    ];
   });
-  return worst;
+  const used = (pull: Pull): number => pull.pull_N / carrying(pull, screws, joints);
+  return pulls.reduce((worst, each) => (used(each) > used(worst) ? each : worst), none);
 }
 
 /** From the screws nearest the wall to the tip of the arm. */
@@ -77,15 +77,12 @@ function leverOf({ shelf }: Context, screws: BoardScrews): number {
   return shelf.bearingLength_m - screws.firstAt_m;
 }
 
-/** Screws nearer the tip than this stand at it. */
-const least_m = 1e-4;
-
 /**
- * Screws that share a pull: those nearest the wall take a couple, all of them a lift. Where two lengths meet on an arm, each has
+ * Screws that share a pull: those nearest the wall take what stands in front of the tip, all of them a lift. Where two lengths meet on an arm, each has
  * half of them.
  */
-function carrying({ couple_Nm, index }: Pull, screws: BoardScrews, joints: ReadonlySet<number>): number {
-  return (couple_Nm > 0 ? screws.atFirst : screws.count) * (joints.has(index) ? 0.5 : 1);
+function carrying({ prise, index }: Pull, screws: BoardScrews, joints: ReadonlySet<number>): number {
+  return (prise === null ? screws.atFirst : screws.count) * (joints.has(index) ? 0.5 : 1);
 }
 
 /** Brackets on which two lengths of board meet. */
@@ -154,11 +151,10 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
     } as const;
     return { check: makeCheck(parts, system), steps: [] };
   }
-  const demand = work(
-    boardScrewPull,
-    { U: pull.lift_N, C_f: pull.couple_Nm, a: shelf.bearingLength_m, x_s: screws.firstAt_m },
-    system,
-  );
+  const demand =
+    pull.prise === null
+      ? work(boardScrewPull, { C_f: pull.couple_Nm, a: shelf.bearingLength_m, x_s: screws.firstAt_m }, system)
+      : work(prisedLift, pull.prise, system);
   const G = shelf.board.onArms.material.specificGravity;
   if (fastener === undefined || fastener.kind !== 'wood-screw' || G === null) {
     const why =

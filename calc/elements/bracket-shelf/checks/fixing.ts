@@ -25,6 +25,7 @@ export interface WallAnswer {
   readonly fixings: readonly FixingResult[];
   readonly tables: readonly Table[];
   readonly assumptions: readonly string[];
+  readonly warnings: readonly string[];
   /** Null where plate, screws or wall are not given. */
   readonly fixing: Fixing | null;
 }
@@ -33,10 +34,17 @@ export interface WallAnswer {
 export function wallAnswer(context: Context): WallAnswer {
   const { shelf } = context;
   const { brackets, wall, conditions } = shelf.document;
-  const { fixing, assumptions } = readFixing(brackets, wall, conditions, shelf.system);
+  const { fixing, assumptions, warnings } = readFixing(brackets, wall, conditions, shelf.system);
   const [first, ...rest] = standingsOf(context);
   if (fixing === null || wall === undefined || first === undefined) {
-    return { judged: [notGiven(context)], fixings: [], tables: [], assumptions: [], fixing: null };
+    return {
+      judged: [notGiven(context)],
+      fixings: [],
+      tables: [],
+      assumptions: [],
+      warnings: [],
+      fixing: null,
+    };
   }
   const leg = legOf(shelf, fixing);
   const standings = [first, ...rest] as const;
@@ -55,6 +63,7 @@ export function wallAnswer(context: Context): WallAnswer {
     fixings: answer.fixings,
     tables: [tableOf(answer.fixings, 'Bracket', `${title}${whereLifted}`)],
     assumptions: [...assumptions, ...(isLifted ? [lifted] : []), ...leg.assumptions, ...answer.assumptions],
+    warnings: [...warnings, ...answer.warnings],
     fixing,
   };
 }
