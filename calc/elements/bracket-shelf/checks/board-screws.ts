@@ -16,7 +16,7 @@ import type { Context, Situation } from '../context.ts';
 import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts';
 import { extremeOf } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestCouple } from './reactions.ts';
+import { atBracket, heldDown, largestCouple, largestLift } from './reactions.ts';
 
 /** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
 const wetWithdrawal = 0.7;
@@ -42,20 +42,16 @@ export function boardScrewsCheck(context: Context): Judged[] {
   return first === undefined ? [] : [worstCheck([first, ...rest])];
 }
 
-/** Lever of a load about the tip of the arm; what is always there holds it down at 0.6 where it stands behind. */
+/** What is always there holds the board down at 0.6: against lift, and behind the tip of the arm. */
 function worstPull(context: Context, screws: BoardScrews, situation: Situation): Pull {
   const { shelf } = context;
-  const { solved, factor, forces } = situation;
+  const { solved, factor } = situation;
   const tip = shelf.bearingLength_m;
   const arm = leverOf(context, screws);
   const joints = jointBrackets(shelf);
   let worst: Pull = { situation, index: 0, lift_N: 0, couple_Nm: 0, pull_N: 0 };
   shelf.positions_m.forEach((_, index) => {
-    const lift_N = Math.max(
-      0,
-      -(forces.reactionMin_N[index] ?? 0),
-      ...liftOfPieces(situation, index, joints),
-    );
+    const lift_N = Math.max(0, largestLift(situation, index), ...liftOfPieces(situation, index, joints));
     const couple_Nm = Math.max(
       0,
       largestCouple(solved.model, solved.lines, factor, index, (action) => {
@@ -107,14 +103,14 @@ function liftOfPieces({ solved, factor }: Situation, index: number, joints: Read
     model,
     factor,
     -1,
-    (unit) => unit.shearRight[index] ?? 0,
+    ({ always, shearRight }) => (always ? heldDown(shearRight[index] ?? 0) : (shearRight[index] ?? 0)),
     () => leastRight,
   );
   const left = extremeOf(
     model,
     factor,
     1,
-    (unit) => unit.shearLeft[index] ?? 0,
+    ({ always, shearLeft }) => (always ? -heldDown(-(shearLeft[index] ?? 0)) : (shearLeft[index] ?? 0)),
     () => mostLeft,
   );
   return [-right, left];
