@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
 import { inch, judge, line, poundForce, psi, shelf, type Load } from './documents.ts';
 import { mapleBoard } from './maple.ts';
@@ -64,5 +65,41 @@ describe('a box on its arms', () => {
   it('what stands at the back is on the rear member', () => {
     const of = (amount: string): number => box({ members: 2 }, [line(amount, { eccentricity: '1 in' })]);
     expect(of('60 lbf/ft') - of('30 lbf/ft')).toBeCloseTo((60 * ((9.625 - 1) / 9.25)) / 0.75, 6);
+  });
+});
+
+describe('a board that rests on arms of steel', () => {
+  /*
+   * Four brackets 26.67 in apart, 8 in beyond: a hand at the end lifts the second from there by about 1.6 × 50 × 8 / 26.67 =
+   * 24 lbf on stiff arms (three moments: the end moment comes in at −4/15), of 15 lbf the board alone brings there. Arms of
+   * 1-1/2 × 1 in, 10 in long, bend by a lbf as much as the board does in a bay: 4 a³ / E b t³ beside L³ / 48 EI.
+   */
+  const resting = (hold: 'resting' | 'screwed', strut?: 'strut') =>
+    check(
+      shelf({
+        board: { length: '96 in', thickness: '1-1/2 in' },
+        brackets: {
+          positions: ['8 in', '34.667 in', '61.333 in', '88 in'],
+          ...{ hold, armWidth: '1-1/2 in' },
+          capacity: {
+            ...{ basis: 'steel', width: '1-1/2 in', thickness: '1 in' },
+            ...(strut ? { strut: { at: '9 in', drop: '9 in', width: '1-1/2 in', thickness: '1 in' } } : {}),
+          },
+        },
+        loads: [{ ...hand, amount: '50 lbf' }],
+      }),
+    );
+  const standing = (result: ReturnType<typeof resting>) => result.checks.find(({ id }) => id === 'standing');
+
+  it('and lifts off some of them, which bend: cannot say', () => {
+    const result = resting('resting');
+    expect(standing(result)).toMatchObject({ outcome: 'cannot-say' });
+    expect(standing(result)?.note).toContain('bend');
+    expect(result.verdict).not.toBe('holds');
+  });
+
+  it('is not said where it is screwed down, or the arms are as good as stiff', () => {
+    expect(standing(resting('screwed'))).toBeUndefined();
+    expect(standing(resting('resting', 'strut'))).toBeUndefined();
   });
 });
