@@ -202,7 +202,7 @@ export interface BracketLayout {
   readonly positions: readonly Quantity[];
   readonly verdict: Outcome;
   readonly governing: Governing;
-  /** Worst share of its limit that the front edge moves; against L/240 over the years where there is no limit. */
+  /** Worst share of its limit that an edge moves; against L/240 over the years where there is no limit. */
   readonly movement: number;
   /** Whether it is its own mirror image, to 1/16 in. */
   readonly isSymmetric: boolean;

@@ -1,4 +1,10 @@
-import { formula } from '../formula/formula.ts';
+import { inch } from '../../shared/quantity/index.ts';
+import { formula, type UnitExpression } from '../formula/formula.ts';
+
+const perLength: UnitExpression = {
+  unit: '1 / m',
+  shown: { 'inch-pound': { unit: '1/in', size: 1 / inch }, metric: { unit: '1/mm', size: 1000 } },
+};
 
 const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
 const practice = { document: 'common practice, no source', edition: '', clause: 'rating of a bracket' };
@@ -114,7 +120,7 @@ export const prisedLift = formula({
   symbols: { n_s: '1', C_u: 'N.m', x_f: 'm', S_x: 'm2', C_t: 'N.m', l_f: 'm', S_l: 'm2' },
   unit: 'N',
   source: mechanics(
-    'couples about the back edge and about the tip; pulls in proportion to the distances x and l of the screws from there, S the sums of their squares',
+    'couples about the back edge and about the tip; pulls in proportion to the distances x and l of the screws from there, S the sums of their squares; what is always there holds down at 0.6 (ASCE 7 2.4.1 by analogy)',
   ),
 });
 
@@ -172,6 +178,18 @@ export const noseStress = formula({
   symbols: { M_P: 'N.m', M_R: 'N.m', b_a: 'm', c_l: 'm', c_r: 'm', b_R: 'm', t: 'm' },
   unit: 'Pa',
   source: spread,
+});
+
+/** What falls to one member of a box's frame over an arm. */
+export const memberLoad = formula({
+  symbol: 'R_m',
+  caption: 'load under one member of the frame',
+  expression: 'R * k_R + C_m * k_C',
+  symbols: { R: 'N', k_R: '1', C_m: 'N.m', k_C: perLength },
+  unit: 'N',
+  source: mechanics(
+    'its share k_R by length, and of the couple about the middle of the frame on the arm by k_C = l y / Σ l y²; the largest of each, though they need not meet',
+  ),
 });
 
 /** Moment in the upper skin of a box between two members of its frame, for each width. */

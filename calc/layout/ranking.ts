@@ -11,7 +11,7 @@ export interface Ranked {
   readonly standing: Standing;
   /** The most any check uses of what it may, Infinity where nothing resists. */
   readonly used: number;
-  /** Worst share of its limit that the front edge moves. */
+  /** Worst share of its limit that an edge moves. */
   readonly movement: number;
   readonly asymmetry_m: number;
 }

@@ -72,10 +72,10 @@ export const layerShear = formula({
   source: mechanics('unbonded layers share the shear by their stiffness'),
 });
 
-/** Twist over half the depth: what the front edge adds. */
-export const frontEdge = formula({
-  symbol: 'Delta_front',
-  caption: 'movement of the front edge',
+/** What an edge moves: the board bends, and twists. */
+export const edgeMovement = formula({
+  symbol: 'Delta_edge',
+  caption: 'movement of the edge',
   expression: 'Delta + Delta_twist',
   symbols: { Delta: 'm', Delta_twist: 'm' },
   unit: 'm',

@@ -9,7 +9,17 @@ export const endTorque = formula({
   expression: 'T_s + P * e_t',
   symbols: { T_s: 'N.m', P: 'N', e_t: 'm' },
   unit: 'N.m',
-  source: mechanics('load times its distance from mid-depth'),
+  source: mechanics('load times its distance from the twist axis'),
+});
+
+/** The part of a torque that twists, where the rest bends the parts. */
+export const twistingPart = formula({
+  symbol: 'T_t',
+  caption: 'torque that twists the parts',
+  expression: 'T_s * s_t + P * e_t * s_r',
+  symbols: { T_s: 'N.m', s_t: '1', P: 'N', e_t: 'm', s_r: '1' },
+  unit: 'N.m',
+  source: mechanics('the rest bends the parts, as the board warps'),
 });
 
 /** Share of a torque that one part takes: all turn alike. */
@@ -60,6 +70,16 @@ export const twistedBox = formula({
     edition: '',
     clause: 'torsion, thin closed section',
   },
+});
+
+/** The same where a part of the torque bends the parts. */
+export const shearOfAll = formula({
+  symbol: 'f_vT',
+  caption: 'shear stress by twisting and bending together',
+  expression: 'f_v + f_vt + f_vw',
+  symbols: { f_v: 'Pa', f_vt: 'Pa', f_vw: 'Pa' },
+  unit: 'Pa',
+  source: mechanics('largest stresses added'),
 });
 
 /** Shear of bending and of twisting, as if they were largest in one place. */

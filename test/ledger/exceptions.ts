@@ -5,10 +5,12 @@
 export const exceptions: Readonly<Record<string, string>> = {
   'calc/elements/bracket-formulas.ts ratingFromTest':
     "A quotient of two numbers of the bracket's maker; common practice, no source prints a case.",
-  'calc/mechanics/section-formulas.ts frontEdge':
+  'calc/mechanics/section-formulas.ts edgeMovement':
     'A plain sum of two movements. Whether they may be summed is a question to the plate model, not to this formula.',
   'calc/mechanics/torsion-formulas.ts endTorque':
-    'A plain sum of torques, each a load times its distance from mid-depth.',
+    'A plain sum of torques, each a load times its distance from the twist axis.',
+  'calc/mechanics/torsion-formulas.ts shearOfAll':
+    'A plain sum of the largest stresses, which are in different places of a section: the safe side.',
   'calc/mechanics/torsion-formulas.ts shearTogether':
     'A plain sum of the largest stresses, which are in different places of a section: the safe side.',
   'calc/standards/astm-d245/clear-wood.ts clearWoodBending':

@@ -53,13 +53,13 @@ export function analysisOf(context: Context, movements: Movements): Analysis {
         to: q(movement.bay.to_m, 'm'),
         live: q(movement.live.value, 'm'),
         longTerm: q(movement.longTerm.value, 'm'),
-        twist: q(movement.twistLive, 'm'),
+        twist: q(movement.twistLive.value_m, 'm'),
       })),
     },
     stiffness: {
       EI: q(board.EI_Nm2, 'N.m2'),
       GA: board.GA_N === null ? null : q(board.GA_N, 'N'),
-      GJ: q(board.GJ_Nm2, 'N.m2'),
+      GJ: q(board.twisting.GJ_Nm2, 'N.m2'),
     },
     diagram: diagramOf(context),
   };

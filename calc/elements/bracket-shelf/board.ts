@@ -3,21 +3,11 @@ import type { FieldError } from '../../../shared/check-result.ts';
 import { standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { DesignCode, Material, MaterialRequest } from '../../codes/design-code.ts';
 import { effectiveStiffness } from '../../mechanics/section-formulas.ts';
-import {
-  bondedSection,
-  torsionOfRectangle,
-  type GlueLine,
-  type Part,
-  type Section,
-} from '../../mechanics/section.ts';
+import { bondedSection, type GlueLine, type Part, type Section } from '../../mechanics/section.ts';
+import type { BoardInput, BoardPart } from './board-part.ts';
+import { twistingOf, type Twisting } from './board-twist.ts';
 
 type Document = BracketShelfDocument;
-type BoardInput = Document['board'];
-
-/** A part of the board and what it is made of. */
-export interface BoardPart extends Part {
-  readonly material: Material;
-}
 
 /** The board as a beam: its parts, and the stiffness and weight that come from them. */
 export interface Board {
@@ -29,7 +19,7 @@ export interface Board {
   readonly EI_Nm2: number;
   /** κGA; null where the materials' stiffness already has shear inside it. */
   readonly GA_N: number | null;
-  readonly GJ_Nm2: number;
+  readonly twisting: Twisting;
   readonly selfWeight_Npm: number;
   /** Distance of the centre of gravity from the wall finish. */
   readonly weightAt_m: number;
@@ -192,10 +182,10 @@ function withShearInside(part: BoardPart): BoardPart {
 }
 
 function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]): Board {
-  const GA_N = shearStiffness(input, given);
+  const together_N = shearStiffness(input, given);
   const [head, ...tail] = given;
   const parts: readonly [BoardPart, ...BoardPart[]] =
-    GA_N === null ? [withShearInside(head), ...tail.map(withShearInside)] : given;
+    together_N === null ? [withShearInside(head), ...tail.map(withShearInside)] : given;
   const bonded = input.layers === undefined || input.bond === 'structural';
   const strips = parts.filter(({ name }) => name === 'nosing' || name === 'back rail');
   const body = parts.filter((part) => !strips.includes(part));
@@ -208,16 +198,18 @@ function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]
     .map(({ material }) => material.creep)
     .reduce((most, each) => (each.factor > most.factor ? each : most));
   const lowest = Math.min(...body.map(({ z_m }) => z_m));
+  const EI_Nm2 = bonded
+    ? effectiveStiffness.evaluate({ EI_x: section.EIx_Nm2, EI_xy: section.EIxy_Nm2, EI_y: section.EIy_Nm2 })
+    : parts.reduce((sum, part) => sum + ownStiffness(part), 0);
+  const twisting = twistingOf({ input, parts, body, strips, section, bonded, EI_Nm2 });
   return {
     parts,
     bonded,
     section,
     glueLines: glueLines(input, parts, body, strips, bonded),
-    EI_Nm2: bonded
-      ? effectiveStiffness.evaluate({ EI_x: section.EIx_Nm2, EI_xy: section.EIxy_Nm2, EI_y: section.EIy_Nm2 })
-      : parts.reduce((sum, part) => sum + ownStiffness(part), 0),
-    GA_N,
-    GJ_Nm2: torsionalStiffness(input, parts, body, strips),
+    EI_Nm2,
+    GA_N: together_N === null || input.box !== undefined ? together_N : kappa * shearShared(body, twisting),
+    twisting,
     selfWeight_Npm: massPerLength * standardGravity,
     weightAt_m: moment / massPerLength,
     onArms: body.find(({ z_m }) => z_m === lowest) ?? parts[0],
@@ -246,25 +238,18 @@ function shearStiffness(input: BoardInput, parts: readonly BoardPart[]): number 
   return kappa * sum;
 }
 
-function torsionalStiffness(
-  input: BoardInput,
-  parts: readonly BoardPart[],
-  body: readonly BoardPart[],
-  strips: readonly BoardPart[],
-): number {
-  const alone = (list: readonly BoardPart[]): number =>
-    list.reduce(
-      (sum, part) => sum + part.material.torsionG_Pa * torsionOfRectangle(part.width_m, part.height_m),
-      0,
-    );
-  if (input.box === undefined) return alone(parts);
-  const { box, depth, thickness } = input;
-  const skin = body[0]?.material.torsionG_Pa ?? 0;
-  const web = body[2]?.material.torsionG_Pa ?? 0;
-  const wide = depth - box.frame;
-  const high = thickness - box.skin;
-  const path = (2 * wide) / (skin * box.skin) + (2 * high) / (web * box.frame);
-  return (4 * (wide * high) ** 2) / path + alone(strips);
+/** GA of a board whose strips carry other shares of the shear than their section: 1 / Σ v² / GA of the parts. */
+function shearShared(body: readonly BoardPart[], { strips }: Twisting): number {
+  const stiffness = ({ material, width_m, height_m }: BoardPart): number =>
+    (material.G_Pa ?? Infinity) * width_m * height_m;
+  const ofBody = 1 - strips.reduce((sum, { share }) => sum + share, 0);
+  return (
+    1 /
+    strips.reduce(
+      (sum, { part, share }) => sum + share ** 2 / stiffness(part),
+      ofBody ** 2 / body.reduce((sum, part) => sum + stiffness(part), 0),
+    )
+  );
 }
 
 function glueLines(

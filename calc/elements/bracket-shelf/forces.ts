@@ -126,17 +126,8 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
       ({ field }) => field.reactions_N[i] ?? 0,
       () => (sense === 1 ? lines.reactionMax : lines.reactionMin)[i] ?? 0,
     );
-  let hogging: Peak = { value: 0, at_m: supports[0]?.at_m ?? 0 };
   let shear: Peak = { value: 0, at_m: 0 };
   supports.forEach(({ at_m }, i) => {
-    const moment = extremeOf(
-      model,
-      factor,
-      -1,
-      ({ field }) => field.moments_Nm[i] ?? 0,
-      () => lines.momentMin[i] ?? 0,
-    );
-    if (moment < hogging.value) hogging = { value: moment, at_m };
     for (const side of ['left', 'right'] as const) {
       const value = shearBeside(model, lines, factor, i, side);
       if (value > shear.value) shear = { value, at_m };
@@ -146,9 +137,26 @@ export function forcesOf(model: Model, lines: Lines, factor: FactorOf): Forces {
     reactionMax_N: supports.map((_, i) => reaction(i, 1)),
     reactionMin_N: supports.map((_, i) => reaction(i, -1)),
     sagging: largestSagging(model, lines, factor),
-    hogging,
+    hogging: largestHogging(model, lines, factor),
     shear,
   };
+}
+
+/** The largest hogging moment over any support. */
+export function largestHogging(model: Model, lines: Lines, factor: FactorOf): Peak {
+  const { supports } = model.prepared.beam;
+  let hogging: Peak = { value: 0, at_m: supports[0]?.at_m ?? 0 };
+  supports.forEach(({ at_m }, i) => {
+    const moment = extremeOf(
+      model,
+      factor,
+      -1,
+      ({ field }) => field.moments_Nm[i] ?? 0,
+      () => lines.momentMin[i] ?? 0,
+    );
+    if (moment < hogging.value) hogging = { value: moment, at_m };
+  });
+  return hogging;
 }
 
 /** The largest shear beside a support, on one side of it, up or down. */
@@ -172,15 +180,17 @@ export function shearBeside(
 }
 
 /**
- * The largest sagging moment anywhere, with the roaming load standing over it or, where that is worse, in another bay.
+ * The largest sagging moment in any bay, or in those of one length, with the roaming load standing over it or, where that
+ * is worse, in another bay.
  */
-function largestSagging(model: Model, lines: Lines, factor: FactorOf): Peak {
+export function largestSagging(model: Model, lines: Lines, factor: FactorOf, length_m?: number): Peak {
   const { bays, cases, influence, prepared } = model;
   const shares = cases.map(({ action }) => factor(action));
   const roaming_N = Math.max(0, ...model.roaming.map(({ action, load_N }) => load_N * factor(action)));
   let worst: Peak = { value: 0, at_m: prepared.beam.supports[0]?.at_m ?? 0 };
   bays.forEach((bay, index) => {
     if (bay.kind !== 'span') return;
+    if (length_m !== undefined && Math.abs(bay.to_m - bay.from_m - length_m) > sameLength_m) return;
     const line = influence[index];
     const moving = line === undefined || roaming_N === 0 ? [] : movingMoments(line, lines);
     for (let i = bay.first; i < bay.end; i++) {
@@ -207,6 +217,9 @@ function largestSagging(model: Model, lines: Lines, factor: FactorOf): Peak {
   });
   return worst;
 }
+
+/** Bays that differ by less are of one length. */
+export const sameLength_m = 1e-9;
 
 /** Moment in a bay from a unit load standing over the place, and the most it could be from a load in another bay. */
 function movingMoments(line: BayInfluence, lines: Lines): Polynomial[] {

@@ -9,7 +9,7 @@ import { standings } from './standings.ts';
 export interface LiftOff {
   readonly context: Context;
   readonly warnings: readonly string[];
-  /** That it can't be said on which brackets the board stands: there are too many sets of them to work out. */
+  /** That it can't be said on which brackets the board stands: too many sets of them, or on arms that bend. */
   readonly judged: readonly Judged[];
 }
 
@@ -28,7 +28,8 @@ export function liftOff(context: Context): LiftOff {
       ({ solved: on, forces }) => on.model === model && (forces.reactionMin_N[index] ?? 0) < -tolerance,
     ),
   );
-  if (!liftsFromAll.includes(true)) return nothing;
+  const judged = liftsOnBentArms(context, tolerance) ? [onBentArms(context)] : [];
+  if (!liftsFromAll.includes(true)) return { ...nothing, judged };
   const { states, soft_Npm, complete } = standings(context);
   const lifting = shelf.positions_m.flatMap((_, index) =>
     liftsFromAll[index] === true || states.some((state) => !state.includes(index)) ? [index] : [],
@@ -41,7 +42,7 @@ export function liftOff(context: Context): LiftOff {
     context:
       stiffnesses.length === 0 ? context : contextOf(shelf, [first ?? Infinity, ...others, ...stiffnesses]),
     warnings: [complete ? liftsOff(shelf, lifting) : liftsOffMany],
-    judged: complete ? [] : [tooMany(context)],
+    judged: complete ? judged : [tooMany(context)],
   };
 }
 
@@ -56,7 +57,43 @@ function liftsOff(shelf: Shelf, lifting: readonly number[]): string {
 const liftsOffMany =
   'The board only rests on its brackets and lifts off many of them as the loads come and go; it rocks and rattles there. Screws from the arms into the board stop it.';
 
-function tooMany({ shelf, service }: Context): Judged {
+/** Share of the largest reaction by which bending of the arms may change one without being told apart from stiff arms. */
+const asGoodAsStiff = 0.02;
+
+/** Whether the board lifts off arms that bend so much that what is worked out on stiff ones does not tell of them. */
+function liftsOnBentArms({ solved: [stiff], situations }: Context, tolerance_N: number): boolean {
+  return situations.some(({ solved, combination, forces }) => {
+    if (solved === stiff || forces.reactionMin_N.every((reaction_N) => reaction_N >= -tolerance_N))
+      return false;
+    const onStiff = situations.find((each) => each.solved === stiff && each.combination === combination);
+    const most_N = Math.max(...forces.reactionMax_N);
+    const differs = (some: readonly number[], others: readonly number[] | undefined): boolean =>
+      some.some(
+        (reaction_N, index) => Math.abs(reaction_N - (others?.[index] ?? 0)) > asGoodAsStiff * most_N,
+      );
+    return (
+      differs(forces.reactionMin_N, onStiff?.forces.reactionMin_N) ||
+      differs(forces.reactionMax_N, onStiff?.forces.reactionMax_N)
+    );
+  });
+}
+
+function onBentArms(context: Context): Judged {
+  return standing(
+    context,
+    'The board only rests on arms of steel, which bend, and lifts off some of them: on which it then stands, and how far they bend, is not worked out. Nothing is said of it but what does not hold on stiff arms or on arms that hold it down. Screwed to the brackets it can be worked out.',
+  );
+}
+
+function tooMany(context: Context): Judged {
+  return standing(
+    context,
+    'The board only rests on its brackets, and as the loads come and go it stands on too many different sets of them for all to be worked out. Nothing is said of it but what does not hold even where it stands on all. Screwed to the brackets, or on fewer of them, it can be worked out.',
+  );
+}
+
+/** That it can't be said on which brackets the board stands. */
+function standing({ shelf, service }: Context, note: string): Judged {
   const parts = {
     id: 'standing',
     title: 'The brackets the board stands on',
@@ -66,7 +103,7 @@ function tooMany({ shelf, service }: Context): Judged {
     clause: 'equilibrium',
     where: 'along the whole board',
     combination: service[0].combination.name,
-    note: 'The board only rests on its brackets, and as the loads come and go it stands on too many different sets of them for all to be worked out. Nothing is said of it but what does not hold even where it stands on all. Screwed to the brackets, or on fewer of them, it can be worked out.',
+    note,
   } as const;
   return { check: makeCheck(parts, shelf.system), steps: [] };
 }

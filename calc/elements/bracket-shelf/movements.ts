@@ -4,17 +4,17 @@ import type { FactorOf, Peak } from './forces.ts';
 import { MovingLoad } from '../../mechanics/moving-load.ts';
 import { largestMovements, type Datum } from './movement.ts';
 import type { Model } from './model.ts';
-import { twistMovement } from './twist-of-bay.ts';
+import { twistMovement, type TwistOfBay } from './twist-of-bay.ts';
 
-/** How one bay moves, in m: along the board's middle line, and what twist adds at the front edge. */
+/** How one bay moves, in m: along the board's twist axis, and what twist adds at the edge that moves most. */
 export interface BayMovements {
   readonly bay: Bay;
   /** Length its limit goes by: its own, or twice an overhang. */
   readonly span_m: number;
   readonly live: Peak;
   readonly longTerm: Peak;
-  readonly twistLive: number;
-  readonly twistLongTerm: number;
+  readonly twistLive: TwistOfBay;
+  readonly twistLongTerm: TwistOfBay;
 }
 
 export interface Movements {

@@ -87,7 +87,7 @@ export function readShelf(document: BracketShelfDocument): ShelfReading {
           document.limits?.longTerm !== undefined,
           'Movement over the years limited to L/240 (IBC Table 1604.3, floors).',
         ),
-        'A load that roams stands at the very front edge; the board is held from twisting at each bracket, and twists about its mid-depth between them.',
+        'A load that roams stands at the very front edge; the board is held from twisting at each bracket, and twists between them about its shear centre, which is its mid-depth where it has no strips.',
         'The pressure of the board on an arm is taken as even over the arm; friction counts for nothing.',
       ],
       warnings: warningsOf(document, depth_m),

@@ -21,8 +21,8 @@ interface Reading {
 export function readingsOf(context: Context, movements: Movements): Table {
   const { shelf } = context;
   const underOne = movementsUnder(context, shelf.depth_m * poundPerSquareFoot);
-  const live = (bay: BayMovements): number => bay.live.value + bay.twistLive;
-  const later = (bay: BayMovements): number => bay.longTerm.value + bay.twistLongTerm;
+  const live = (bay: BayMovements): number => bay.live.value + bay.twistLive.value_m;
+  const later = (bay: BayMovements): number => bay.longTerm.value + bay.twistLongTerm.value_m;
   const under =
     (psf: number) =>
     (_: BayMovements, index: number): number =>

@@ -23,13 +23,13 @@ function yardstick(shelf: Shelf): Shelf['limits'] {
   return hasLimit(shelf) ? limits : { ...limits, longTerm: usualLongTerm };
 }
 
-/** The worst share of its limit that any bay's front edge moves: the smaller, the stiller the shelf. */
+/** The worst share of its limit that an edge of any bay moves: the smaller, the stiller the shelf. */
 export function movementUsed(shelf: Shelf, { bays }: Movements): number {
   const limits = yardstick(shelf);
   return Math.max(
     ...bays.flatMap(({ span_m, live, longTerm, twistLive, twistLongTerm }) => [
-      share(live.value + twistLive, limits.live, span_m),
-      share(longTerm.value + twistLongTerm, limits.longTerm, span_m),
+      share(live.value + twistLive.value_m, limits.live, span_m),
+      share(longTerm.value + twistLongTerm.value_m, limits.longTerm, span_m),
     ]),
   );
 }
@@ -51,7 +51,7 @@ export function movementUsedAtLeast(shelf: Shelf): number {
           ? undefined
           : new MovingLoad(model.prepared.beam, bay, model.influence, false).underLoad();
       const moved = (factor: FactorOf): number =>
-        Math.max(0, movedAt(model, bay, factor, under)) + twistMovement(shelf, bay, factor);
+        Math.max(0, movedAt(model, bay, factor, under)) + twistMovement(shelf, bay, factor).value_m;
       return Math.max(
         limits.live.kind === 'none' ? 0 : share(moved(liveFactor), limits.live, span_m),
         limits.longTerm.kind === 'none' ? 0 : share(moved(longTerm), limits.longTerm, span_m),
@@ -71,7 +71,7 @@ export function bayMovementUsedAtLeast(shelf: Shelf, bay: Pick<Bay, 'from_m' | '
   const span_m = (bay.to_m - bay.from_m) * (bay.kind === 'span' ? 1 : 2);
   const isLifted = shelf.actions.some(({ free }) => !free);
   const moved = isLifted ? 0 : clampedMovement(shelf, bay);
-  return share(moved + twistMovement(shelf, bay, liveFactor), limits.live, span_m);
+  return share(moved + twistMovement(shelf, bay, liveFactor).value_m, limits.live, span_m);
 }
 
 /** What the middle of a clamped span moves, or the tip of a clamped overhang, under what covers it whole and what roams. */

@@ -29,11 +29,11 @@ const overturned =
 
 function whatIsSeen(shelf: Shelf, { bays }: Movements): string {
   const worst = bays.reduce((a, b) =>
-    b.longTerm.value + b.twistLongTerm > a.longTerm.value + a.twistLongTerm ? b : a,
+    b.longTerm.value + b.twistLongTerm.value_m > a.longTerm.value + a.twistLongTerm.value_m ? b : a,
   );
-  const amount = atMost(worst.longTerm.value + worst.twistLongTerm, shelf.system);
+  const amount = atMost(worst.longTerm.value + worst.twistLongTerm.value_m, shelf.system);
   // It may be down or up: a resting end rises too.
-  return `Over the years the front edge moves as much as ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
+  return `Over the years the ${worst.twistLongTerm.edge} edge moves as much as ${amount}, ${whereIs(worst.bay, shelf.system)}.`;
 }
 
 /** A movement as a rule is read, rounded up, so that it is never more than is said. */

@@ -10,9 +10,11 @@ export interface TorqueAtBracket {
   readonly side: 'left' | 'right';
   /** Of all that stands and twists one way, N·m. */
   readonly standing_Nm: number;
-  /** The heaviest load that roams along the front edge, N, and its distance from mid-depth, m. */
+  /** The heaviest load that roams along the front edge, N, and its distance from the twist axis, m. */
   readonly roaming_N: number;
   readonly reach_m: number;
+  /** Length of the bay between two brackets that hold it; null on an overhang, where nothing of the torque is sure to be shared. */
+  readonly bay_m: number | null;
 }
 
 /** A stretch of board between two brackets that hold it from turning, or beyond the last one: −1 is a free end. */
@@ -24,13 +26,13 @@ interface Stretch {
 }
 
 /**
- * The torque in the board at the ends of every bay. What stands in front of mid-depth twists one way, what stands behind it
- * the other: either may be there without the other, so the greater of the two counts and nothing helps.
+ * The torque in the board at the ends of every bay. What stands in front of the twist axis twists one way, what stands
+ * behind it the other: either may be there without the other, so the greater of the two counts and nothing helps.
  */
 export function torquesOf(shelf: Shelf, situation: Situation): TorqueAtBracket[] {
   const { factor } = situation;
-  const axis_m = shelf.depth_m / 2;
-  const reach_m = shelf.depth_m - axis_m;
+  const { axis_m } = shelf.board.twisting;
+  const reach_m = Math.max(0, shelf.depth_m - axis_m);
   const roaming_N = Math.max(
     0,
     ...shelf.actions.map((action) =>
@@ -65,7 +67,8 @@ export function torquesOf(shelf: Shelf, situation: Situation): TorqueAtBracket[]
       const [ahead, back] = [front[end] ?? 0, behind[end] ?? 0];
       const isBehind = back > ahead + roaming_N * reach_m;
       const standing_Nm = isBehind ? back : ahead;
-      return [{ support, side, reach_m, standing_Nm, roaming_N: isBehind ? 0 : roaming_N }];
+      const bay_m = stretch.left >= 0 && stretch.right >= 0 ? stretch.to_m - stretch.from_m : null;
+      return [{ support, side, reach_m, standing_Nm, roaming_N: isBehind ? 0 : roaming_N, bay_m }];
     };
     return [...at(0, stretch.left, 'right'), ...at(1, stretch.right, 'left')];
   });

@@ -1,54 +1,95 @@
 import type { Bay as WholeBay } from '../../mechanics/bays.ts';
-import { twistOfOverhang, twistOfSpan } from '../../mechanics/twist.ts';
+import { twistTogether } from '../../mechanics/open-section-formulas.ts';
+import { twistOfOverhang, twistOfSpan, warpedTwistOfSpan } from '../../mechanics/twist.ts';
 import type { FactorOf } from './forces.ts';
 import type { Action, Shelf } from './shelf.ts';
 
 /** Where a bay is: all that its twist depends on. */
 type Bay = Pick<WholeBay, 'from_m' | 'to_m' | 'kind'>;
 
-/**
- * What the front edge of a bay moves more than the board's middle line: every load that stands in front of mid-depth
- * twists the board between brackets, which hold it from turning. The largest of each load is added, and of the roaming
- * loads the heaviest; loads behind mid-depth would help and are left out.
- */
-export function twistMovement(shelf: Shelf, bay: Bay, factor: FactorOf): number {
-  const axis_m = shelf.depth_m / 2;
-  const reach_m = shelf.depth_m - axis_m;
-  let standing = 0;
-  let roaming = 0;
-  for (const action of shelf.actions) {
-    const twist = twistFrom(shelf, bay, action, action.eccentricity_m - axis_m) * factor(action) * reach_m;
-    if (action.load.kind === 'roaming') roaming = Math.max(roaming, twist);
-    else standing += twist;
-  }
-  return standing + roaming;
+/** What the edge that goes down most moves by twisting, m. */
+export interface TwistOfBay {
+  readonly value_m: number;
+  readonly edge: 'front' | 'back';
+  /** By twisting alone, and by bending of the parts alone; null where only twisting counts. */
+  readonly apart: { readonly Delta_s: number; readonly Delta_w: number } | null;
 }
 
-function twistFrom(shelf: Shelf, bay: Bay, { load }: Action, arm_m: number): number {
-  if (arm_m <= 1e-9) return 0;
-  const GJ = shelf.board.GJ_Nm2;
-  const length = bay.to_m - bay.from_m;
-  const local = (x: number): number => Math.min(Math.max(x - bay.from_m, 0), length);
-  const fromRoot = (x: number): number => (bay.kind === 'left-overhang' ? length - local(x) : local(x));
-  if (load.kind === 'line') {
-    const [a, b] = [local(load.from_m), local(load.to_m)];
-    const torque = load.load_Npm * arm_m;
-    if (b <= a) return 0;
-    if (bay.kind === 'span') return twistOfSpan(length, GJ, { from_m: a, to_m: b, torque });
-    const [near, far] = [fromRoot(load.from_m), fromRoot(load.to_m)].sort((p, q) => p - q);
-    return twistOfOverhang(GJ, { from_m: near ?? 0, to_m: far ?? 0, torque });
-  }
-  const inBay =
-    load.kind === 'roaming' || (load.at_m > bay.from_m && load.at_m <= bay.to_m) || load.at_m === bay.from_m;
-  if (!inBay) return 0;
-  const at = load.kind === 'roaming' ? (bay.kind === 'span' ? length / 2 : length) : fromRootOrLocal();
-  const torque = load.load_N * arm_m;
-  return bay.kind === 'span'
-    ? twistOfSpan(length, GJ, { from_m: at, to_m: at, torque })
-    : twistOfOverhang(GJ, { from_m: at, to_m: at, torque });
+/**
+ * What the front edge of a bay moves more than the board's twist axis, or the back edge where that is more: every load in
+ * front of the axis twists the board forward between brackets, which hold it from turning, every load behind it backward.
+ * The largest of each load is added, and of the roaming loads the heaviest; loads on the other side would help and are
+ * left out.
+ */
+export function twistMovement(shelf: Shelf, bay: Bay, factor: FactorOf): TwistOfBay {
+  const { axis_m } = shelf.board.twisting;
+  const front = edgeMovement(shelf, bay, factor, 'front', shelf.depth_m - axis_m);
+  const back = edgeMovement(shelf, bay, factor, 'back', axis_m);
+  return back.value_m > front.value_m * (1 + 1e-9) ? back : front;
+}
 
-  function fromRootOrLocal(): number {
-    if (load.kind !== 'point') return 0;
-    return bay.kind === 'span' ? local(load.at_m) : fromRoot(load.at_m);
+function edgeMovement(
+  shelf: Shelf,
+  bay: Bay,
+  factor: FactorOf,
+  edge: 'front' | 'back',
+  reach_m: number,
+): TwistOfBay {
+  const { axis_m, GJ_Nm2, warp } = shelf.board.twisting;
+  const weight: Pick<Action, 'load'> = {
+    load: { kind: 'line', from_m: 0, to_m: shelf.length_m, load_Npm: shelf.board.selfWeight_Npm },
+  };
+  const loads = [
+    ...shelf.actions.map((action) => ({ action, e_m: action.eccentricity_m, share: factor(action) })),
+    { action: weight, e_m: shelf.board.weightAt_m, share: factor(null) },
+  ];
+  const sumOf = (by: (action: Pick<Action, 'load'>, arm_m: number) => number): number => {
+    let [standing, roaming] = [0, 0];
+    for (const { action, e_m, share } of loads) {
+      const arm_m = edge === 'front' ? e_m - axis_m : axis_m - e_m;
+      if (arm_m <= 1e-9) continue;
+      const moved = by(action, arm_m) * share * reach_m;
+      if (action.load.kind === 'roaming') roaming = Math.max(roaming, moved);
+      else standing += moved;
+    }
+    return standing + roaming;
+  };
+  const pure = sumOf((action, arm_m) => twistFrom(bay, action, arm_m, GJ_Nm2));
+  if (warp === null || bay.kind !== 'span' || pure === 0) return { value_m: pure, edge, apart: null };
+  const apart = {
+    Delta_s: pure,
+    Delta_w: sumOf((action, arm_m) => warpedFrom(bay, action, arm_m, warp.EIw_Nm4)),
+  };
+  return { value_m: twistTogether.evaluate(apart), edge, apart };
+}
+
+/** A load on a span as a torque at places from its left end; null where it does not stand there. */
+function torqueIn({ from_m, to_m }: Bay, { load }: Pick<Action, 'load'>, arm_m: number) {
+  const length = to_m - from_m;
+  const local = (x: number): number => Math.min(Math.max(x - from_m, 0), length);
+  if (load.kind === 'roaming') return { from_m: length / 2, to_m: length / 2, torque: load.load_N * arm_m };
+  if (load.kind === 'point') {
+    const isIn = load.at_m >= from_m && load.at_m <= to_m;
+    return isIn ? { from_m: local(load.at_m), to_m: local(load.at_m), torque: load.load_N * arm_m } : null;
   }
+  const [a, b] = [local(load.from_m), local(load.to_m)];
+  return b > a ? { from_m: a, to_m: b, torque: load.load_Npm * arm_m } : null;
+}
+
+/** Twist of a bay by twisting alone, rad. */
+function twistFrom(bay: Bay, action: Pick<Action, 'load'>, arm_m: number, GJ: number): number {
+  const torque = torqueIn(bay, action, arm_m);
+  if (torque === null) return 0;
+  const length = bay.to_m - bay.from_m;
+  if (bay.kind === 'span') return twistOfSpan(length, GJ, torque);
+  if (action.load.kind === 'roaming') return twistOfOverhang(GJ, { ...torque, from_m: length, to_m: length });
+  const fromRoot = (x: number): number => (bay.kind === 'left-overhang' ? length - x : x);
+  const [near, far] = [fromRoot(torque.from_m), fromRoot(torque.to_m)].sort((p, q) => p - q);
+  return twistOfOverhang(GJ, { ...torque, from_m: near ?? 0, to_m: far ?? 0 });
+}
+
+/** Twist of the middle of a span by bending of its parts alone, rad. */
+function warpedFrom(bay: Bay, action: Pick<Action, 'load'>, arm_m: number, EIw: number): number {
+  const torque = torqueIn(bay, action, arm_m);
+  return torque === null ? 0 : warpedTwistOfSpan(bay.to_m - bay.from_m, EIw, torque);
 }

@@ -1,13 +1,21 @@
-import type { Section, Table } from '../../../shared/check-result.ts';
-import { show, showInCalculation, significant, type Unit } from '../../../shared/quantity/index.ts';
+import type { Section, Step, Table } from '../../../shared/check-result.ts';
+import {
+  show,
+  showInCalculation,
+  significant,
+  type Unit,
+  type UnitSystem,
+} from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
 import { work } from '../../formula/step.ts';
+import { showWarping, stripShare, twistAxis } from '../../mechanics/open-section-formulas.ts';
 import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Fixing } from '../fixing/fixing.ts';
 import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
 import { checkSections, creepStatement, section } from '../section.ts';
+import type { Board } from './board.ts';
 import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
@@ -70,7 +78,8 @@ function materialSection({ context }: Parts): Section {
 }
 
 function sectionSection({ context, spring }: Parts): Section {
-  const { board, system } = context.shelf;
+  const { shelf } = context;
+  const { board, system } = shelf;
   const { section: s } = board;
   const c = (value: number, unit: Unit): string => showInCalculation(value, unit, system);
   const [only] = board.parts;
@@ -80,8 +89,10 @@ function sectionSection({ context, spring }: Parts): Section {
     ...(board.bonded
       ? [work(effectiveStiffness, { EI_x: s.EIx_Nm2, EI_xy: s.EIxy_Nm2, EI_y: s.EIy_Nm2 }, system).step]
       : []),
+    ...axisSteps(board, system),
     ...(spring === null ? [] : [spring.step]),
   ];
+  const { warp } = board.twisting;
   return section('section', 'Section', {
     statements: [
       {
@@ -104,13 +115,25 @@ function sectionSection({ context, spring }: Parts): Section {
       {
         label: 'Shear stiffness κGA, κ = 5/6',
         value: board.GA_N === null ? 'none: shear is inside the stiffness of the panel' : c(board.GA_N, 'N'),
-        source: 'sum over the parts that carry shear',
+        source:
+          board.twisting.strips.length > 0 && shelf.document.board.box === undefined
+            ? '1 / Σ v² / κGA, each part by its share v of the shear'
+            : 'sum over the parts that carry shear',
       },
       {
         label: 'Twisting stiffness GJ',
-        value: c(board.GJ_Nm2, 'N.m2'),
+        value: c(board.twisting.GJ_Nm2, 'N.m2'),
         source: 'Roark, solid rectangles; Bredt for a box',
       },
+      ...(warp === null
+        ? []
+        : [
+            {
+              label: 'Stiffness against warping EI_w',
+              value: showWarping(warp.EIw_Nm4, system),
+              source: 'Vlasov, sum over the parts',
+            },
+          ]),
       {
         label: 'Own weight of the board',
         value: `${show(board.selfWeight_Npm, 'N/m', system)}, ${show(board.weightAt_m, 'm', system)} from the wall`,
@@ -137,6 +160,16 @@ function sectionSection({ context, spring }: Parts): Section {
       ? []
       : ['The board may move sideways, so a section that is not symmetric bends about inclined axes.'],
   });
+}
+
+/** Where a board with strips twists about. */
+function axisSteps({ twisting: { strips, axisFrom } }: Board, system: UnitSystem): Step[] {
+  if (axisFrom === null) return [];
+  const shares = strips.map(
+    ({ part, shareFrom }) =>
+      work(stripShare, shareFrom, system, `share of the shear in the ${part.name}`).step,
+  );
+  return [...shares, work(twistAxis, axisFrom, system).step];
 }
 
 function actionsSection({ context, contents }: Parts): Section {
@@ -215,13 +248,13 @@ function analysisSection({ context, movements }: Parts): Section {
       },
       {
         title: 'Bays: movement from the straight line between brackets',
-        head: ['From', 'To', 'Under load', 'Over the years', 'Twist adds at the front'],
+        head: ['From', 'To', 'Under load', 'Over the years', 'Twist adds'],
         rows: movements.bays.map(({ bay, live, longTerm, twistLive }) => [
           show(bay.from_m, 'm', system),
           show(bay.to_m, 'm', system),
           show(live.value, 'm', system),
           show(longTerm.value, 'm', system),
-          show(twistLive, 'm', system),
+          `${show(twistLive.value_m, 'm', system)} at the ${twistLive.edge} edge`,
         ]),
       },
       {

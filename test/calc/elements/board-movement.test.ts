@@ -96,7 +96,8 @@ describe('movement of a plain board', () => {
     const GJ = maple.G_Pa * 10 * inch * (0.75 * inch) ** 3 * (1 / 3) * (1 - 0.63 * (0.75 / 10));
     const twist = (40 * poundForce * 5 * inch * 48 * inch) / (4 * GJ);
     expect((at('10 in') - at('5 in')) / (twist * 5 * inch)).toBeCloseTo(1, 2);
-    expect(at('2 in')).toBeCloseTo(at('5 in'), 12);
+    // Behind mid-depth it is the back edge that goes down: 3 in from there, three fifths of it.
+    expect((at('2 in') - at('5 in')) / (0.6 * twist * 5 * inch)).toBeCloseTo(1, 2);
   });
 
   it('a hand at the front edge of an overhang: Pa²(L + a)/3EI + Pa(1 + a/L)/κGA, and P e a / GJ × half the depth', () => {

@@ -3,6 +3,7 @@ import { connectionValues } from './connections.ts';
 import { counterOverhangValues } from './counter-overhang.ts';
 import { eurocodeValues } from './eurocode-5.ts';
 import { ndsValues } from './nds-2018.ts';
+import { openSectionValues } from './open-section.ts';
 import type { PublishedValue } from './published-value.ts';
 import { sectionValues } from './sections.ts';
 import { solidValues } from './solids.ts';
@@ -19,6 +20,7 @@ export const publishedValues: readonly PublishedValue[] = [
   ...counterOverhangValues,
   ...eurocodeValues,
   ...ndsValues,
+  ...openSectionValues,
   ...sectionValues,
   ...solidValues,
   ...stabilityValues,

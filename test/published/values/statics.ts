@@ -221,6 +221,12 @@ const levers: PublishedValue[] = [
     ...exact,
     ...aisc('Table 3-23, case 19: wl²/2'),
   }),
+  published(bracket.memberLoad, { R: 90, k_R: 1 / 3, C_m: 12, k_C: 2.5 }, 60, {
+    source: 'worked by hand: three members 0.2 m apart, bolts of one size: R / 3 + C y / Σ y²',
+    why: '30 + 12 × 0.2 / 0.08',
+    memory: false,
+    tolerance: 1e-9,
+  }),
   published(
     bracket.skinMoment,
     { q: 8, s: 2, S_n: 3, P: 60, c: 1 },

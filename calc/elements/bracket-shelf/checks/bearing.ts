@@ -1,48 +1,119 @@
 import { show } from '../../../../shared/quantity/index.ts';
-import { work } from '../../../formula/step.ts';
+import { work, type Worked } from '../../../formula/step.ts';
 import { bearingStress } from '../../../standards/nds-2018/3-members.ts';
+import { memberLoad } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
-import { frameOf, type BoardPart } from '../board.ts';
-import type { Context } from '../context.ts';
+import { frameOf } from '../board.ts';
+import type { BoardPart } from '../board-part.ts';
+import type { Context, Situation } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, largestReaction } from './reactions.ts';
+import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
 
 /** Crushing of the board on an arm, over the area of board that truly lies on it; of a box, where its frame stands over the arm. */
 export function bearingCheck(context: Context): Judged {
   const { shelf } = context;
-  const frame = shelf.document.board.box === undefined ? [] : frameOf(shelf.board);
-  const [first] = frame;
-  const { onArms } = shelf.board;
-  if (first === undefined) return crushing(context, onArms, shelf.bearingLength_m, '');
-  const length_m = frame.reduce((sum, member) => sum + lengthOnArm(member, shelf.bearingLength_m), 0);
-  const words = `A box bears where its frame stands over the arm: ${show(length_m, 'm', shelf.system)}.`;
-  return worstCheck([crushing(context, onArms, length_m, words), crushing(context, first, length_m, words)]);
+  const { onArms, box } = { onArms: shelf.board.onArms, box: shelf.document.board.box };
+  const members = box === undefined ? [] : membersOnArm(shelf);
+  const [first, ...rest] = members.flatMap((member) =>
+    [onArms, member.part].map((part) => boxCrushing(context, part, member)),
+  );
+  if (first !== undefined) return worstCheck([first, ...rest]);
+  return crushing(context, box === undefined ? shelf.bearingLength_m : 0);
 }
 
-function crushing(context: Context, { material }: BoardPart, length_m: number, words: string): Judged {
+function crushing(context: Context, length_m: number): Judged {
   const { shelf, service } = context;
   const worst = largestReaction(service, (reaction_N, index) => reaction_N / widthUnder(shelf, index));
   const width_m = widthUnder(shelf, worst.index);
   const area = width_m * Math.max(least_m, length_m);
   const stress = work(bearingStress, { R: worst.weighted * width_m, A_b: area }, shelf.system);
-  const resistance = context.resist(material, 'bearing', worst.situation.combination.duration);
+  const where = { situation: worst.situation, index: worst.index, words: '' };
+  return judge(context, shelf.board.onArms, where, [stress]);
+}
+
+/** A member of a box's frame over an arm: the length of it there, and what falls to it. */
+interface MemberOnArm {
+  readonly part: BoardPart;
+  readonly length_m: number;
+  /** Its share of a load over the middle of the frame on the arm, and of a couple about there, 1/m. */
+  readonly share: number;
+  readonly perCouple_perm: number;
+  readonly middle_m: number;
+  readonly all_m: number;
+}
+
+/** The members that stand over an arm. The box turns about their middle as one stiff piece. */
+function membersOnArm({ board, bearingLength_m }: Shelf): MemberOnArm[] {
+  const lying = frameOf(board).flatMap((part) => {
+    const length_m = lengthOnArm(part, bearingLength_m);
+    return length_m > 0 ? [{ part, length_m, at_m: part.y_m + length_m / 2 }] : [];
+  });
+  const all_m = lying.reduce((sum, { length_m }) => sum + length_m, 0);
+  const middle_m = lying.reduce((sum, { length_m, at_m }) => sum + length_m * at_m, 0) / all_m;
+  const second = lying.reduce((sum, { length_m, at_m }) => sum + length_m * (at_m - middle_m) ** 2, 0);
+  return lying.map(({ part, length_m, at_m }) => ({
+    part,
+    length_m,
+    share: length_m / all_m,
+    perCouple_perm: second === 0 ? 0 : (length_m * (at_m - middle_m)) / second,
+    middle_m,
+    all_m,
+  }));
+}
+
+/** Under one member: its share of the reaction, and what a load in front of the frame's middle on the arm, or behind it, adds. */
+function boxCrushing(context: Context, part: BoardPart, member: MemberOnArm): Judged {
+  const { shelf, service } = context;
+  const { system } = shelf;
+  const from = leverFromWall(shelf);
+  const sense = member.perCouple_perm < 0 ? -1 : 1;
+  const loads = service.flatMap((situation) =>
+    shelf.positions_m.map((_, index) => {
+      const { solved, factor, forces } = situation;
+      const couple_Nm = Math.max(
+        0,
+        largestCouple(solved.model, solved.lines, factor, index, (a) => sense * (from(a) - member.middle_m)),
+      );
+      const k_C = Math.abs(member.perCouple_perm);
+      const numbers = { R: forces.reactionMax_N[index] ?? 0, k_R: member.share, C_m: couple_Nm, k_C };
+      return { situation, index, numbers, each: memberLoad.evaluate(numbers) / widthUnder(shelf, index) };
+    }),
+  );
+  const worst = loads.reduce((most, load) => (load.each > most.each ? load : most));
+  const load = work(memberLoad, worst.numbers, system);
+  const area = widthUnder(shelf, worst.index) * member.length_m;
+  const stress = work(bearingStress, { R: load.value, A_b: area }, system);
+  const words = `A box bears where its frame stands over the arm: ${show(member.all_m, 'm', system)}, of which ${show(member.length_m, 'm', system)} here, under the ${member.part.name}.`;
+  return judge(context, part, { ...worst, words }, [load, stress]);
+}
+
+/** What is crushed against what the wood takes; the last line of the working is the stress. */
+function judge(
+  context: Context,
+  { material }: BoardPart,
+  { situation, index, words }: { situation: Situation; index: number; words: string },
+  working: readonly Worked[],
+): Judged {
+  const { shelf } = context;
+  const { combination } = situation;
+  const resistance = context.resist(material, 'bearing', combination.duration);
   return {
     check: makeCheck(
       {
         id: 'bearing',
         title: 'Bearing of the board on the arm',
         unit: 'Pa',
-        demand: stress.value,
+        demand: working[working.length - 1]?.value ?? null,
         capacity: resistance.ok ? resistance.value_Pa : null,
         clause: resistance.clause,
-        where: atBracket(shelf, worst.index),
-        combination: worst.situation.combination.name,
+        where: atBracket(shelf, index),
+        combination: combination.name,
         note: resistance.ok ? words : `Cannot say: ${resistance.why}.`,
       },
       shelf.system,
     ),
-    steps: [stress.step, ...(resistance.ok ? [resistance.step] : [])],
+    steps: [...working.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
   };
 }
 

@@ -4,29 +4,38 @@ import { cornerStress, layerStress, sectionModulus } from '../../../mechanics/se
 import { stressPerMoment, worstCorner } from '../../../mechanics/section.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
-import type { BoardPart } from '../board.ts';
+import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
+import { warpedPeak, warpedSteps, warpedStressPer, type WarpedPeak } from './warped-bending.ts';
 
 interface Candidate {
   readonly part: BoardPart;
   readonly situation: Situation;
   readonly peak: Peak;
+  /** Where the board warps as it twists. */
+  readonly warped: WarpedPeak | null;
   readonly ratio: number;
 }
 
 /** Bending of every part of the board in every combination; the worst is worked out on the sheet. */
 export function bendingCheck(context: Context): Judged {
   const { shelf, situations } = context;
-  const { parts } = shelf.board;
+  const { parts, twisting } = shelf.board;
+  const { warp } = twisting;
   const candidates = situations.flatMap((situation) => {
     const { sagging, hogging } = situation.forces;
     const peak = sagging.value >= -hogging.value ? sagging : hogging;
     return parts.map((part): Candidate => {
       const resistance = context.resist(part.material, 'bending', situation.combination.duration);
-      const stress = Math.abs(peak.value) * stressFactor(context, part);
-      return { part, situation, peak, ratio: resistance.ok ? stress / resistance.value_Pa : Infinity };
+      const warped = warp === null ? null : warpedPeak(context, situation, part, warp);
+      const stress =
+        warped === null
+          ? Math.abs(peak.value) * stressFactor(context, part)
+          : Math.abs(warped.peak.value) * warpedStressPer(context, part);
+      const ratio = resistance.ok ? stress / resistance.value_Pa : Infinity;
+      return { part, situation, peak: warped?.peak ?? peak, warped, ratio };
     });
   });
   const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
@@ -39,11 +48,15 @@ function stressFactor({ shelf }: Context, part: BoardPart): number {
   return Math.abs(stressPerMoment(board.section, part, worstCorner(board.section, part)));
 }
 
-function judge(context: Context, { part, situation, peak }: Candidate): Judged {
+function judge(context: Context, { part, situation, peak, warped }: Candidate): Judged {
   const { shelf } = context;
+  const { warp } = shelf.board.twisting;
   const { combination } = situation;
   const resistance = context.resist(part.material, 'bending', combination.duration);
-  const stress = stressSteps(context, part, Math.abs(peak.value));
+  const stress =
+    warp === null || warped === null
+      ? stressSteps(context, part, Math.abs(peak.value))
+      : warpedSteps(context, situation, part, warp, warped);
   const demand = stress[stress.length - 1]?.value ?? null;
   return {
     check: makeCheck(

@@ -17,7 +17,7 @@ import { boardScrewsOf, woodGravity, type BoardScrews } from '../board-screws.ts
 import { extremeOf } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
 import { coupleAboutTip, least_m, priseOf, type Prise } from './prising.ts';
-import { atBracket } from './reactions.ts';
+import { atBracket, heldDown } from './reactions.ts';
 
 /** Wet service of screws in withdrawal, NDS 2018 Table 11.3.3. */
 const wetWithdrawal = 0.7;
@@ -104,14 +104,14 @@ function liftOfPieces({ solved, factor }: Situation, index: number, joints: Read
     model,
     factor,
     -1,
-    (unit) => unit.shearRight[index] ?? 0,
+    ({ always, shearRight }) => (always ? heldDown(shearRight[index] ?? 0) : (shearRight[index] ?? 0)),
     () => leastRight,
   );
   const left = extremeOf(
     model,
     factor,
     1,
-    (unit) => unit.shearLeft[index] ?? 0,
+    ({ always, shearLeft }) => (always ? -heldDown(-(shearLeft[index] ?? 0)) : (shearLeft[index] ?? 0)),
     () => mostLeft,
   );
   return [-right, left];

@@ -2,19 +2,21 @@ import type { Step } from '../../../../shared/check-result.ts';
 import type { Limit } from '../../../../shared/check-document/index.ts';
 import { show } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
-import { frontEdge, spanFraction } from '../../../mechanics/section-formulas.ts';
+import { twistTogether } from '../../../mechanics/open-section-formulas.ts';
+import { edgeMovement, spanFraction } from '../../../mechanics/section-formulas.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import { allowedBy } from '../../allowed-by.ts';
 import type { BayMovements, Movements } from '../movements.ts';
+import type { TwistOfBay } from '../twist-of-bay.ts';
 
 const titles = {
-  'deflection-live': 'Movement under load, at the front edge',
-  'deflection-long-term': 'Movement over the years, at the front edge',
+  'deflection-live': 'Movement under load',
+  'deflection-long-term': 'Movement over the years',
 } as const;
 
-/** Movement of the front edge of every bay against its own span; the worst ratio counts, not the largest amount. */
+/** Movement of the edge that moves most of every bay against its own span; the worst ratio counts, not the largest amount. */
 export function movementChecks(context: Context, movements: Movements): Judged[] {
   const { live, longTerm } = context.shelf.limits;
   return [
@@ -31,18 +33,25 @@ function oneLimit(
   id: keyof typeof titles,
   limit: Limit,
   { bays }: Movements,
-  parts: (bay: BayMovements) => readonly [number, number],
+  parts: (bay: BayMovements) => readonly [number, TwistOfBay],
 ): Judged[] {
   if (limit.kind === 'none') return [];
   const used = bays.map((bay) => {
     const [bending, twist] = parts(bay);
     const allowed = allowedBy(limit, bay.span_m) ?? Infinity;
-    return { bay, bending, twist, allowed, ratio: (bending + twist) / allowed };
+    return { bay, bending, twist, allowed, ratio: (bending + twist.value_m) / allowed };
   });
   const worst = used.reduce((a, b) => (b.ratio > a.ratio ? b : a));
   const { system } = shelf;
-  const front = work(frontEdge, { Delta: worst.bending, Delta_twist: worst.twist }, system);
-  const steps: Step[] = [front.step];
+  const { edge, apart, value_m } = worst.twist;
+  const together = apart === null ? [] : [work(twistTogether, apart, system).step];
+  const moved = work(
+    edgeMovement,
+    { Delta: worst.bending, Delta_twist: value_m },
+    system,
+    `movement of the ${edge} edge`,
+  );
+  const steps: Step[] = [...together, moved.step];
   if (limit.kind === 'fraction') {
     steps.push(work(spanFraction, { L_s: worst.bay.span_m, n_L: limit.divisor }, system).step);
   }
@@ -50,9 +59,9 @@ function oneLimit(
   const check = makeCheck(
     {
       id,
-      title: titles[id],
+      title: `${titles[id]}, at the ${edge} edge`,
       unit: 'm',
-      demand: front.value,
+      demand: moved.value,
       capacity: worst.allowed,
       clause: id === 'deflection-live' ? `limit ${limit.written}` : `NDS 3.5.2; limit ${limit.written}`,
       where: whereIs(bay, shelf.system),

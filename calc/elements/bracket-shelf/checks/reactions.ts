@@ -54,7 +54,10 @@ export function smallestCouple(
   return extremeCouple({ model, lines }, factor, index, lever_m, -1);
 }
 
-/** The largest such sum, or for sense −1 the smallest. */
+/**
+ * The largest such sum, or for sense −1 the smallest: of what lifts, so that what is always there and presses counts at 0.6
+ * (ASCE 7 2.4.1, 0.6 D by analogy).
+ */
 export function extremeCouple(
   { model, lines }: { readonly model: Model; readonly lines: Lines },
   factor: FactorOf,
@@ -66,11 +69,33 @@ export function extremeCouple(
     model,
     factor,
     sense,
-    ({ action, field }) => (field.reactions_N[index] ?? 0) * lever_m(action),
+    ({ action, field, always }) => {
+      const each = (field.reactions_N[index] ?? 0) * lever_m(action);
+      return sense === -1 && always ? heldDown(each) : each;
+    },
     (action) => {
       const lever = lever_m(action);
       return lever * ((lever * sense >= 0 ? lines.reactionMax : lines.reactionMin)[index] ?? 0);
     },
+  );
+}
+
+/** What is always there, as far as it counts against what lifts: what it presses down counts at 0.6. */
+export function heldDown(presses: number): number {
+  return presses > 0 ? 0.6 * presses : presses;
+}
+
+/** Lift of one bracket off the board at the most: below 0 where nothing lifts it. */
+export function largestLift({ solved: { model, lines }, factor }: Situation, index: number): number {
+  return -extremeOf(
+    model,
+    factor,
+    -1,
+    ({ field, always }) => {
+      const up = field.reactions_N[index] ?? 0;
+      return always ? heldDown(up) : up;
+    },
+    () => lines.reactionMin[index] ?? 0,
   );
 }
 
@@ -147,7 +172,9 @@ export function worstLiftingCouple(context: Context): Turn | null {
 
 /** What a couple is called on a line of working. */
 export function coupleWords({ isLifted }: Turn): string {
-  return isLifted ? 'couple about the wall finish that lifts the bracket' : couple.caption;
+  return isLifted
+    ? 'couple about the wall finish that lifts the bracket, what is always there held at 0.6'
+    : couple.caption;
 }
 
 /** Lever of a load about the wall finish. */

@@ -10,7 +10,8 @@ import {
 } from '../../../mechanics/section.ts';
 import { shearStressOfCut, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
-import { ownStiffness, type Board, type BoardPart } from '../board.ts';
+import { ownStiffness, type Board } from '../board.ts';
+import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 
@@ -43,6 +44,11 @@ export function shearChecks(context: Context): Judged[] {
   return judged;
 }
 
+/** What a glue line is called. */
+export function glueLineTitle(name: string): string {
+  return `Glue line, ${name}`;
+}
+
 /** Every cut of a board that shear by bending is judged at. */
 export function cutsOf(board: Board): Cut[] {
   const { parts, section, bonded, glueLines } = board;
@@ -71,7 +77,7 @@ export function cutsOf(board: Board): Cut[] {
   });
   const glued = glueLines.map((line): Cut => ({
     id: 'glue-line',
-    title: `Glue line, ${line.name}`,
+    title: glueLineTitle(line.name),
     moments: firstMomentsOf(section, line.parts),
     width_m: line.width_m,
     parts: [...parts],

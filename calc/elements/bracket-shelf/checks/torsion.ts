@@ -2,36 +2,33 @@ import type { Duration } from '../../../../shared/check-document/index.ts';
 import { show, type UnitSystem } from '../../../../shared/quantity/index.ts';
 import type { Resistance } from '../../../codes/design-code.ts';
 import { work, type Worked } from '../../../formula/step.ts';
-import { torsionOfRectangle } from '../../../mechanics/section.ts';
+import {
+  roamingPlace,
+  roamingShare,
+  twistedShare,
+  warpedJoint,
+  warpedShear,
+  warpLength,
+} from '../../../mechanics/open-section-formulas.ts';
 import {
   endTorque,
   rectangleFactor,
+  shearOfAll,
   shearTogether,
   torqueShare,
   twistedBox,
+  twistingPart,
   twistedRectangle,
 } from '../../../mechanics/torsion-formulas.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
-import { frameOf, type Board, type BoardPart } from '../board.ts';
+import type { Board } from '../board.ts';
 import type { Context, Situation } from '../context.ts';
 import { shearBeside } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
 import { torquesOf, type TorqueAtBracket } from '../torque.ts';
-import { cutsOf, stressPerForce, stressSteps, type Cut } from './shear.ts';
-
-/** A part of the board that a torque shears: a rectangle, or a wall of a box. */
-interface Twisted {
-  readonly name: string;
-  /** Parts whose wood is sheared; the weakest counts. */
-  readonly parts: readonly BoardPart[];
-  readonly shape:
-    | { readonly kind: 'rectangle'; readonly b_m: number; readonly t_m: number }
-    | { readonly kind: 'box'; readonly area_m2: number; readonly t_m: number };
-  /** Its stiffness against twisting at the most, and that of the whole board at the least. */
-  readonly GJ_Nm2: number;
-  readonly whole_Nm2: number;
-}
+import { cutsOf, glueLineTitle, stressPerForce, stressSteps, type Cut } from './shear.ts';
+import { twistedParts, type Twisted } from './twisted-parts.ts';
 
 /** One part beside one bracket in one combination. */
 interface Candidate {
@@ -49,22 +46,23 @@ export function torsionCheck(context: Context): Judged[] {
   const { shelf } = context;
   const { board } = shelf;
   const cuts = cutsOf(board);
-  const parts = twistedOf(shelf).map((twisted) => {
+  const parts = twistedParts(shelf).map((twisted) => {
     const cut = worstCut(board, cuts, twisted);
     const perForce = cut === undefined ? 0 : stressPerForce(board, cut);
     const perTorque = (twistStress(twisted).evaluate(1) * twisted.GJ_Nm2) / twisted.whole_Nm2;
-    return { twisted, cut, perForce, perTorque };
+    return { twisted, cut, perForce, perTorque, perRest: restStress(twisted, 1, 0) };
   });
   const candidates = context.situations.flatMap((situation) => {
     const { combination, factor, solved } = situation;
     const resistances = parts.map(({ twisted }) => weakestOf(context, twisted, combination.duration));
     return torquesOf(shelf, situation).flatMap((torque) => {
       const T_Nm = torque.standing_Nm + torque.roaming_N * torque.reach_m;
+      const T_t = torqueThatTwists(shelf, torque);
       if (T_Nm <= 1e-9) return [];
       const V_N = shearBeside(solved.model, solved.lines, factor, torque.support, torque.side);
-      return parts.map(({ twisted, cut, perForce, perTorque }, index): Candidate => {
+      return parts.map(({ twisted, cut, perForce, perTorque, perRest }, index): Candidate => {
         const resistance = resistances[index];
-        const stress_Pa = V_N * perForce + T_Nm * perTorque;
+        const stress_Pa = V_N * perForce + T_t * perTorque + (T_Nm - T_t) * perRest;
         const ratio = resistance?.ok === true ? stress_Pa / resistance.value_Pa : Infinity;
         return { situation, torque, twisted, cut, V_N, ratio };
       });
@@ -80,67 +78,36 @@ export function torsionCheck(context: Context): Judged[] {
   ];
 }
 
+/** The torque that shears by twisting; the rest bends the parts. */
+function torqueThatTwists(shelf: Shelf, { bay_m, standing_Nm, roaming_N, reach_m }: TorqueAtBracket): number {
+  const numbers = warpNumbers(shelf, bay_m);
+  if (numbers === null) return standing_Nm + roaming_N * reach_m;
+  const u = warpLength.evaluate(numbers);
+  const s_t = twistedShare.evaluate({ u });
+  const s_r = roamingShare.evaluate({ w: roamingPlace.evaluate({ u }), u });
+  return twistingPart.evaluate({ T_s: standing_Nm, s_t, P: roaming_N, e_t: reach_m, s_r });
+}
+
+/** What the share of a bay's torque that twists follows from; null where it is all of it. */
+function warpNumbers({ board: { twisting } }: Shelf, bay_m: number | null) {
+  const { warp, mostGJ_Nm2 } = twisting;
+  return warp === null || bay_m === null ? null : { L: bay_m, GJ: mostGJ_Nm2, EI_w: warp.EIw_Nm4 };
+}
+
 function weakestOf(context: Context, { parts }: Twisted, duration: Duration): Resistance {
   return parts
     .map(({ material }) => context.resist(material, 'shear', duration))
     .reduce((a, b) => (!a.ok || (b.ok && a.value_Pa <= b.value_Pa) ? a : b));
 }
 
-/** What a torque is shared among: the body of the board, and the strips glued along it. All turn alike. */
-function twistedOf({ board, document }: Shelf): Twisted[] {
-  const strips = board.parts.filter(({ name }) => name === 'nosing' || name === 'back rail');
-  const body = board.parts.filter((part) => !strips.includes(part));
-  const G = body.map(({ material }) => material.torsionG_Pa);
-  const ofStrips = strips.reduce((sum, part) => sum + stiffnessOf(part), 0);
-  const { box, depth, thickness } = document.board;
-  const alone = (part: BoardPart, whole_Nm2: number): Twisted =>
-    rectangle(part.name, [part], part.width_m, part.height_m, stiffnessOf(part), whole_Nm2);
-  if (box !== undefined) {
-    const whole_Nm2 = board.GJ_Nm2;
-    const shared = { GJ_Nm2: whole_Nm2 - ofStrips, whole_Nm2 };
-    const area_m2 = (depth - box.frame) * (thickness - box.skin);
-    const skins = body.filter(({ name }) => name.endsWith('skin'));
-    // What runs round the box goes through the glue from skin to frame, as wide as a member: the weaker wood counts.
-    return [
-      { name: 'skins', parts: skins, shape: { kind: 'box', area_m2, t_m: box.skin }, ...shared },
-      {
-        name: 'frame',
-        parts: [...frameOf(board), ...skins],
-        shape: { kind: 'box', area_m2, t_m: box.frame },
-        ...shared,
-      },
-      ...strips.map((strip) => alone(strip, whole_Nm2)),
-    ];
-  }
-  if (!board.bonded) return board.parts.map((part) => alone(part, board.GJ_Nm2));
-  const J = torsionOfRectangle(depth, thickness);
-  const whole_Nm2 = Math.min(...G) * J + ofStrips;
-  return [
-    rectangle('board', body, depth, thickness, Math.max(...G) * J, whole_Nm2),
-    ...strips.map((strip) => alone(strip, whole_Nm2)),
-  ];
-}
-
-function rectangle(
-  name: string,
-  parts: readonly BoardPart[],
-  side_m: number,
-  other_m: number,
-  GJ_Nm2: number,
-  whole_Nm2: number,
-): Twisted {
-  const [b_m, t_m] = [Math.max(side_m, other_m), Math.min(side_m, other_m)];
-  return { name, parts, shape: { kind: 'rectangle', b_m, t_m }, GJ_Nm2, whole_Nm2 };
-}
-
-function stiffnessOf({ material, width_m, height_m }: BoardPart): number {
-  return material.torsionG_Pa * torsionOfRectangle(width_m, height_m);
-}
-
-/** The cut through a part that shear by bending strains most. */
-function worstCut(board: Board, cuts: readonly Cut[], { parts }: Twisted): Cut | undefined {
+/** The cut through a part, or the joint, that shear by bending strains most. */
+function worstCut(board: Board, cuts: readonly Cut[], { parts, glueLine }: Twisted): Cut | undefined {
+  const isHere = (cut: Cut): boolean =>
+    glueLine === undefined
+      ? cut.id === 'shear' && cut.parts.some((part) => parts.includes(part))
+      : cut.title === glueLineTitle(glueLine);
   return cuts
-    .filter((cut) => cut.id === 'shear' && cut.parts.some((part) => parts.includes(part)))
+    .filter(isHere)
     .reduce<Cut | undefined>(
       (worst, cut) =>
         worst === undefined || stressPerForce(board, cut) > stressPerForce(board, worst) ? cut : worst,
@@ -155,14 +122,21 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
   const { standing_Nm, roaming_N, reach_m, support } = twisting;
   const direct = cut === undefined ? [] : stressSteps(board, cut, V_N, context);
   const torque = work(endTorque, { T_s: standing_Nm, P: roaming_N, e_t: reach_m }, system);
+  const purely = twistingSteps(shelf, twisting);
+  const T = purely[purely.length - 1]?.value ?? torque.value;
   const share =
     twisted.GJ_Nm2 === twisted.whole_Nm2
       ? null
-      : work(torqueShare, { T: torque.value, GJ_i: twisted.GJ_Nm2, GJ: twisted.whole_Nm2 }, system);
-  const stress = twistStress(twisted).work(share?.value ?? torque.value, system);
+      : work(torqueShare, { T, GJ_i: twisted.GJ_Nm2, GJ: twisted.whole_Nm2 }, system);
+  const stress = twistStress(twisted).work(share?.value ?? T, system);
   const f_vt = stress[stress.length - 1]?.value ?? NaN;
   const f_v = direct[direct.length - 1]?.value ?? 0;
-  const both = work(shearTogether, { f_v, f_vt }, system);
+  const rest = purely.length === 0 ? [] : restSteps(twisted, torque.value, T, system);
+  const f_vw = rest[0]?.value ?? 0;
+  const both =
+    rest.length === 0
+      ? work(shearTogether, { f_v, f_vt }, system)
+      : work(shearOfAll, { f_v, f_vt, f_vw }, system);
   const resistance = weakestOf(context, twisted, combination.duration);
   const at_m = shelf.positions_m[support] ?? 0;
   return {
@@ -183,12 +157,43 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
     steps: [
       ...direct.map(({ step }) => step),
       torque.step,
+      ...purely.map(({ step }) => step),
       ...(share === null ? [] : [share.step]),
       ...stress.map(({ step }) => step),
+      ...rest.map(({ step }) => step),
       both.step,
       ...(resistance.ok ? [resistance.step] : []),
     ],
   };
+}
+
+/** How much of a torque twists the parts, the last line; nothing where it is all of it. */
+function twistingSteps(shelf: Shelf, { bay_m, standing_Nm, roaming_N, reach_m }: TorqueAtBracket): Worked[] {
+  const numbers = warpNumbers(shelf, bay_m);
+  if (numbers === null) return [];
+  const { system } = shelf;
+  const u = work(warpLength, numbers, system);
+  const s_t = work(twistedShare, { u: u.value }, system);
+  const w = work(roamingPlace, { u: u.value }, system);
+  const s_r = work(roamingShare, { w: w.value, u: u.value }, system);
+  const shares = { s_t: s_t.value, s_r: s_r.value };
+  const T_t = work(twistingPart, { T_s: standing_Nm, P: roaming_N, e_t: reach_m, ...shares }, system);
+  return [u, s_t, w, s_r, T_t];
+}
+
+/** Shear stress by that part of a torque that bends the parts. */
+function restStress({ rest }: Twisted, T: number, T_t: number): number {
+  if (rest === null) return 0;
+  return rest.kind === 'joint'
+    ? warpedJoint.evaluate({ T, T_t, c_q: rest.c_q, b_j: rest.b_j })
+    : warpedShear.evaluate({ T, T_t, c_v: rest.c_v, b: rest.b, d: rest.d });
+}
+
+function restSteps({ rest }: Twisted, T: number, T_t: number, system: UnitSystem): Worked[] {
+  if (rest === null) return [];
+  return rest.kind === 'joint'
+    ? [work(warpedJoint, { T, T_t, c_q: rest.c_q, b_j: rest.b_j }, system)]
+    : [work(warpedShear, { T, T_t, c_v: rest.c_v, b: rest.b, d: rest.d }, system)];
 }
 
 /** The formula of the stress that a torque makes in a part, ready for the torque; the stress is the last line of its working. */

@@ -1,0 +1,129 @@
+import { work, type Worked } from '../../../formula/step.ts';
+import {
+  cornerDistance,
+  warpedShare,
+  warpedStress,
+  warpLength,
+} from '../../../mechanics/open-section-formulas.ts';
+import type { Warp } from '../../../mechanics/open-section.ts';
+import type { Corner } from '../../../mechanics/section.ts';
+import type { BoardPart } from '../board-part.ts';
+import type { Context, Situation } from '../context.ts';
+import { largestHogging, largestSagging, sameLength_m, type Peak } from '../forces.ts';
+import type { Action, Shelf } from '../shelf.ts';
+
+/** Where a part of a board with strips is bent most, twisting included. */
+export interface WarpedPeak {
+  /** The moments there, each times the distance its load counts at, N·m². */
+  readonly peak: Peak;
+  readonly corner: Corner;
+  /** Length of the bay it is in; null over a bracket, where all of a torque may bend the parts. */
+  readonly bay_m: number | null;
+}
+
+/**
+ * The worst corner of a part. A load beside the twist axis bends the part on its side more than one on the axis: what does
+ * not twist the parts bends them. Twisting relieves no corner.
+ */
+export function warpedPeak(
+  { shelf }: Context,
+  { solved: { model, lines }, factor }: Situation,
+  part: BoardPart,
+  warp: Warp,
+): WarpedPeak {
+  let worst: WarpedPeak = { peak: { value: 0, at_m: 0 }, corner: { y_m: 0, z_m: 0 }, bay_m: null };
+  const lengths = model.bays.flatMap(({ kind, from_m, to_m }) => (kind === 'span' ? [to_m - from_m] : []));
+  const different = lengths.filter(
+    (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
+  );
+  for (const corner of cornersOf(shelf, part)) {
+    const counted = (bay_m: number | null) => {
+      const share = shareOf(shelf, warp, bay_m);
+      return (action: Action | null): number =>
+        factor(action) * cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share));
+    };
+    const keep = (peak: Peak, bay_m: number | null): void => {
+      if (Math.abs(peak.value) > Math.abs(worst.peak.value)) worst = { peak, corner, bay_m };
+    };
+    keep(largestHogging(model, lines, counted(null)), null);
+    for (const length of different) keep(largestSagging(model, lines, counted(length), length), length);
+  }
+  return worst;
+}
+
+/** Stress of a unit of that, Pa for each N·m². */
+export function warpedStressPer({ shelf }: Context, part: BoardPart): number {
+  return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 });
+}
+
+/** The stress, worked out. */
+export function warpedSteps(
+  { shelf }: Context,
+  { factor }: Situation,
+  part: BoardPart,
+  warp: Warp,
+  { peak, corner, bay_m }: WarpedPeak,
+): Worked[] {
+  const { system, board } = shelf;
+  const length = bay_m === null ? null : work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
+  const share = length === null ? null : work(warpedShare, { u: length.value }, system);
+  const acting = [null, ...shelf.actions].filter((action) => factor(action) > 0);
+  const distances = acting.map((action) =>
+    work(
+      cornerDistance,
+      distanceNumbers(shelf, warp, part, corner, action, share?.value ?? 1),
+      system,
+      `${cornerDistance.caption}, for ${action === null ? 'the board itself' : action.name}`,
+    ),
+  );
+  const stress = work(
+    warpedStress,
+    { E_i: part.E_Pa, S_Mc: Math.abs(peak.value), EI_eff: board.EI_Nm2 },
+    system,
+    `bending stress at the worst corner of the ${part.name}, twisting included`,
+  );
+  return [...(length === null ? [] : [length]), ...(share === null ? [] : [share]), ...distances, stress];
+}
+
+/** Corners of a part from the centroid; of a layer that slides, its face from its own middle. */
+function cornersOf({ board: { section, bonded } }: Shelf, part: BoardPart): Corner[] {
+  if (!bonded) return [{ y_m: 0, z_m: part.height_m / 2 }];
+  return [0, part.width_m].flatMap((dy) =>
+    [0, part.height_m].map((dz) => ({
+      y_m: part.y_m + dy - section.centroidY_m,
+      z_m: part.z_m + dz - section.centroidZ_m,
+    })),
+  );
+}
+
+function lengthNumbers({ board }: Shelf, warp: Warp, bay_m: number) {
+  return { L: bay_m, GJ: board.twisting.GJ_Nm2, EI_w: warp.EIw_Nm4 };
+}
+
+function shareOf(shelf: Shelf, warp: Warp, bay_m: number | null): number {
+  return bay_m === null
+    ? 1
+    : warpedShare.evaluate({ u: warpLength.evaluate(lengthNumbers(shelf, warp, bay_m)) });
+}
+
+function distanceNumbers(
+  { board }: Shelf,
+  warp: Warp,
+  part: BoardPart,
+  corner: Corner,
+  action: Action | null,
+  r_w: number,
+) {
+  const { section, bonded, twisting, EI_Nm2, weightAt_m } = board;
+  return {
+    z_i: corner.z_m,
+    y_i: corner.y_m,
+    EI_xy: bonded ? section.EIxy_Nm2 : 0,
+    EI_y: section.EIy_Nm2,
+    r_w,
+    e_s: (action?.eccentricity_m ?? weightAt_m) - twisting.axis_m,
+    omega: warp.omega_m2(part, corner),
+    EI_eff: EI_Nm2,
+    EI_w: warp.EIw_Nm4,
+  };
+}

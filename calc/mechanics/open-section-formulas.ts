@@ -1,0 +1,181 @@
+import { inch, poundForce, significant, type UnitSystem } from '../../shared/quantity/index.ts';
+import { formula, type UnitExpression } from '../formula/formula.ts';
+
+const warpingShown = {
+  'inch-pound': { unit: 'lbf·in⁴', size: poundForce * inch ** 4 },
+  metric: { unit: 'N·mm⁴', size: 1e-12 },
+} as const;
+
+/** Of a stiffness against warping. */
+const warping: UnitExpression = { unit: 'N * m^4', shown: warpingShown };
+
+/** A stiffness against warping, N·m⁴, as it stands in a calculation. */
+export function showWarping(EIw_Nm4: number, system: UnitSystem): string {
+  const { unit, size } = warpingShown[system];
+  return `${significant(EIw_Nm4 / size)} ${unit}`;
+}
+
+const vlasov = (clause: string) => ({
+  document: 'Vlasov, Thin-Walled Elastic Beams',
+  edition: '',
+  clause,
+});
+
+/** Share of the shear that a strip along an edge carries: what its own bending and the flow through its joint bring. */
+export const stripShare = formula({
+  symbol: 'v_i',
+  caption: 'share of the shear in the strip',
+  expression: '(EI_i * EI_y + EA_i * (EI_y * z_i - EI_xy * y_i) * (z_i - z_c)) / (EI_x * EI_y - EI_xy^2)',
+  symbols: {
+    EI_i: 'N.m2',
+    EI_y: 'N.m2',
+    EA_i: 'N',
+    z_i: 'm',
+    EI_xy: 'N.m2',
+    y_i: 'm',
+    z_c: 'm',
+    EI_x: 'N.m2',
+  },
+  unit: '1',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause: 'moments of the strip about the middle of its joint, z_c',
+  },
+});
+
+/** Where shear must act so that a board with strips does not twist. */
+export const twistAxis = formula({
+  symbol: 'y_s',
+  caption: 'twist axis (shear centre) from the wall',
+  expression: 'y_b + v_f * (y_f - y_b) + v_r * (y_r - y_b)',
+  symbols: { y_b: 'm', v_f: '1', y_f: 'm', v_r: '1', y_r: 'm' },
+  unit: 'm',
+  source: vlasov('shear centre: the middle of the shear in all parts'),
+});
+
+/** How a bay shares a torque between twisting and warping. */
+export const warpLength = formula({
+  symbol: 'u',
+  caption: 'length of the bay against that over which warping fades',
+  expression: 'L * sqrt(GJ / EI_w)',
+  symbols: { L: 'm', GJ: 'N.m2', EI_w: warping },
+  unit: '1',
+  source: vlasov('torsion with warping'),
+});
+
+/** Share of a torque that shears by twisting at the end of a bay: 1 − u / sinh u. */
+export const twistedShare = formula({
+  symbol: 's_t',
+  caption: 'share of the torque that twists the parts, the rest bends them',
+  expression: '1 - 2 * u / (exp(u) - exp(-u))',
+  symbols: { u: '1' },
+  unit: '1',
+  source: vlasov('a bay held from turning and free to warp at its ends; the most, wherever the torque acts'),
+});
+
+/** Where a load that roams shears most by twisting at the end of a bay: cosh w = sinh u / u. */
+export const roamingPlace = formula({
+  symbol: 'w',
+  caption: 'distance of the far end of the bay from where a roaming load twists most, as u',
+  expression: 'log((exp(u) - exp(-u)) / (2 * u) + sqrt(((exp(u) - exp(-u)) / (2 * u))^2 - 1))',
+  symbols: { u: '1' },
+  unit: '1',
+  source: vlasov('a bay held from turning and free to warp at its ends; cosh w = sinh u / u'),
+});
+
+/** Share of the torque of a load that roams which shears by twisting at the end of a bay, at the most: w / u − sinh w / sinh u. */
+export const roamingShare = formula({
+  symbol: 's_r',
+  caption: 'the same of a load that roams, where it twists most',
+  expression: 'w / u - (exp(w) - exp(-w)) / (exp(u) - exp(-u))',
+  symbols: { w: '1', u: '1' },
+  unit: '1',
+  source: vlasov('a bay held from turning and free to warp at its ends, one torque at w from the far end'),
+});
+
+/** Share of a torque that bends the parts in the middle of a bay: tanh (u / 2) / (u / 2). */
+export const warpedShare = formula({
+  symbol: 'r_w',
+  caption: 'share of the torque that bends the parts, in the middle of a bay',
+  expression: '2 * (1 - exp(-u)) / (u * (1 + exp(-u)))',
+  symbols: { u: '1' },
+  unit: '1',
+  source: vlasov('a torque in the middle of a bay held from turning and free to warp at its ends'),
+});
+
+/** How far a corner counts as being from the neutral axis for one load: a load beside the twist axis bends it more or less. */
+export const cornerDistance = formula({
+  symbol: 'c_w',
+  caption: 'distance of the corner from the neutral axis, twisting included',
+  expression:
+    'max(abs(z_i - y_i * EI_xy / EI_y), abs(z_i - y_i * EI_xy / EI_y - r_w * e_s * omega * EI_eff / EI_w))',
+  symbols: {
+    z_i: 'm',
+    y_i: 'm',
+    EI_xy: 'N.m2',
+    EI_y: 'N.m2',
+    r_w: '1',
+    e_s: 'm',
+    omega: 'm2',
+    EI_eff: 'N.m2',
+    EI_w: warping,
+  },
+  unit: 'm',
+  source: vlasov(
+    'omega: sectorial coordinate of the corner; every part stays plane; twisting relieves nothing',
+  ),
+});
+
+/** Stress at a corner from the moments of all loads, each at its own distance. */
+export const warpedStress = formula({
+  symbol: 'f_b',
+  caption: 'bending stress at the worst corner, twisting included',
+  expression: 'E_i * S_Mc / EI_eff',
+  symbols: { E_i: 'Pa', S_Mc: 'N.m2', EI_eff: 'N.m2' },
+  unit: 'Pa',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause: 'S_Mc: the moments of the loads there, each times its own c_w',
+  },
+});
+
+const perLength: UnitExpression = {
+  unit: '1 / m',
+  shown: { 'inch-pound': { unit: '1/in', size: 1 / inch }, metric: { unit: '1/mm', size: 1000 } },
+};
+const perArea: UnitExpression = {
+  unit: '1 / m^2',
+  shown: { 'inch-pound': { unit: '1/in²', size: 1 / inch ** 2 }, metric: { unit: '1/mm²', size: 1e6 } },
+};
+
+/** Shear stress in a part from the rest of a torque, which bends the parts. */
+export const warpedShear = formula({
+  symbol: 'f_vw',
+  caption: 'shear stress in the part by the rest of the torque, which bends it',
+  expression: '1.5 * (T - T_t) * c_v / (b * d)',
+  symbols: { T: 'N.m', T_t: 'N.m', c_v: perLength, b: 'm', d: 'm' },
+  unit: 'Pa',
+  source: vlasov('c_v: shear of the part for each unit of that torque'),
+});
+
+/** Shear stress in a joint from the rest of a torque. */
+export const warpedJoint = formula({
+  symbol: 'f_vw',
+  caption: 'shear stress in the joint by the rest of the torque, which bends the parts',
+  expression: '(T - T_t) * c_q / b_j',
+  symbols: { T: 'N.m', T_t: 'N.m', c_q: perArea, b_j: 'm' },
+  unit: 'Pa',
+  source: vlasov('c_q: flow through the joint for each unit of that torque'),
+});
+
+/** Twist where a board resists by twisting and by bending of its parts at once. */
+export const twistTogether = formula({
+  symbol: 'Delta_twist',
+  caption: 'movement of the edge by twisting',
+  expression: 'Delta_s * Delta_w / (Delta_s + Delta_w)',
+  symbols: { Delta_s: 'm', Delta_w: 'm' },
+  unit: 'm',
+  source: vlasov('both resist at once: by twisting alone Delta_s, by bending of the parts alone Delta_w'),
+});

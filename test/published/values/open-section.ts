@@ -1,0 +1,112 @@
+import * as open from '../../../calc/mechanics/open-section-formulas.ts';
+import { twistingPart } from '../../../calc/mechanics/torsion-formulas.ts';
+import { published, type PublishedValue } from './published-value.ts';
+
+const exact = { memory: true, tolerance: 1e-9 };
+
+/** Two upright rectangles 0.5 m apart on a thin plate at their middles: 0.1 and 0.2 m high, of one thickness and stiffness. */
+const [I_1, I_2] = [0.1 ** 3, 0.2 ** 3];
+const uprights = { EI_y: 1, EI_xy: 0, y_i: 0.25, z_i: 0, z_c: 0, EI_x: I_1 + I_2 };
+/** An angle of two equal thin legs a = 1, t = 1: centroid a/4 from both, I 5/24 and I_xy 1/8 of a³t. */
+const angle = { EI_x: 5 / 24, EI_y: 5 / 24, EI_xy: 1 / 8, EI_i: 1 / 12, EA_i: 1, z_i: 1 / 4, y_i: 1 / 4 };
+const shearCentre = 'Timoshenko, Strength of Materials, part I, shear centre';
+
+const axis: PublishedValue[] = [
+  published(open.stripShare, { ...angle, z_c: -1 / 4 }, 1, {
+    ...exact,
+    source: `${shearCentre}: of an angle, where the middle lines of its legs meet`,
+    why: 'the upright leg carries all of an upright shear; a³t = 1',
+  }),
+  published(open.stripShare, { ...uprights, EI_i: I_2, EA_i: 0.2 }, 8 / 9, {
+    ...exact,
+    source: `${shearCentre}: flanges on a thin web share the shear as their second moments`,
+    why: 'twice the height: 8 of 9',
+  }),
+  published(
+    open.stripShare,
+    { EI_i: 2, EI_y: 3, EA_i: 4, z_i: 1, EI_xy: 1, y_i: 2, z_c: 0.5, EI_x: 5 },
+    8 / 14,
+    { ...exact, source: 'worked by hand', why: '(2 × 3 + 4 × (3 − 2) × 0.5) / (15 − 1)' },
+  ),
+  published(open.twistAxis, { y_b: 5, v_f: 0.2, y_f: 10, v_r: 0.3, y_r: 0.5 }, 4.65, {
+    ...exact,
+    source: 'worked by hand: 0.5 × 5 + 0.2 × 10 + 0.3 × 0.5',
+    why: 'the middle of three shears',
+  }),
+  published(open.twistAxis, { y_b: 0.25, v_f: 8 / 9, y_f: 0.5, v_r: 1 / 9, y_r: 0 }, (0.5 * 8) / 9, {
+    ...exact,
+    source: `${shearCentre} of an I with unequal flanges: e = h I_2 / (I_1 + I_2)`,
+    why: 'h 0.5 m, heights 1 : 2',
+  }),
+];
+
+const tables = {
+  memory: true,
+  tolerance: 5e-5,
+  source: 'Vlasov, torsion with warping of a bay on forks; tables of hyperbolic functions',
+};
+const shares: PublishedValue[] = [
+  published(open.warpLength, { L: 2, GJ: 9, EI_w: 4 }, 3, {
+    ...exact,
+    source: 'Vlasov, Thin-Walled Elastic Beams: k = L √(GJ / EI_w)',
+    why: 'exact',
+  }),
+  published(open.twistedShare, { u: 2 }, 1 - 2 / 3.62686, { ...tables, why: 'sinh 2 = 3.62686' }),
+  published(open.warpedShare, { u: 2 }, 0.761594, { ...tables, why: 'tanh 1 = 0.761594' }),
+  published(open.roamingPlace, { u: 3 }, 1.87569, {
+    ...tables,
+    why: 'sinh 3 / 3 = 10.01787 / 3 = 3.33929, whose arcosh is ln (3.33929 + 3.18604)',
+  }),
+  published(open.roamingShare, { w: 1, u: 2 }, 0.5 - 1.1752 / 3.62686, {
+    ...tables,
+    why: 'sinh 1 = 1.17520, sinh 2 = 3.62686',
+  }),
+  published(twistingPart, { T_s: 10, s_t: 0.5, P: 4, e_t: 2, s_r: 0.25 }, 7, {
+    ...exact,
+    source: 'worked by hand',
+    why: '10 / 2 + 4 × 2 / 4',
+  }),
+];
+
+/** Two beams EI = 1 side by side, 2 m apart, each 0.1 m high: EI_w = 2 × 1², ω = −y z at a corner. */
+const pair = { y_i: 1, EI_xy: 0, EI_y: 1, r_w: 1, EI_eff: 2, EI_w: 2 };
+const loadOver = 'worked by hand: of two beams side by side, one that has the load over it carries all of it';
+const stresses: PublishedValue[] = [
+  published(open.cornerDistance, { ...pair, z_i: 0.05, e_s: 1, omega: -0.05 }, 0.1, {
+    ...exact,
+    source: loadOver,
+    why: 'twice what it would carry of a load between the two',
+  }),
+  published(open.cornerDistance, { ...pair, z_i: 0.05, e_s: -1, omega: -0.05 }, 0.05, {
+    ...exact,
+    source: loadOver,
+    why: 'the other carries nothing, which is not counted: it stays at half',
+  }),
+  published(open.cornerDistance, { ...pair, EI_xy: 0.02, z_i: 0.05, e_s: 1, omega: -0.05 }, 0.08, {
+    ...exact,
+    source: 'worked by hand: bending about inclined axes takes 1 × 0.02 off each of two',
+    why: '0.03 + 0.05',
+  }),
+  published(open.warpedStress, { E_i: 12e9, S_Mc: 30, EI_eff: 9000 }, 40e6, {
+    ...exact,
+    source: 'worked by hand: E M c / EI',
+    why: '12 × 10⁹ × 30 / 9000',
+  }),
+  published(open.warpedShear, { T: 100, T_t: 20, c_v: 0.5, b: 0.02, d: 0.05 }, 60e3, {
+    ...exact,
+    source: 'worked by hand: two beams 2 m apart bear a torque of 80 N·m by 40 N each; 1.5 V / (b d)',
+    why: '1.5 × 40 / 0.001',
+  }),
+  published(open.warpedJoint, { T: 100, T_t: 20, c_q: 5, b_j: 0.02 }, 20e3, {
+    ...exact,
+    source: 'worked by hand: a flow of 400 N/m over 20 mm',
+    why: '80 × 5 / 0.02',
+  }),
+  published(open.twistTogether, { Delta_s: 3, Delta_w: 6 }, 2, {
+    ...exact,
+    source: 'worked by hand: two springs side by side, 1/3 + 1/6 = 1/2',
+    why: 'exact',
+  }),
+];
+
+export const openSectionValues: readonly PublishedValue[] = [...axis, ...shares, ...stresses];
