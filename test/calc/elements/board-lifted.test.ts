@@ -20,17 +20,21 @@ const hand: Load = { kind: 'roaming', amount: '40 lbf', duration: 'seven-days' }
 const heldByBoard = (own_lbf * 60 * 2) / 32;
 
 describe('lift of a bracket', () => {
-  it('pull on the screws: P × 28 / 32 less 0.6 of what the board presses there', () => {
+  /** Screws at 2-1/2 and 7-1/2 in of an arm of 10 in: both as the outer one, moments about the wall end of the arm. */
+  const pullOf = (couple_lbfIn: number): number => (2 * couple_lbfIn * 7.5) / (2.5 ** 2 + 7.5 ** 2);
+
+  it('pull on the screws: P × 28 / 32 at 10 in from the wall, less 0.6 of what the board presses there at 5 in', () => {
     const found = judge(longEnd([hand]), 'board-screws').demand / poundForce;
-    expect(found).toBeCloseTo((40 * 28) / 32 - 0.6 * heldByBoard, 6);
+    expect(found).toBeCloseTo(pullOf(((40 * 28) / 32) * 10 - 0.6 * heldByBoard * 5), 6);
   });
 
   it('a load that is always there holds down at 0.6 too; one that may be gone not at all', () => {
     const jars = (arrangement: 'fixed' | 'free') =>
       line('12 lbf/ft', { from: '0 in', to: '32 in', arrangement, duration: 'permanent' });
     const of = (load: Load): number => judge(longEnd([hand, load]), 'board-screws').demand / poundForce;
-    expect(of(jars('fixed'))).toBeCloseTo((40 * 28) / 32 - 0.6 * (heldByBoard + 16), 6);
-    expect(of(jars('free'))).toBeCloseTo((40 * 28) / 32 - 0.6 * heldByBoard, 6);
+    const lifted = ((40 * 28) / 32) * 10;
+    expect(of(jars('fixed'))).toBeCloseTo(pullOf(lifted - 0.6 * (heldByBoard + 16) * 5), 6);
+    expect(of(jars('free'))).toBeCloseTo(pullOf(lifted - 0.6 * heldByBoard * 5), 6);
   });
 
   it('the couple that lifts a rated bracket: the hand at 10 in, the board at 5 in from the wall', () => {

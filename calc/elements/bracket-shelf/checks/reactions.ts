@@ -85,20 +85,6 @@ export function heldDown(presses: number): number {
   return presses > 0 ? 0.6 * presses : presses;
 }
 
-/** Lift of one bracket off the board at the most: below 0 where nothing lifts it. */
-export function largestLift({ solved: { model, lines }, factor }: Situation, index: number): number {
-  return -extremeOf(
-    model,
-    factor,
-    -1,
-    ({ field, always }) => {
-      const up = field.reactions_N[index] ?? 0;
-      return always ? heldDown(up) : up;
-    },
-    () => lines.reactionMin[index] ?? 0,
-  );
-}
-
 /** The couple a bracket carries, the reaction of the same bracket, and the lever that goes with both. */
 export interface Turn {
   readonly index: number;
