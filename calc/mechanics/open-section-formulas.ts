@@ -104,6 +104,18 @@ export const warpedShare = formula({
   source: vlasov('a torque in the middle of a bay held from turning and free to warp at its ends'),
 });
 
+/** Share of a torque that bends the parts over a bracket: (12 / u²) (u / 2 coth (u / 2) − 1). */
+export const clampedShare = formula({
+  symbol: 'r_w',
+  caption: 'share of the torque that bends the parts, over a bracket',
+  expression: '6 / u * (1 + exp(-u)) / (1 - exp(-u)) - 12 / u^2',
+  symbols: { u: '1' },
+  unit: '1',
+  source: vlasov(
+    'an even torque on a bay whose ends are held from turning and warping; an overhang as half of one',
+  ),
+});
+
 /** How far a corner counts as being from the neutral axis for one load: a load beside the twist axis bends it more or less. */
 export const cornerDistance = formula({
   symbol: 'c_w',

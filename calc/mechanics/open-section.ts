@@ -10,7 +10,7 @@ export interface Strip {
 export interface Warp {
   /** Stiffness against warping, about the shear centre. */
   readonly EIw_Nm4: number;
-  /** Sectorial coordinate at a corner of a part, m²; each part stays plane. */
+  /** Sectorial coordinate at a corner of a part, m²; each part stays plane, a low strip with the board. */
   readonly omega_m2: (part: Part, corner: Corner) => number;
   /** Upright shear of a part whose joint with the others is at `joint_m`, for each unit of torque that bends the parts, 1/m. */
   readonly shear_perm: (part: Part, joint_m: number) => number;
@@ -56,7 +56,7 @@ export function warpOf(section: Section, body: readonly Part[], strips: readonly
       return { part, middle: ofBoard - fromMiddle, perY: z, perZ: -y, across };
     }),
   ];
-  return aboutShearCentre(section, sheets);
+  return aboutShearCentre(section, sheets, body, top - bottom);
 }
 
 /** Warping of parts that slide on each other: each bends by itself, upright. */
@@ -75,8 +75,16 @@ export function warpOfSliding(parts: readonly Part[], axis_m: number): Warp {
   };
 }
 
-/** Moves the pole to the shear centre: what is left bends the section neither way and does not stretch it. */
-function aboutShearCentre(section: Section, sheets: readonly Sheet[]): Warp {
+/**
+ * Moves the pole to the shear centre: what is left bends the section neither way and does not stretch it. A board bends
+ * alike over its width (common practice), a strip no taller than it with it; a taller one by itself as far as it is stiffer.
+ */
+function aboutShearCentre(
+  section: Section,
+  sheets: readonly Sheet[],
+  body: readonly Part[],
+  thickness_m: number,
+): Warp {
   const at = placesIn(section);
   const { EIx_Nm2: x, EIy_Nm2: y, EIxy_Nm2: xy, EA_N } = section;
   const sum = (of: (sheet: Sheet) => number): number =>
@@ -102,12 +110,20 @@ function aboutShearCentre(section: Section, sheets: readonly Sheet[]): Warp {
     if (sheet === undefined) throw new RangeError('not a part of this section');
     return sheet;
   };
+  const flatness = ({ part }: Sheet): number => areaOf(part) * part.height_m ** 2;
+  const isBoard = ({ part }: Sheet): boolean => body.includes(part) || part.height_m <= thickness_m;
+  const board = moved.filter(isBoard);
+  const evenPerZ =
+    board.reduce((total, sheet) => total + flatness(sheet) * sheet.perZ, 0) /
+    board.reduce((total, sheet) => total + flatness(sheet), 0);
   return {
     EIw_Nm4,
     omega_m2: (part, corner) => {
-      const { middle, perY, perZ } = sheetOf(part);
+      const sheet = sheetOf(part);
+      const { middle, perY, perZ } = sheet;
       const { y, z } = at(part);
-      return middle + perY * (corner.y_m - y) + perZ * (corner.z_m - z);
+      const own = isBoard(sheet) ? 0 : 1 - (thickness_m / part.height_m) ** 3;
+      return middle + perY * (corner.y_m - y) + (evenPerZ + own * (perZ - evenPerZ)) * (corner.z_m - z);
     },
     shear_perm: (part, joint_m) => {
       const { middle, perZ } = sheetOf(part);

@@ -150,3 +150,15 @@ describe('the twist axis', () => {
     expect(step(document, 'T') / (T * inch)).toBeCloseTo(1, 6);
   });
 });
+
+describe('a strip no taller than the board', () => {
+  it('is board: 9 in and a lipping of 1 in are bent as 10 in, front or back', () => {
+    const hand: Load = { kind: 'roaming', amount: '60 lbf', duration: 'seven-days' };
+    const lipping = { height: '3/4 in', thickness: '1 in', flush: 'bottom' } as const;
+    const bent = (board: Partial<BracketShelfInput['board']>): number =>
+      judge(shelf({ board, loads: [hand, line('20 lbf/ft')] }), 'bending').demand;
+    const whole = bent({ depth: '10 in' });
+    expect(bent({ depth: '9 in', nosing: lipping }) / whole).toBeCloseTo(1, 6);
+    expect(bent({ depth: '9 in', rail: lipping }) / whole).toBeCloseTo(1, 6);
+  });
+});

@@ -53,6 +53,7 @@ const shares: PublishedValue[] = [
   }),
   published(open.twistedShare, { u: 2 }, 1 - 2 / 3.62686, { ...tables, why: 'sinh 2 = 3.62686' }),
   published(open.warpedShare, { u: 2 }, 0.761594, { ...tables, why: 'tanh 1 = 0.761594' }),
+  published(open.clampedShare, { u: 2 }, 3 * (1.313035 - 1), { ...tables, why: 'coth 1 = 1.313035' }),
   published(open.roamingPlace, { u: 3 }, 1.87569, {
     ...tables,
     why: 'sinh 3 / 3 = 10.01787 / 3 = 3.33929, whose arcosh is ln (3.33929 + 3.18604)',

@@ -1,5 +1,6 @@
 import { work, type Worked } from '../../../formula/step.ts';
 import {
+  clampedShare,
   cornerDistance,
   warpedShare,
   warpedStress,
@@ -17,8 +18,9 @@ export interface WarpedPeak {
   /** The moments there, each times the distance its load counts at, N·m². */
   readonly peak: Peak;
   readonly corner: Corner;
-  /** Length of the bay it is in; null over a bracket, where all of a torque may bend the parts. */
-  readonly bay_m: number | null;
+  /** Length of the bay it is in; over a bracket, of the shortest bay, an overhang as half of one. */
+  readonly bay_m: number;
+  readonly isOverBracket: boolean;
 }
 
 /**
@@ -31,22 +33,31 @@ export function warpedPeak(
   part: BoardPart,
   warp: Warp,
 ): WarpedPeak {
-  let worst: WarpedPeak = { peak: { value: 0, at_m: 0 }, corner: { y_m: 0, z_m: 0 }, bay_m: null };
+  const shortest_m = Math.min(
+    ...model.bays.map(({ kind, from_m, to_m }) => (to_m - from_m) * (kind === 'span' ? 1 : 2)),
+  );
+  let worst: WarpedPeak = {
+    peak: { value: 0, at_m: 0 },
+    corner: { y_m: 0, z_m: 0 },
+    bay_m: shortest_m,
+    isOverBracket: true,
+  };
   const lengths = model.bays.flatMap(({ kind, from_m, to_m }) => (kind === 'span' ? [to_m - from_m] : []));
   const different = lengths.filter(
     (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
   );
   for (const corner of cornersOf(shelf, part)) {
-    const counted = (bay_m: number | null) => {
-      const share = shareOf(shelf, warp, bay_m);
+    const counted = (bay_m: number, isOverBracket: boolean) => {
+      const share = shareOf(shelf, warp, bay_m, isOverBracket);
       return (action: Action | null): number =>
         factor(action) * cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share));
     };
-    const keep = (peak: Peak, bay_m: number | null): void => {
-      if (Math.abs(peak.value) > Math.abs(worst.peak.value)) worst = { peak, corner, bay_m };
+    const keep = (peak: Peak, bay_m: number, isOverBracket: boolean): void => {
+      if (Math.abs(peak.value) > Math.abs(worst.peak.value)) worst = { peak, corner, bay_m, isOverBracket };
     };
-    keep(largestHogging(model, lines, counted(null)), null);
-    for (const length of different) keep(largestSagging(model, lines, counted(length), length), length);
+    keep(largestHogging(model, lines, counted(shortest_m, true)), shortest_m, true);
+    for (const length of different)
+      keep(largestSagging(model, lines, counted(length, false), length), length, false);
   }
   return worst;
 }
@@ -62,16 +73,16 @@ export function warpedSteps(
   { factor }: Situation,
   part: BoardPart,
   warp: Warp,
-  { peak, corner, bay_m }: WarpedPeak,
+  { peak, corner, bay_m, isOverBracket }: WarpedPeak,
 ): Worked[] {
   const { system, board } = shelf;
-  const length = bay_m === null ? null : work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
-  const share = length === null ? null : work(warpedShare, { u: length.value }, system);
+  const length = work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
+  const share = work(isOverBracket ? clampedShare : warpedShare, { u: length.value }, system);
   const acting = [null, ...shelf.actions].filter((action) => factor(action) > 0);
   const distances = acting.map((action) =>
     work(
       cornerDistance,
-      distanceNumbers(shelf, warp, part, corner, action, share?.value ?? 1),
+      distanceNumbers(shelf, warp, part, corner, action, share.value),
       system,
       `${cornerDistance.caption}, for ${action === null ? 'the board itself' : action.name}`,
     ),
@@ -82,7 +93,7 @@ export function warpedSteps(
     system,
     `bending stress at the worst corner of the ${part.name}, twisting included`,
   );
-  return [...(length === null ? [] : [length]), ...(share === null ? [] : [share]), ...distances, stress];
+  return [length, share, ...distances, stress];
 }
 
 /** Corners of a part from the centroid; of a layer that slides, its face from its own middle. */
@@ -100,10 +111,9 @@ function lengthNumbers({ board }: Shelf, warp: Warp, bay_m: number) {
   return { L: bay_m, GJ: board.twisting.GJ_Nm2, EI_w: warp.EIw_Nm4 };
 }
 
-function shareOf(shelf: Shelf, warp: Warp, bay_m: number | null): number {
-  return bay_m === null
-    ? 1
-    : warpedShare.evaluate({ u: warpLength.evaluate(lengthNumbers(shelf, warp, bay_m)) });
+function shareOf(shelf: Shelf, warp: Warp, bay_m: number, isOverBracket: boolean): number {
+  const u = warpLength.evaluate(lengthNumbers(shelf, warp, bay_m));
+  return (isOverBracket ? clampedShare : warpedShare).evaluate({ u });
 }
 
 function distanceNumbers(
