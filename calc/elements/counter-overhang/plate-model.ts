@@ -20,7 +20,12 @@ export type Bound = 'screws-hold' | 'screws-loose';
 
 /** What a place of support belongs to. */
 export type Carrier =
-  | { readonly kind: 'back' | 'front' | 'panel'; readonly length_m: number }
+  | {
+      readonly kind: 'back' | 'front' | 'panel';
+      readonly length_m: number;
+      /** Of a place on a rail where a panel ends: how much of the panel it stands for too. */
+      readonly ofPanel_m?: number;
+    }
   | { readonly kind: 'screw'; readonly index: number }
   | { readonly kind: 'prop'; readonly index: number };
 
@@ -97,16 +102,26 @@ export function heldFor(model: TopModel, { screws }: Overhang, duration: Duratio
   return { ...model, bounds };
 }
 
+/** Each line from end to end. What a rail and a panel carry where they meet counts in full for the rail, and for the panel by its length. */
 function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 'carriers' | 'lines'> {
-  const lines = new Map<string, { readonly support: number; readonly length_m: number }[]>();
-  places.forEach(({ carrier, x_m }, support) => {
-    if (carrier.kind === 'screw' || carrier.kind === 'prop') return;
-    const name = carrier.kind === 'panel' ? `panel ${x_m}` : carrier.kind;
+  const lines = new Map<string, { support: number; length_m: number; share: number; at_m: number }[]>();
+  const put = (name: string, support: number, length_m: number, at_m: number, share = 1): void => {
     const line = lines.get(name) ?? [];
-    line.push({ support, length_m: carrier.length_m });
+    line.push({ support, length_m, share, at_m });
     lines.set(name, line);
+  };
+  places.forEach(({ carrier, x_m, y_m }, support) => {
+    if (carrier.kind === 'screw' || carrier.kind === 'prop') return;
+    const { kind, length_m, ofPanel_m } = carrier;
+    if (kind === 'panel') put(`panel ${x_m}`, support, length_m, y_m);
+    else put(kind, support, length_m, x_m);
+    if (ofPanel_m !== undefined)
+      put(`panel ${x_m}`, support, ofPanel_m, y_m, ofPanel_m / (ofPanel_m + length_m));
   });
-  return { carriers: places.map(({ carrier }) => carrier), lines: [...lines.values()].map(linePartsOf) };
+  return {
+    carriers: places.map(({ carrier }) => carrier),
+    lines: [...lines.values()].map((line) => linePartsOf(line.sort((a, b) => a.at_m - b.at_m))),
+  };
 }
 
 /** Rails along back and face, and the panels between them, at every line of the mesh that crosses them. */
@@ -116,21 +131,27 @@ function linePlaces({ top, base }: Overhang, mesh: PlateMesh): Place[] {
   const ys = within(mesh.y_m, back_m, front_m);
   // A rail is as stiff, for each length, as the wood of the top above it.
   const stiffness_Npm2 = (top.wood.softAcross_Pa * base.railThickness_m) / top.thickness_m;
-  const place = (x_m: number, y_m: number, length_m: number, kind: 'back' | 'front' | 'panel'): Place => ({
+  const place = (
+    x_m: number,
+    y_m: number,
+    length_m: number,
+    kind: 'back' | 'front' | 'panel',
+    ofPanel_m?: number,
+  ): Place => ({
     x_m,
     y_m,
     sense: 'push',
-    give_mpN: 1 / (stiffness_Npm2 * length_m),
+    give_mpN: 1 / (stiffness_Npm2 * (length_m + (ofPanel_m ?? 0))),
     most_N: Infinity,
-    carrier: { kind, length_m },
+    carrier: { kind, length_m, ...(ofPanel_m !== undefined && { ofPanel_m }) },
   });
-  const panels = panels_m.map((panel) => nearestLine(mesh.x_m, panel));
+  const panels = new Set(panels_m.map((panel) => nearestLine(mesh.x_m, panel)));
+  const rail = (kind: 'back' | 'front', y_m: number, half_m: number): Place[] =>
+    xs.map((x, i) => place(x, y_m, share(xs, i), kind, panels.has(x) ? half_m : undefined));
   return [
-    ...xs.map((x, i) => place(x, ys[0] ?? back_m, share(xs, i), 'back')),
-    ...xs.map((x, i) => place(x, ys[ys.length - 1] ?? front_m, share(xs, i), 'front')),
-    ...[...new Set(panels)].flatMap((x) =>
-      ys.slice(1, -1).map((y, j) => place(x, y, share(ys, j + 1), 'panel')),
-    ),
+    ...rail('back', ys[0] ?? back_m, share(ys, 0)),
+    ...rail('front', ys[ys.length - 1] ?? front_m, share(ys, ys.length - 1)),
+    ...[...panels].flatMap((x) => ys.slice(1, -1).map((y, j) => place(x, y, share(ys, j + 1), 'panel'))),
   ];
 }
 

@@ -335,7 +335,7 @@ function propAssumptions({ props = [] }: CounterOverhangDocument): string[] {
   return [
     ...(kinds.has('flat-bar')
       ? [
-          'A flat bar is screwed tight under the top and not let into it, which would weaken the wood over it; it bends as the top does, and does not act as one section with it.',
+          'A flat bar is screwed tight under the top and not let into it, which would weaken the wood over it; it bends as the top does, and does not act as one section with it. The rail is notched to its thickness and carries it; behind the rail its end presses up against the top, which its weight and its screws hold down.',
         ]
       : []),
     ...(props.some((prop) => prop.kind === 'flat-bar' && prop.metal === undefined)

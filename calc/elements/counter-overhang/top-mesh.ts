@@ -17,6 +17,8 @@ export function fineMesh(overhang: Overhang, finer: number): PlateMesh {
   const largest_m = Math.min(longerSide(overhang) / 16, widest_m) / finer;
   const points = props.filter(({ kind }) => kind !== 'flat-bar');
   const ends = [base.from_m, base.to_m];
+  /** Whether the top stands out past an end: the panel there carries most at its own ends, and cells beside it are smaller. */
+  const isOut = (at: number): boolean => at > 0.02 && at < length_m - 0.02;
   const beside = { size_m: Math.max(thickness_m, depth_m / 40) / finer };
   // A prop presses on a point: moments turn far more sharply there than along a rail, and calm down sooner.
   const atProp = { size_m: beside.size_m / 6, growth: 1 };
@@ -25,8 +27,8 @@ export function fineMesh(overhang: Overhang, finer: number): PlateMesh {
     {
       largest_m,
       near: [
-        ...ends.filter((at) => at > 0.02 && at < length_m - 0.02).map((at_m) => ({ at_m, ...beside })),
-        ...ends.map((at_m) => ({ at_m, size_m: cornerCell_m / finer })),
+        ...ends.filter(isOut).map((at_m) => ({ at_m, ...beside })),
+        ...ends.map((at_m) => ({ at_m, size_m: cornerCell_m / (isOut(at_m) ? 2 : 1) / finer })),
         ...points.map(({ at }) => ({ at_m: at, ...atProp })),
         ...underPeople([base.from_m, length_m - base.to_m], length_m, finer),
       ],

@@ -3,16 +3,16 @@ export interface LinePart {
   readonly support: number;
   readonly from_m: number;
   readonly length_m: number;
+  /** Which share of the force of the support is the line's; all of it where nothing is said. */
+  readonly share?: number;
 }
 
 /** Supports that follow one another along a line, each with the length it stands for. */
-export function linePartsOf(
-  supports: readonly { readonly support: number; readonly length_m: number }[],
-): LinePart[] {
+export function linePartsOf(supports: readonly Omit<LinePart, 'from_m'>[]): LinePart[] {
   let from_m = 0;
-  return supports.map(({ support, length_m }) => {
-    const part = { support, from_m, length_m };
-    from_m += length_m;
+  return supports.map((each) => {
+    const part = { ...each, from_m };
+    from_m += each.length_m;
     return part;
   });
 }
@@ -51,10 +51,10 @@ function overStretch(
   to: number,
 ): { readonly force_N: number; readonly support: number } {
   let [force_N, most_N, most] = [0, -1, -1];
-  for (const { support, from_m, length_m } of line) {
+  for (const { support, from_m, length_m, share = 1 } of line) {
     const covered = Math.min(to, from_m + length_m) - Math.max(from, from_m);
     if (covered <= 0) continue;
-    const part_N = (forces_N[support] ?? 0) * Math.min(1, covered / length_m);
+    const part_N = share * (forces_N[support] ?? 0) * Math.min(1, covered / length_m);
     force_N += part_N;
     if (part_N > most_N) [most_N, most] = [part_N, support];
   }

@@ -77,6 +77,27 @@ describe('a mesh twice as fine', () => {
         base: { ...start.base, to: '200 in', panels: ['0 in', '100 in', '200 in'] },
       },
     ],
+    [
+      'an end out past a panel, staves from back to front',
+      {
+        ...start,
+        top: {
+          material: 'red-oak',
+          staves: 'across',
+          length: '50 in',
+          depth: '30 in',
+          thickness: '1-3/4 in',
+        },
+        base: {
+          ...{ ...start.base, from: '8 in', to: '50 in', back: '0 in', front: '22 in', foot: '22 in' },
+          ...{ weightAt: '11 in', panels: ['8 in', '28 in', '50 in'] },
+        },
+        screws: {
+          ...{ fastener: 'wood-screw-10', length: '2 in', through: '3/4 in' },
+          at: [10, 30, 48].flatMap((x) => [2, 20].map((y): [string, string] => [`${x} in`, `${y} in`])),
+        },
+      },
+    ],
     ['legs in from the edge', { ...start, props: legs('32 in', 10, 62) }],
     ['both ends out, on legs', corner],
     [
