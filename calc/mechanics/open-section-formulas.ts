@@ -58,10 +58,10 @@ export const twistAxis = formula({
 export const warpLength = formula({
   symbol: 'u',
   caption: 'length of the bay against that over which warping fades',
-  expression: 'L * sqrt(GJ / EI_w)',
+  expression: 'min(300, L * sqrt(GJ / EI_w))',
   symbols: { L: 'm', GJ: 'N.m2', EI_w: warping },
   unit: '1',
-  source: vlasov('torsion with warping'),
+  source: vlasov('torsion with warping; 300 is as good as without end'),
 });
 
 /** Share of a torque that shears by twisting at the end of a bay: 1 − u / sinh u. */

@@ -23,7 +23,7 @@ export interface TwistOfBay {
  */
 export function twistMovement(shelf: Shelf, bay: Bay, factor: FactorOf): TwistOfBay {
   const { axis_m } = shelf.board.twisting;
-  const front = edgeMovement(shelf, bay, factor, 'front', shelf.depth_m - axis_m);
+  const front = edgeMovement(shelf, bay, factor, 'front', Math.max(0, shelf.depth_m - axis_m));
   const back = edgeMovement(shelf, bay, factor, 'back', axis_m);
   return back.value_m > front.value_m * (1 + 1e-9) ? back : front;
 }
@@ -63,7 +63,7 @@ function edgeMovement(
   return { value_m: twistTogether.evaluate(apart), edge, apart };
 }
 
-/** A load on a span as a torque at places from its left end; null where it does not stand there. */
+/** A load on a span as a torque at places from its left end; null where it does not stand there, or weighs nothing. */
 function torqueIn({ from_m, to_m }: Bay, { load }: Pick<Action, 'load'>, arm_m: number) {
   const length = to_m - from_m;
   const local = (x: number): number => Math.min(Math.max(x - from_m, 0), length);
@@ -73,7 +73,7 @@ function torqueIn({ from_m, to_m }: Bay, { load }: Pick<Action, 'load'>, arm_m: 
     return isIn ? { from_m: local(load.at_m), to_m: local(load.at_m), torque: load.load_N * arm_m } : null;
   }
   const [a, b] = [local(load.from_m), local(load.to_m)];
-  return b > a ? { from_m: a, to_m: b, torque: load.load_Npm * arm_m } : null;
+  return b > a && load.load_Npm > 0 ? { from_m: a, to_m: b, torque: load.load_Npm * arm_m } : null;
 }
 
 /** Twist of a bay by twisting alone, rad. */

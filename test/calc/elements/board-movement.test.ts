@@ -100,6 +100,38 @@ describe('movement of a plain board', () => {
     expect((at('2 in') - at('5 in')) / (0.6 * twist * 5 * inch)).toBeCloseTo(1, 2);
   });
 
+  it('a line load of nothing along the front edge moves nothing', () => {
+    const jars = line('20 lbf/ft');
+    const moved = (changes: Parameters<typeof shelf>[0]) => judge(shelf(changes), 'deflection-live').demand;
+    const nothing = line('0 lbf/ft', { eccentricity: '10 in' });
+    expect(moved({ loads: [jars, nothing] })).toBe(moved({ loads: [jars] }));
+  });
+
+  it('a very long and narrow board with a strip is worked out like any other', () => {
+    const strip = {
+      material: 'mdf',
+      basis: 'panel',
+      height: '18 mm',
+      thickness: '18 mm',
+      flush: 'top',
+    } as const;
+    const hand = { kind: 'roaming', amount: '1 lbf', duration: 'seven-days' } as const;
+    const long = shelf({
+      board: {
+        material: 'mdf',
+        basis: 'panel',
+        appearance: undefined,
+        length: '12 m',
+        depth: '50 mm',
+        thickness: '18 mm',
+        nosing: strip,
+      },
+      brackets: { positions: ['0 m', '12 m'], arm: '50 mm' },
+      loads: [hand],
+    });
+    expect(judge(long, 'torsion').ratio ?? NaN).toBeGreaterThan(0);
+  });
+
   it('a hand at the front edge of an overhang: Pa²(L + a)/3EI + Pa(1 + a/L)/κGA, and P e a / GJ × half the depth', () => {
     const hand = { kind: 'roaming', amount: '20 lbf', duration: 'seven-days' } as const;
     const found = judge(
