@@ -1,6 +1,7 @@
 import { show } from '../../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { cornerStress, layerStress, sectionModulus } from '../../../mechanics/section-formulas.ts';
+import type { Warp } from '../../../mechanics/open-section.ts';
 import { stressPerMoment, worstCorner } from '../../../mechanics/section.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
@@ -8,7 +9,7 @@ import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
-import { warpedPeak, warpedSteps, warpedStressPer, type WarpedPeak } from './warped-bending.ts';
+import { warpedPeak, warpedSteps, type Asked, type WarpedPeak } from './warped-bending.ts';
 
 interface Candidate {
   readonly part: BoardPart;
@@ -16,30 +17,40 @@ interface Candidate {
   readonly peak: Peak;
   /** Where the board warps as it twists. */
   readonly warped: WarpedPeak | null;
-  readonly ratio: number;
 }
 
 /** Bending of every part of the board in every combination; the worst is worked out on the sheet. */
 export function bendingCheck(context: Context): Judged {
-  const { shelf, situations } = context;
-  const { parts, twisting } = shelf.board;
-  const { warp } = twisting;
-  const candidates = situations.flatMap((situation) => {
+  const { warp } = context.shelf.board.twisting;
+  return worstCheck([judge(context, warp === null ? worstOf(context) : worstWarped(context, warp))]);
+}
+
+function worstOf(context: Context): Candidate {
+  const candidates = askedOf(context).map(({ situation, part, by_Pa }) => {
     const { sagging, hogging } = situation.forces;
     const peak = sagging.value >= -hogging.value ? sagging : hogging;
-    return parts.map((part): Candidate => {
-      const resistance = context.resist(part.material, 'bending', situation.combination.duration);
-      const warped = warp === null ? null : warpedPeak(context, situation, part, warp);
-      const stress =
-        warped === null
-          ? Math.abs(peak.value) * stressFactor(context, part)
-          : Math.abs(warped.peak.value) * warpedStressPer(context, part);
-      const ratio = resistance.ok ? stress / resistance.value_Pa : Infinity;
-      return { part, situation, peak: warped?.peak ?? peak, warped, ratio };
-    });
+    const ratio = (Math.abs(peak.value) * stressFactor(context, part)) / by_Pa;
+    return { part, situation, peak, warped: null, ratio };
   });
-  const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
-  return worstCheck([judge(context, worst)]);
+  return candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
+}
+
+function worstWarped(context: Context, warp: Warp): Candidate {
+  const { asked, warped } = warpedPeak(context, warp, askedOf(context));
+  return { ...asked, peak: warped.peak, warped };
+}
+
+/** Every part in every combination, and its resistance; a part of which that is not known is asked about alone. */
+function askedOf(context: Context): readonly Asked[] {
+  const asked: Asked[] = [];
+  for (const situation of context.situations) {
+    for (const part of context.shelf.board.parts) {
+      const resistance = context.resist(part.material, 'bending', situation.combination.duration);
+      if (!resistance.ok) return [{ situation, part, by_Pa: 1 }];
+      asked.push({ situation, part, by_Pa: resistance.value_Pa });
+    }
+  }
+  return asked;
 }
 
 function stressFactor({ shelf }: Context, part: BoardPart): number {

@@ -9,8 +9,9 @@ import {
 import type { Warp } from '../../../mechanics/open-section.ts';
 import type { Corner } from '../../../mechanics/section.ts';
 import type { BoardPart } from '../board-part.ts';
-import type { Context, Situation } from '../context.ts';
-import { largestHogging, largestSagging, sameLength_m, type Peak } from '../forces.ts';
+import type { Context, Situation, Solved } from '../context.ts';
+import { largestHogging, largestSagging, sameLength_m, type FactorOf, type Peak } from '../forces.ts';
+import { mostMoments, type MostOf } from '../most-moments.ts';
 import type { Action, Shelf } from '../shelf.ts';
 
 /** Where a part of a board with strips is bent most, twisting included. */
@@ -23,47 +24,92 @@ export interface WarpedPeak {
   readonly isOverBracket: boolean;
 }
 
+/** A part in a combination, and the stress it is asked about is divided by. */
+export interface Asked {
+  readonly situation: Situation;
+  readonly part: BoardPart;
+  readonly by_Pa: number;
+}
+
+/** A corner in the bays of one length, or over the brackets: what is looked for there, and what it surely is no more than. */
+interface Place {
+  readonly asked: Asked;
+  readonly corner: Corner;
+  readonly bay_m: number;
+  readonly isOverBracket: boolean;
+  readonly counted: FactorOf;
+  readonly atMost: number;
+}
+
 /**
- * The worst corner of a part. A load beside the twist axis bends the part on its side more than one on the axis: what does
- * not twist the parts bends them. Twisting relieves no corner.
+ * The worst corner of all that are asked about. A load beside the twist axis bends the part on its side more than one on the
+ * axis: what does not twist the parts bends them. Twisting relieves no corner. The places that could be bent most are worked
+ * out first, and those that surely are bent less than the worst so far not at all.
  */
 export function warpedPeak(
-  { shelf }: Context,
-  { solved: { model, lines }, factor }: Situation,
-  part: BoardPart,
+  context: Context,
   warp: Warp,
-): WarpedPeak {
-  const shortest_m = Math.min(
-    ...model.bays.map(({ kind, from_m, to_m }) => (to_m - from_m) * (kind === 'span' ? 1 : 2)),
-  );
-  let worst: WarpedPeak = {
-    peak: { value: 0, at_m: 0 },
-    corner: { y_m: 0, z_m: 0 },
-    bay_m: shortest_m,
-    isOverBracket: true,
-  };
-  const lengths = model.bays.flatMap(({ kind, from_m, to_m }) => (kind === 'span' ? [to_m - from_m] : []));
-  const different = lengths.filter(
-    (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
-  );
-  for (const corner of cornersOf(shelf, part)) {
-    const counted = (bay_m: number, isOverBracket: boolean) => {
-      const share = shareOf(shelf, warp, bay_m, isOverBracket);
-      return (action: Action | null): number =>
-        factor(action) * cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share));
-    };
-    const keep = (peak: Peak, bay_m: number, isOverBracket: boolean): void => {
-      if (Math.abs(peak.value) > Math.abs(worst.peak.value)) worst = { peak, corner, bay_m, isOverBracket };
-    };
-    keep(largestHogging(model, lines, counted(shortest_m, true)), shortest_m, true);
-    for (const length of different)
-      keep(largestSagging(model, lines, counted(length, false), length), length, false);
+  asked: readonly Asked[],
+): { readonly asked: Asked; readonly warped: WarpedPeak } {
+  const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
+  const places = asked
+    .flatMap((each) => placesOf(context, warp, each, most))
+    .sort((a, b) => b.atMost - a.atMost);
+  const [first] = places;
+  if (first === undefined) throw new RangeError('a board has parts, and a code combinations');
+  let worst = { asked: first.asked, ratio: -1, warped: nothing };
+  for (const { asked: each, corner, bay_m, isOverBracket, counted, atMost } of places) {
+    if (atMost <= worst.ratio) break;
+    const { model, lines } = each.situation.solved;
+    const peak = isOverBracket
+      ? largestHogging(model, lines, counted)
+      : largestSagging(model, lines, counted, bay_m);
+    const ratio = (Math.abs(peak.value) * warpedStressPer(context, each.part)) / each.by_Pa;
+    if (ratio > worst.ratio) worst = { asked: each, ratio, warped: { peak, corner, bay_m, isOverBracket } };
   }
   return worst;
 }
 
+const nothing: WarpedPeak = {
+  peak: { value: 0, at_m: 0 },
+  corner: { y_m: 0, z_m: 0 },
+  bay_m: 0,
+  isOverBracket: true,
+};
+
+function placesOf(context: Context, warp: Warp, asked: Asked, most: ReadonlyMap<Solved, MostOf>): Place[] {
+  const { shelf } = context;
+  const { situation, part, by_Pa } = asked;
+  const { solved, factor } = situation;
+  const { bays } = solved.model;
+  const shortest_m = Math.min(
+    ...bays.map(({ kind, from_m, to_m }) => (to_m - from_m) * (kind === 'span' ? 1 : 2)),
+  );
+  const lengths = bays.flatMap(({ kind, from_m, to_m }) => (kind === 'span' ? [to_m - from_m] : []));
+  const different = lengths.filter(
+    (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
+  );
+  const per = warpedStressPer(context, part) / by_Pa;
+  const place = (corner: Corner, bay_m: number, isOverBracket: boolean): Place => {
+    const share = shareOf(shelf, warp, bay_m, isOverBracket);
+    const distances = new Map(
+      [null, ...shelf.actions].map((action) => [
+        action,
+        factor(action) * cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share)),
+      ]),
+    );
+    const counted: FactorOf = (action) => distances.get(action) ?? 0;
+    const atMost = (most.get(solved)?.(counted, isOverBracket) ?? Infinity) * per;
+    return { asked, corner, bay_m, isOverBracket, counted, atMost };
+  };
+  return cornersOf(shelf, part).flatMap((corner) => [
+    place(corner, shortest_m, true),
+    ...different.map((length) => place(corner, length, false)),
+  ]);
+}
+
 /** Stress of a unit of that, Pa for each N·m². */
-export function warpedStressPer({ shelf }: Context, part: BoardPart): number {
+function warpedStressPer({ shelf }: Context, part: BoardPart): number {
   return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 });
 }
 
