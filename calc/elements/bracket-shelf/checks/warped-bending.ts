@@ -9,7 +9,7 @@ import {
 import type { Warp } from '../../../mechanics/open-section.ts';
 import type { Corner } from '../../../mechanics/section.ts';
 import type { BoardPart } from '../board-part.ts';
-import type { Context, Situation, Solved } from '../context.ts';
+import type { Context, Situation } from '../context.ts';
 import { largestHogging, largestSagging, sameLength_m, type FactorOf, type Peak } from '../forces.ts';
 import { mostMoments, type MostOf } from '../most-moments.ts';
 import type { Action, Shelf } from '../shelf.ts';
@@ -31,12 +31,16 @@ export interface Asked {
   readonly by_Pa: number;
 }
 
-/** A corner in the bays of one length, or over the brackets: what is looked for there, and what it surely is no more than. */
+/** A corner of a part in the bays of one length, or over the brackets. */
+interface Spot extends Omit<WarpedPeak, 'peak'> {
+  /** What each load counts at there, m. */
+  readonly distances: ReadonlyMap<Action | null, number>;
+}
+
+/** A spot in one combination: what is looked for there, and what it surely is no more than. */
 interface Place {
   readonly asked: Asked;
-  readonly corner: Corner;
-  readonly bay_m: number;
-  readonly isOverBracket: boolean;
+  readonly spot: Spot;
   readonly counted: FactorOf;
   readonly atMost: number;
 }
@@ -51,37 +55,41 @@ export function warpedPeak(
   warp: Warp,
   asked: readonly Asked[],
 ): { readonly asked: Asked; readonly warped: WarpedPeak } {
+  const spots = new Map(context.shelf.board.parts.map((part) => [part, spotsOf(context, warp, part)]));
   const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
   const places = asked
-    .flatMap((each) => placesOf(context, warp, each, most))
+    .flatMap((each) =>
+      (spots.get(each.part) ?? []).map((spot) =>
+        placeOf(context, each, spot, most.get(each.situation.solved)),
+      ),
+    )
     .sort((a, b) => b.atMost - a.atMost);
   const [first] = places;
   if (first === undefined) throw new RangeError('a board has parts, and a code combinations');
-  let worst = { asked: first.asked, ratio: -1, warped: nothing };
-  for (const { asked: each, corner, bay_m, isOverBracket, counted, atMost } of places) {
-    if (atMost <= worst.ratio) break;
+  let worst: WarpedPeak = { ...first.spot, peak: { value: 0, at_m: 0 } };
+  let [of, ratio] = [first.asked, -1];
+  for (const { asked: each, spot, counted, atMost } of places) {
+    if (atMost <= ratio) break;
     const { model, lines } = each.situation.solved;
-    const peak = isOverBracket
+    const peak = spot.isOverBracket
       ? largestHogging(model, lines, counted)
-      : largestSagging(model, lines, counted, bay_m);
-    const ratio = (Math.abs(peak.value) * warpedStressPer(context, each.part)) / each.by_Pa;
-    if (ratio > worst.ratio) worst = { asked: each, ratio, warped: { peak, corner, bay_m, isOverBracket } };
+      : largestSagging(model, lines, counted, spot.bay_m);
+    const used = Math.abs(peak.value) * stressPer(context, each);
+    if (used > ratio) [worst, of, ratio] = [{ ...spot, peak }, each, used];
   }
-  return worst;
+  return { asked: of, warped: worst };
 }
 
-const nothing: WarpedPeak = {
-  peak: { value: 0, at_m: 0 },
-  corner: { y_m: 0, z_m: 0 },
-  bay_m: 0,
-  isOverBracket: true,
-};
+function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | undefined): Place {
+  const { factor } = asked.situation;
+  const counted: FactorOf = (action) => factor(action) * (spot.distances.get(action) ?? 0);
+  const atMost = (most?.(counted, spot.isOverBracket) ?? Infinity) * stressPer(context, asked);
+  return { asked, spot, counted, atMost };
+}
 
-function placesOf(context: Context, warp: Warp, asked: Asked, most: ReadonlyMap<Solved, MostOf>): Place[] {
-  const { shelf } = context;
-  const { situation, part, by_Pa } = asked;
-  const { solved, factor } = situation;
-  const { bays } = solved.model;
+/** Every corner of a part, over the brackets and in the bays of each length. */
+function spotsOf({ shelf, solved }: Context, warp: Warp, part: BoardPart): Spot[] {
+  const { bays } = solved[0].model;
   const shortest_m = Math.min(
     ...bays.map(({ kind, from_m, to_m }) => (to_m - from_m) * (kind === 'span' ? 1 : 2)),
   );
@@ -89,28 +97,23 @@ function placesOf(context: Context, warp: Warp, asked: Asked, most: ReadonlyMap<
   const different = lengths.filter(
     (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
   );
-  const per = warpedStressPer(context, part) / by_Pa;
-  const place = (corner: Corner, bay_m: number, isOverBracket: boolean): Place => {
+  const spot = (corner: Corner, bay_m: number, isOverBracket: boolean): Spot => {
     const share = shareOf(shelf, warp, bay_m, isOverBracket);
-    const distances = new Map(
-      [null, ...shelf.actions].map((action) => [
-        action,
-        factor(action) * cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share)),
-      ]),
+    const distances = [null, ...shelf.actions].map(
+      (action) =>
+        [action, cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share))] as const,
     );
-    const counted: FactorOf = (action) => distances.get(action) ?? 0;
-    const atMost = (most.get(solved)?.(counted, isOverBracket) ?? Infinity) * per;
-    return { asked, corner, bay_m, isOverBracket, counted, atMost };
+    return { corner, bay_m, isOverBracket, distances: new Map(distances) };
   };
   return cornersOf(shelf, part).flatMap((corner) => [
-    place(corner, shortest_m, true),
-    ...different.map((length) => place(corner, length, false)),
+    spot(corner, shortest_m, true),
+    ...different.map((length) => spot(corner, length, false)),
   ]);
 }
 
-/** Stress of a unit of that, Pa for each N·m². */
-function warpedStressPer({ shelf }: Context, part: BoardPart): number {
-  return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 });
+/** What a unit of the moments times their distances uses, 1/(N·m²). */
+function stressPer({ shelf }: Context, { part, by_Pa }: Asked): number {
+  return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 }) / by_Pa;
 }
 
 /** The stress, worked out. */
