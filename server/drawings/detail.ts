@@ -1,3 +1,4 @@
+import { coveringsOf, coveringThickness } from '../../calc/elements/fixing/coverings.ts';
 import type { BracketShelfDocument, WallDocument } from '../../shared/check-document/index.ts';
 import type { CheckResult } from '../../shared/check-result.ts';
 import { missesOf, placesOf, type Miss } from './misses.ts';
@@ -51,8 +52,8 @@ export function detailOf(document: WallDocument, result: CheckResult): Detail | 
   if (plate === undefined || screws === undefined || wall === undefined) return undefined;
   const framing = wall.framing ?? 'wood-stud';
   const thickness = plate.thickness ?? thinMetal_m / 2;
-  const coverings = wall.coverings ?? [];
-  const gap = coverings.reduce((sum, covering) => sum + covering.thickness, 0);
+  const coverings = coveringsOf(wall);
+  const gap = coveringThickness(wall);
   const sizes = screwSizes(screws);
   const misses = missesOf(document, result);
   const studs = framing === 'wood-stud' || framing === 'metal-stud' ? studBehind(document, result) : [];

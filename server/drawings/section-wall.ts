@@ -1,16 +1,11 @@
+import { coveringsOf, coveringThickness } from '../../calc/elements/fixing/coverings.ts';
 import type { BracketShelfDocument } from '../../shared/check-document/index.ts';
 import { hatch } from './hatch.ts';
 import type { Scale } from './scale.ts';
 import { line, rect, strokes } from './svg.ts';
 
-type Wall = BracketShelfDocument['wall'];
-
 const bareWall_m = 0.02;
 const mostDrawn_m = 0.12;
-
-function coveringThickness(wall: Wall): number {
-  return (wall?.coverings ?? []).reduce((sum, { thickness }) => sum + thickness, 0);
-}
 
 /** How much of the wall is drawn behind its finish, m: coverings in full, the frame as far as there is room. */
 export function wallThickness(document: BracketShelfDocument): number {
@@ -34,7 +29,7 @@ export function wallSection(
   const back = scale.x(-wallThickness(document));
   if (wall === undefined) return [face, hatch({ left: back, right: scale.x(0), top, bottom }, 8)];
   let edge = 0;
-  const sheets = (wall.coverings ?? []).flatMap(({ thickness }) => {
+  const sheets = coveringsOf(wall).flatMap(({ thickness }) => {
     const box = { left: scale.x(-edge - thickness), right: scale.x(-edge), top, bottom };
     edge += thickness;
     return [hatch(box, 3.5, [], false), rect(box, 'thin')];

@@ -59,7 +59,7 @@ function layoutView(layout: BracketLayout, title: string, length_m: number): Lay
     governing: outcomeOf(verdict, governing),
     movement: governing.id.startsWith('deflection-')
       ? ''
-      : `; the front edge moves ${percent(movement)} of what it may`,
+      : `; its edge moves ${percent(movement)} of what it may`,
   };
 }
 

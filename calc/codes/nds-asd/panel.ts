@@ -10,7 +10,7 @@ import {
   partialFactor,
 } from '../../standards/ec5-2004/panels.ts';
 import type { Step } from '../../../shared/check-result.ts';
-import { show } from '../../../shared/quantity/index.ts';
+import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { Material, MaterialReading, MaterialRequest, Property, Resistance } from '../design-code.ts';
 import { unknownName } from '../../catalogue/unknown-name.ts';
 import { allowable, type Reference } from './resistance.ts';
@@ -31,7 +31,7 @@ export function panelMaterial(request: MaterialRequest): MaterialReading {
     return { ok: false, errors: [unknownName(field, 'a panel', material ?? '', found.nearest)] };
   }
   if (!found.ok) {
-    const message = `There are no values for this panel ${show(thickness_m, 'm', system)} thick. It takes another thickness or another panel.`;
+    const message = `There are no values for this panel ${show(thickness_m, 'm', system)} thick. It takes ${rangeWords(found.thicknesses, system)}, or another panel.`;
     return { ok: false, errors: [{ path: `${path}/thickness`, message }] };
   }
   if (moisture === 'wet' || temperature !== 'ordinary') {
@@ -39,6 +39,30 @@ export function panelMaterial(request: MaterialRequest): MaterialReading {
     return { ok: false, errors: [{ path: '/conditions', message }] };
   }
   return { ok: true, material: panel(request, found.row) };
+}
+
+interface Range {
+  readonly from_m: number;
+  readonly to_m: number;
+}
+
+/** Ranges nearer to each other than this are told as one. */
+const apart_m = 1e-4;
+
+/** `6 mm to 13 mm, or 18 mm and more`: ranges that meet are one. */
+function rangeWords(ranges: readonly Range[], system: UnitSystem): string {
+  const joined: Range[] = [];
+  for (const range of [...ranges].sort((a, b) => a.from_m - b.from_m)) {
+    const last = joined[joined.length - 1];
+    if (last === undefined || range.from_m > last.to_m + apart_m) joined.push(range);
+    else joined[joined.length - 1] = { from_m: last.from_m, to_m: Math.max(last.to_m, range.to_m) };
+  }
+  const words = joined.map(({ from_m, to_m }) =>
+    to_m === Infinity
+      ? `${show(from_m, 'm', system)} and more`
+      : `${show(from_m, 'm', system)} to ${show(to_m, 'm', system)}`,
+  );
+  return words.join(', or ');
 }
 
 function panel(request: MaterialRequest, row: Panel): Material {

@@ -44,7 +44,7 @@ function bowOfOtherCauses({ system }: Run, measured_m: number, share: number): J
   return { check, steps: [] };
 }
 
-/** What a measured bow tells: the movement under everything even if the panels are as soft as it says. */
+/** What a measured bow tells: the movement under everything spread evenly if the panels are as soft as it says. */
 export function bowChecks(run: Run, { live, together, even_m, stays_m }: Service): Judged[] {
   const { document, limits, system, panel, span_m, dead_Npm2, serving, finish } = run;
   const measured = document.bow?.measured;
@@ -73,7 +73,7 @@ export function bowChecks(run: Run, { live, together, even_m, stays_m }: Service
   const later = { even_m: asSoft(even_m), stays_m: asSoft(stays_m) };
   const years = yearsCheck(run, span_m, later, {
     ...{ id: 'bow-long-term', title: 'The present counter over the years, by its bow' },
-    combination: 'everything even, with creep, with the stiffness the bow tells of',
+    combination: 'everything spread evenly, with creep, with the stiffness the bow tells of',
   });
   if (live === null) return [judged, years].filter((each) => each !== null);
   const onBow = limited(run, span_m, limits.live, {

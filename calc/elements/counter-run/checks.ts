@@ -14,7 +14,7 @@ import type { Moving, State } from './solve.ts';
 
 /** What panels do in service, elastic. */
 export interface Service {
-  /** Under everything even, weight included. */
+  /** Under everything spread evenly, weight included. */
   readonly even_m: number;
   /** Under all of that and somebody who stands where it is worst; null where nobody does. */
   readonly together: { readonly moved_m: number; readonly where: string } | null;
@@ -144,13 +144,13 @@ const movementWords: Readonly<Record<Moving, { readonly id: string; readonly tit
   'beyond-rails': { id: 'between-rails', title: 'Movement between the rails' },
 };
 
-/** How far something moves: under everything even, with somebody on it, and over the years. */
+/** How far something moves: under everything spread evenly, with somebody on it, and over the years. */
 export function movementChecks(run: Run, service: Service, { of, span_m }: Movable): Judged[] {
   const { limits, finish } = run;
   const words = movementWords[of];
   const clause = finish?.clause ?? 'IBC Table 1604.3';
   const even = limited(run, span_m, limits.even, {
-    ...{ id: `${words.id}-even`, title: `${words.title} under everything even`, clause },
+    ...{ id: `${words.id}-even`, title: `${words.title} under everything spread evenly`, clause },
     ...{ combination: 'weight + what stands there', where: 'where it is most', demand: service.even_m },
   });
   const live =
@@ -175,7 +175,7 @@ export function movementChecks(run: Run, service: Service, { of, span_m }: Movab
         });
   const years = yearsCheck(run, span_m, service, {
     ...{ id: `${words.id}-long-term`, title: `${words.title} over the years` },
-    combination: 'everything even, with creep',
+    combination: 'everything spread evenly, with creep',
   });
   return [even, live, together, years].filter((each) => each !== null);
 }

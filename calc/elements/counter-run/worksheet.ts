@@ -105,7 +105,7 @@ function handCheck(run: Run, service: Service): Section {
     steps: [strip.step],
     tables: [
       {
-        title: 'A strip beside the plate, under everything even',
+        title: 'A strip beside the plate, under everything spread evenly',
         head: ['What', 'Strip', 'Plate', 'Plate over strip'],
         rows: [
           [

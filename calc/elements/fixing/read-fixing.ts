@@ -5,6 +5,7 @@ import { listed } from '../../../shared/words.ts';
 import { findCombination, findFastener, findFramingWood, findSpecies } from '../../catalogue/index.ts';
 import { panelG, panelGravity } from '../panel-gravity.ts';
 import { backingOf } from './backing.ts';
+import { coveringThickness, isFramed } from './coverings.ts';
 import { blockingSize, heightBehind } from './blocking.ts';
 import type { Fixing, Ground } from './fixing.ts';
 import { turningOf } from './turning.ts';
@@ -15,8 +16,6 @@ const unknownFramingG = 0.36;
 /** Stiffness no stud of NDS Supplement Table 4A is below (memory): it only enters the group factor, which falls with it. */
 const studE_Pa = 0.6e6 * 6894.757293168;
 const usualPlateThickness_m = inch / 8;
-/** Gypsum board where nobody says what covers a framed wall. */
-const usualCovering_m = inch / 2;
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
 type Brackets = Pick<BracketShelfDocument['brackets'], 'plate' | 'screws' | 'capacity'>;
@@ -57,7 +56,8 @@ export function readFixing(
   const perHeight = screws.perHeight ?? 1;
   if (perHeight > 1 && screws.across === undefined)
     assumptions.push("The outer screws at one height stand half the plate's width apart.");
-  const gap_m = coveringOf(wall, assumptions);
+  const gap_m = coveringThickness(wall);
+  assumptions.push(...coveringWords(wall));
   if (gap_m > 0 && wall.bearing === undefined) {
     assumptions.push(
       'The couple on a plate presses its lower end against the wall: solid backing is assumed there. No bearing value of the covering is published; where it is soft, pack behind the plate.',
@@ -109,17 +109,14 @@ export function readFixing(
   return { fixing, assumptions: [...assumptions, ...backingWords(fixing)], warnings: reportWarning(fixing) };
 }
 
-/** Thickness of what covers the wall: 1/2 in of gypsum board on a framed wall of which nobody says it. */
-function coveringOf({ coverings, framing }: Wall, assumptions: string[]): number {
-  if (coverings !== undefined) return coverings.reduce((sum, { thickness }) => sum + thickness, 0);
-  if (framing === 'masonry' || framing === 'concrete') {
-    assumptions.push('Nothing covers the wall where the plates stand.');
-    return 0;
-  }
-  assumptions.push(
-    'Gypsum board 1/2 in thick covers the wall where the plates stand: nobody says what does, or that nothing does (common practice, no source).',
-  );
-  return usualCovering_m;
+/** What is taken of the coverings of a wall of which nobody says any. */
+function coveringWords(wall: Wall): string[] {
+  if (wall.coverings !== undefined) return [];
+  return [
+    isFramed(wall.framing)
+      ? 'Gypsum board 1/2 in thick covers the wall where the plates stand: nobody says what does, or that nothing does (common practice, no source).'
+      : 'Nothing covers the wall where the plates stand.',
+  ];
 }
 
 /** Where a plate turns that reaches below its blocking. */

@@ -1,3 +1,4 @@
+import { isFramed } from '../../../calc/elements/fixing/coverings.ts';
 import { isGiven } from './given.ts';
 import type { Element } from '../../form/index.ts';
 import { coveringNames } from './catalogue.ts';
@@ -207,8 +208,11 @@ function coverings(form: FormView): More {
     const material = form.written(`${list}.${row}.material`);
     return `${form.written(`${list}.${row}.thickness`)} ${wordOf(coveringNames(), material, material).toLowerCase()}`;
   });
+  const unsaid = isFramed(form.written('wall.framing'))
+    ? 'Not said: a sheet of gypsum board is taken'
+    : 'Not said: nothing is taken';
   const sentences: Readonly<Record<string, string>> = {
-    none: 'Not said.',
+    none: `${unsaid}.`,
     empty: 'None: the plate lies on the framing.',
     given: sentence(names.join(', ')),
   };
@@ -221,7 +225,7 @@ function coverings(form: FormView): More {
       fieldPart(
         form.choice(`${list}.by`, {
           label: 'Covering',
-          options: { none: 'Not said', empty: 'None: the plate lies on the framing', given: 'Listed here' },
+          options: { none: unsaid, empty: 'None: the plate lies on the framing', given: 'Listed here' },
           chosen: way,
           reshapes: true,
         }),

@@ -25,6 +25,14 @@ describe('panels', () => {
     expect(ratio.capacity / 1e6).toBeCloseTo((18 * 0.4) / (1.3 * 1.5), 9);
   });
 
+  it('in a thickness of which there is none: names those there are, OSB/3 of 6 to 25 mm (EN 12369-1:2001, Table 2, from memory)', () => {
+    const document = {
+      ...shelf({ board: { ...panel('osb-3'), thickness: '50 mm' } }),
+      units: 'metric',
+    } as const;
+    expect(() => check(document)).toThrow(/50 mm thick\. It takes 6 mm to 25 mm, or another panel/);
+  });
+
   it('plywood: a mean of 33.72 MPa (Wood Handbook Table 12-1), 20 % variation, k_mod 0.60, γ_M 1.2', () => {
     const found = judge(shelf({ board: panel('plywood'), loads: load }), 'bending');
     expect(found.capacity / 1e6).toBeCloseTo((33.72 * (1 - 1.645 * 0.2) * 0.6) / (1.2 * 1.5), 6);
