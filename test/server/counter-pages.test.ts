@@ -160,18 +160,22 @@ describe.each([
 });
 
 describe('what it wants under it', () => {
-  it('is worked out when it is opened, with a change to be made by one click', async () => {
-    const page = await (await get(addressOf(start))).text();
-    expect(page).toContain('hx-get="/props"');
-    const part = await fetch(served.home + addressOf(start).replace('/check', '/props'), {
-      headers: { 'HX-Request': 'true' },
-    });
-    const html = await part.text();
-    expect(html).not.toContain('<html');
-    expect(html).toContain('brackets at');
-    expect(html).toContain('name="do" value="set:');
-    expect(html).toContain('How far it could stand out');
-  });
+  it(
+    'is worked out when it is opened, with a change to be made by one click',
+    { timeout: 180_000 },
+    async () => {
+      const page = await (await get(addressOf(start))).text();
+      expect(page).toContain('hx-get="/props"');
+      const part = await fetch(served.home + addressOf(start).replace('/check', '/props'), {
+        headers: { 'HX-Request': 'true' },
+      });
+      const html = await part.text();
+      expect(html).not.toContain('<html');
+      expect(html).toContain('brackets at');
+      expect(html).toContain('name="do" value="set:');
+      expect(html).toContain('How far it could stand out');
+    },
+  );
 });
 
 describe('its form', () => {
