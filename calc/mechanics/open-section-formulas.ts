@@ -21,21 +21,22 @@ const vlasov = (clause: string) => ({
   clause,
 });
 
+/** How far a place of a section that bends upright is from the neutral axis, which is inclined where the section is not symmetric. */
+export const neutralDistance = formula({
+  symbol: 'c_n',
+  caption: 'distance from the neutral axis, measured upright',
+  expression: 'z_i - y_i * EI_xy / EI_y',
+  symbols: { z_i: 'm', y_i: 'm', EI_xy: 'N.m2', EI_y: 'N.m2' },
+  unit: 'm',
+  source: { document: 'elementary mechanics', edition: '', clause: 'bending about inclined axes' },
+});
+
 /** Share of the shear that a strip along an edge carries: what its own bending and the flow through its joint bring. */
 export const stripShare = formula({
   symbol: 'v_i',
   caption: 'share of the shear in the strip',
-  expression: '(EI_i * EI_y + EA_i * (EI_y * z_i - EI_xy * y_i) * (z_i - z_c)) / (EI_x * EI_y - EI_xy^2)',
-  symbols: {
-    EI_i: 'N.m2',
-    EI_y: 'N.m2',
-    EA_i: 'N',
-    z_i: 'm',
-    EI_xy: 'N.m2',
-    y_i: 'm',
-    z_c: 'm',
-    EI_x: 'N.m2',
-  },
+  expression: '(EI_i + EA_i * c_n * (z_i - z_c)) / EI_eff',
+  symbols: { EI_i: 'N.m2', EA_i: 'N', c_n: 'm', z_i: 'm', z_c: 'm', EI_eff: 'N.m2' },
   unit: '1',
   source: {
     document: 'elementary mechanics',
@@ -116,27 +117,25 @@ export const clampedShare = formula({
   ),
 });
 
+/** What a corner gains on the neutral axis by twisting, for each unit a load stands beside the twist axis. */
+export const warpedLever = formula({
+  symbol: 'k_w',
+  caption:
+    'what twisting takes off the distance of the corner, for each unit a load stands in front of the twist axis',
+  expression: 'r_w * omega * EI_eff / EI_w',
+  symbols: { r_w: '1', omega: 'm2', EI_eff: 'N.m2', EI_w: warping },
+  unit: '1',
+  source: vlasov('omega: sectorial coordinate of the corner; every part stays plane'),
+});
+
 /** How far a corner counts as being from the neutral axis for one load: a load beside the twist axis bends it more or less. */
 export const cornerDistance = formula({
   symbol: 'c_w',
   caption: 'distance of the corner from the neutral axis, twisting included',
-  expression:
-    'max(abs(z_i - y_i * EI_xy / EI_y), abs(z_i - y_i * EI_xy / EI_y - r_w * e_s * omega * EI_eff / EI_w))',
-  symbols: {
-    z_i: 'm',
-    y_i: 'm',
-    EI_xy: 'N.m2',
-    EI_y: 'N.m2',
-    r_w: '1',
-    e_s: 'm',
-    omega: 'm2',
-    EI_eff: 'N.m2',
-    EI_w: warping,
-  },
+  expression: 'max(abs(c_n), abs(c_n - k_w * e_s))',
+  symbols: { c_n: 'm', k_w: '1', e_s: 'm' },
   unit: 'm',
-  source: vlasov(
-    'omega: sectorial coordinate of the corner; every part stays plane; twisting relieves nothing',
-  ),
+  source: vlasov('twisting relieves nothing'),
 });
 
 /** Stress at a corner from the moments of all loads, each at its own distance. */
@@ -189,5 +188,5 @@ export const twistTogether = formula({
   expression: 'Delta_s * Delta_w / (Delta_s + Delta_w)',
   symbols: { Delta_s: 'm', Delta_w: 'm' },
   unit: 'm',
-  source: vlasov('both resist at once: by twisting alone Delta_s, by bending of the parts alone Delta_w'),
+  source: vlasov('both resist at once, by twisting alone and by bending of the parts alone'),
 });

@@ -1,4 +1,4 @@
-import { stripShare, twistAxis } from '../../mechanics/open-section-formulas.ts';
+import { neutralDistance, stripShare, twistAxis } from '../../mechanics/open-section-formulas.ts';
 import { warpOf, warpOfSliding, type Strip, type Warp } from '../../mechanics/open-section.ts';
 import { torsionOfRectangle, type Section } from '../../mechanics/section.ts';
 import type { BoardPart, BoardInput } from './board-part.ts';
@@ -21,6 +21,7 @@ export interface Twisting {
 export interface JoinedStrip extends Strip {
   readonly part: BoardPart;
   readonly share: number;
+  readonly neutralFrom: Parameters<typeof neutralDistance.evaluate>[0];
   readonly shareFrom: Parameters<typeof stripShare.evaluate>[0];
 }
 
@@ -47,8 +48,7 @@ export function twistingOf(built: Built): Twisting {
   const joined = strips.map((part): JoinedStrip => {
     const [low, high] = [Math.max(part.z_m, 0), Math.min(part.z_m + part.height_m, input.thickness)];
     const joint_m = (low + high) / 2;
-    const shareFrom = shareOf(built, part, joint_m);
-    return { part, joint_m, shareFrom, share: stripShare.evaluate(shareFrom) };
+    return { part, joint_m, ...shareOf(built, part, joint_m) };
   });
   const of = (name: string): { v: number; y: number } => {
     const strip = joined.find(({ part }) => part.name === name);
@@ -68,20 +68,26 @@ function shareOf(
   { section: s, bonded, EI_Nm2 }: Built,
   part: BoardPart,
   joint_m: number,
-): Parameters<typeof stripShare.evaluate>[0] {
+): Pick<JoinedStrip, 'share' | 'neutralFrom' | 'shareFrom'> {
   const EA_i = part.E_Pa * part.width_m * part.height_m;
-  const own = { EI_i: (EA_i * part.height_m ** 2) / 12, EI_y: s.EIy_Nm2, EA_i };
   const z_c = joint_m - s.centroidZ_m;
   // A strip on layers that slide is joined to them no better: it carries what its own bending brings.
-  if (!bonded) return { ...own, EI_x: EI_Nm2, EI_xy: 0, y_i: 0, z_i: z_c, z_c };
-  return {
-    ...own,
-    EI_x: s.EIx_Nm2,
-    EI_xy: s.EIxy_Nm2,
-    y_i: part.y_m + part.width_m / 2 - s.centroidY_m,
-    z_i: part.z_m + part.height_m / 2 - s.centroidZ_m,
-    z_c,
+  const z_i = bonded ? part.z_m + part.height_m / 2 - s.centroidZ_m : z_c;
+  const neutralFrom = {
+    z_i,
+    y_i: bonded ? part.y_m + part.width_m / 2 - s.centroidY_m : 0,
+    EI_xy: bonded ? s.EIxy_Nm2 : 0,
+    EI_y: s.EIy_Nm2,
   };
+  const shareFrom = {
+    EI_i: (EA_i * part.height_m ** 2) / 12,
+    EA_i,
+    c_n: neutralDistance.evaluate(neutralFrom),
+    z_i,
+    z_c,
+    EI_eff: EI_Nm2,
+  };
+  return { share: stripShare.evaluate(shareFrom), neutralFrom, shareFrom };
 }
 
 /** Of parts that twist side by side. */

@@ -8,7 +8,12 @@ import {
 } from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
 import { work } from '../../formula/step.ts';
-import { showWarping, stripShare, twistAxis } from '../../mechanics/open-section-formulas.ts';
+import {
+  neutralDistance,
+  showWarping,
+  stripShare,
+  twistAxis,
+} from '../../mechanics/open-section-formulas.ts';
 import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Fixing } from '../fixing/fixing.ts';
@@ -165,10 +170,10 @@ function sectionSection({ context, spring }: Parts): Section {
 /** Where a board with strips twists about. */
 function axisSteps({ twisting: { strips, axisFrom } }: Board, system: UnitSystem): Step[] {
   if (axisFrom === null) return [];
-  const shares = strips.map(
-    ({ part, shareFrom }) =>
-      work(stripShare, shareFrom, system, `share of the shear in the ${part.name}`).step,
-  );
+  const shares = strips.flatMap(({ part, neutralFrom, shareFrom }) => [
+    work(neutralDistance, neutralFrom, system, `${neutralDistance.caption}: middle of the ${part.name}`).step,
+    work(stripShare, shareFrom, system, `share of the shear in the ${part.name}`).step,
+  ]);
   return [...shares, work(twistAxis, axisFrom, system).step];
 }
 

@@ -4,15 +4,21 @@ import { published, type PublishedValue } from './published-value.ts';
 
 const exact = { memory: true, tolerance: 1e-9 };
 
-/** Two upright rectangles 0.5 m apart on a thin plate at their middles: 0.1 and 0.2 m high, of one thickness and stiffness. */
+/** Two upright rectangles on a thin plate at their middles: 0.1 and 0.2 m high, of one thickness and stiffness. */
 const [I_1, I_2] = [0.1 ** 3, 0.2 ** 3];
-const uprights = { EI_y: 1, EI_xy: 0, y_i: 0.25, z_i: 0, z_c: 0, EI_x: I_1 + I_2 };
+const uprights = { c_n: 0, z_i: 0, z_c: 0, EI_eff: I_1 + I_2 };
 /** An angle of two equal thin legs a = 1, t = 1: centroid a/4 from both, I 5/24 and I_xy 1/8 of a³t. */
-const angle = { EI_x: 5 / 24, EI_y: 5 / 24, EI_xy: 1 / 8, EI_i: 1 / 12, EA_i: 1, z_i: 1 / 4, y_i: 1 / 4 };
+const [I_angle, xy_angle] = [5 / 24, 1 / 8];
+const angle = { EI_i: 1 / 12, EA_i: 1, z_i: 1 / 4, c_n: 1 / 4 - ((1 / 4) * xy_angle) / I_angle };
 const shearCentre = 'Timoshenko, Strength of Materials, part I, shear centre';
 
 const axis: PublishedValue[] = [
-  published(open.stripShare, { ...angle, z_c: -1 / 4 }, 1, {
+  published(open.neutralDistance, { z_i: 0.05, y_i: 1, EI_xy: 0.02, EI_y: 1 }, 0.03, {
+    ...exact,
+    source: 'worked by hand: bending about inclined axes takes 1 × 0.02 off',
+    why: '0.05 − 0.02',
+  }),
+  published(open.stripShare, { ...angle, z_c: -1 / 4, EI_eff: I_angle - xy_angle ** 2 / I_angle }, 1, {
     ...exact,
     source: `${shearCentre}: of an angle, where the middle lines of its legs meet`,
     why: 'the upright leg carries all of an upright shear; a³t = 1',
@@ -22,12 +28,11 @@ const axis: PublishedValue[] = [
     source: `${shearCentre}: flanges on a thin web share the shear as their second moments`,
     why: 'twice the height: 8 of 9',
   }),
-  published(
-    open.stripShare,
-    { EI_i: 2, EI_y: 3, EA_i: 4, z_i: 1, EI_xy: 1, y_i: 2, z_c: 0.5, EI_x: 5 },
-    8 / 14,
-    { ...exact, source: 'worked by hand', why: '(2 × 3 + 4 × (3 − 2) × 0.5) / (15 − 1)' },
-  ),
+  published(open.stripShare, { EI_i: 2, EA_i: 4, c_n: 3, z_i: 1, z_c: 0.5, EI_eff: 14 }, 4 / 7, {
+    ...exact,
+    source: 'worked by hand',
+    why: '(2 + 4 × 3 × 0.5) / 14',
+  }),
   published(open.twistAxis, { y_b: 5, v_f: 0.2, y_f: 10, v_r: 0.3, y_r: 0.5 }, 4.65, {
     ...exact,
     source: 'worked by hand: 0.5 × 5 + 0.2 × 10 + 0.3 × 0.5',
@@ -70,23 +75,23 @@ const shares: PublishedValue[] = [
 ];
 
 /** Two beams EI = 1 side by side, 2 m apart, each 0.1 m high: EI_w = 2 × 1², ω = −y z at a corner. */
-const pair = { y_i: 1, EI_xy: 0, EI_y: 1, r_w: 1, EI_eff: 2, EI_w: 2 };
+const pair = { c_n: 0.05, k_w: -0.05 };
 const loadOver = 'worked by hand: of two beams side by side, one that has the load over it carries all of it';
 const stresses: PublishedValue[] = [
-  published(open.cornerDistance, { ...pair, z_i: 0.05, e_s: 1, omega: -0.05 }, 0.1, {
+  published(open.warpedLever, { r_w: 1, omega: -0.05, EI_eff: 2, EI_w: 2 }, -0.05, {
+    ...exact,
+    source: loadOver,
+    why: '1 m in front, it is bent twice as far: 0.05 more',
+  }),
+  published(open.cornerDistance, { ...pair, e_s: 1 }, 0.1, {
     ...exact,
     source: loadOver,
     why: 'twice what it would carry of a load between the two',
   }),
-  published(open.cornerDistance, { ...pair, z_i: 0.05, e_s: -1, omega: -0.05 }, 0.05, {
+  published(open.cornerDistance, { ...pair, e_s: -1 }, 0.05, {
     ...exact,
     source: loadOver,
     why: 'the other carries nothing, which is not counted: it stays at half',
-  }),
-  published(open.cornerDistance, { ...pair, EI_xy: 0.02, z_i: 0.05, e_s: 1, omega: -0.05 }, 0.08, {
-    ...exact,
-    source: 'worked by hand: bending about inclined axes takes 1 × 0.02 off each of two',
-    why: '0.03 + 0.05',
   }),
   published(open.warpedStress, { E_i: 12e9, S_Mc: 30, EI_eff: 9000 }, 40e6, {
     ...exact,

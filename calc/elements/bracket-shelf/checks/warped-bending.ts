@@ -2,6 +2,8 @@ import { work, type Worked } from '../../../formula/step.ts';
 import {
   clampedShare,
   cornerDistance,
+  neutralDistance,
+  warpedLever,
   warpedShare,
   warpedStress,
   warpLength,
@@ -98,10 +100,11 @@ function spotsOf({ shelf, solved }: Context, warp: Warp, part: BoardPart): Spot[
     (length, index) => lengths.findIndex((each) => Math.abs(each - length) <= sameLength_m) === index,
   );
   const spot = (corner: Corner, bay_m: number, isOverBracket: boolean): Spot => {
+    const c_n = neutralDistance.evaluate(neutralNumbers(shelf, corner));
     const share = shareOf(shelf, warp, bay_m, isOverBracket);
+    const k_w = warpedLever.evaluate(leverNumbers(shelf, warp, part, corner, share));
     const distances = [null, ...shelf.actions].map(
-      (action) =>
-        [action, cornerDistance.evaluate(distanceNumbers(shelf, warp, part, corner, action, share))] as const,
+      (action) => [action, cornerDistance.evaluate({ c_n, k_w, e_s: besideAxis(shelf, action) })] as const,
     );
     return { corner, bay_m, isOverBracket, distances: new Map(distances) };
   };
@@ -128,10 +131,17 @@ export function warpedSteps(
   const length = work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
   const share = work(isOverBracket ? clampedShare : warpedShare, { u: length.value }, system);
   const acting = [null, ...shelf.actions].filter((action) => factor(action) > 0);
+  const neutral = work(
+    neutralDistance,
+    neutralNumbers(shelf, corner),
+    system,
+    `${neutralDistance.caption}: worst corner of the ${part.name}`,
+  );
+  const lever = work(warpedLever, leverNumbers(shelf, warp, part, corner, share.value), system);
   const distances = acting.map((action) =>
     work(
       cornerDistance,
-      distanceNumbers(shelf, warp, part, corner, action, share.value),
+      { c_n: neutral.value, k_w: lever.value, e_s: besideAxis(shelf, action) },
       system,
       `${cornerDistance.caption}, for ${action === null ? 'the board itself' : action.name}`,
     ),
@@ -142,7 +152,7 @@ export function warpedSteps(
     system,
     `bending stress at the worst corner of the ${part.name}, twisting included`,
   );
-  return [length, share, ...distances, stress];
+  return [length, share, neutral, lever, ...distances, stress];
 }
 
 /** Corners of a part from the centroid; of a layer that slides, its face from its own middle. */
@@ -165,24 +175,16 @@ function shareOf(shelf: Shelf, warp: Warp, bay_m: number, isOverBracket: boolean
   return (isOverBracket ? clampedShare : warpedShare).evaluate({ u });
 }
 
-function distanceNumbers(
-  { board }: Shelf,
-  warp: Warp,
-  part: BoardPart,
-  corner: Corner,
-  action: Action | null,
-  r_w: number,
-) {
-  const { section, bonded, twisting, EI_Nm2, weightAt_m } = board;
-  return {
-    z_i: corner.z_m,
-    y_i: corner.y_m,
-    EI_xy: bonded ? section.EIxy_Nm2 : 0,
-    EI_y: section.EIy_Nm2,
-    r_w,
-    e_s: (action?.eccentricity_m ?? weightAt_m) - twisting.axis_m,
-    omega: warp.omega_m2(part, corner),
-    EI_eff: EI_Nm2,
-    EI_w: warp.EIw_Nm4,
-  };
+function neutralNumbers({ board: { section, bonded } }: Shelf, corner: Corner) {
+  const EI_xy = bonded ? section.EIxy_Nm2 : 0;
+  return { z_i: corner.z_m, y_i: corner.y_m, EI_xy, EI_y: section.EIy_Nm2 };
+}
+
+function leverNumbers({ board }: Shelf, warp: Warp, part: BoardPart, corner: Corner, r_w: number) {
+  return { r_w, omega: warp.omega_m2(part, corner), EI_eff: board.EI_Nm2, EI_w: warp.EIw_Nm4 };
+}
+
+/** How far a load stands in front of the axis the board twists about. */
+function besideAxis({ board: { twisting, weightAt_m } }: Shelf, action: Action | null): number {
+  return (action?.eccentricity_m ?? weightAt_m) - twisting.axis_m;
 }
