@@ -6,6 +6,7 @@ import type { Bound, TopModel } from './plate-model.ts';
 import { servedOn, type Served } from './top-loads.ts';
 import { movesWithScrews } from './top-tipping.ts';
 import { trialOf, type Case, type Trial, type Worst } from './trial.ts';
+import { beside, firstPlaces, ontoLines } from './walk-places.ts';
 
 /** What came of one combination. */
 export interface Found {
@@ -22,14 +23,16 @@ export interface TopMeshes {
   readonly fine: TopModel;
 }
 
-/** Longest step between places where a person is tried first, and how often it is halved around the worst. */
-const firstStep_m = 0.16;
-const halvings = 2;
+/** Steps about the worst places: on the coarse mesh one after the other, and at last on the fine one. */
+const steps_m = [0.08, 0.04];
+const lastStep_m = 0.02;
+/** How often people are moved to the next line of the fine mesh from where they ask most. */
+const roundsOnLines = 3;
 
 /**
  * The worst of every effect over everywhere people can be, in one combination: on the coarse mesh they are moved along
- * every free edge in steps, and then closer around the worst places; the worst cases of each effect, and of the moments
- * near each prop, are worked out on the fine mesh.
+ * every free edge from line to line, and then closer around the worst places; the worst cases of each effect, and of the
+ * moments near each prop, are worked out on the fine mesh.
  */
 export function searchCombination(
   overhang: Overhang,
@@ -46,9 +49,9 @@ export function searchCombination(
   if (hasPeople) {
     const walks = walksOf(overhang);
     const scouting = trialOf(overhang, scout);
-    walkAbout(scouting, walks, allServed);
+    walkAbout(scouting, walks, scout, allServed);
     for (const [bound, cases] of casesOf(scouting)) trial.tryCases(inOrder(cases), bound);
-    settle(trial, walks, allServed);
+    settle(trial, walks, fine, allServed);
   }
   return {
     combination,
@@ -59,17 +62,22 @@ export function searchCombination(
 }
 
 /** People everywhere they can be, and what is served wherever it asks more then. */
-function walkAbout(scouting: Trial, walks: readonly Walk[], allServed: readonly Served[]): void {
+function walkAbout(
+  scouting: Trial,
+  walks: readonly Walk[],
+  { plate: { mesh } }: TopModel,
+  allServed: readonly Served[],
+): void {
   const tryAt = (all: readonly Standing[], arrangements: readonly Served[]): void => {
     const cases = all.flatMap((people) => arrangements.map((served) => ({ served, people })));
     scouting.tryCases(inOrder(cases));
   };
   const first = allServed.slice(0, 1);
   tryAt(
-    walks.flatMap((walk) => placesOf(walk).map((place) => walk.at(place))),
+    walks.flatMap((walk) => firstPlaces(walk, mesh).map((place) => walk.at(place))),
     first,
   );
-  for (let step = firstStep_m / 2, round = 0; round < halvings; round++, step /= 2) {
+  for (const step of steps_m) {
     tryAt(
       worstPeople(scouting).flatMap((people) => beside(walks, people, step)),
       first,
@@ -78,18 +86,34 @@ function walkAbout(scouting: Trial, walks: readonly Walk[], allServed: readonly 
   tryAt(worstPeople(scouting), allServed);
 }
 
-/** The coarse mesh tells of some effects, beside a corner above all, only roughly: their places are found on the fine one. */
-function settle(trial: Trial, walks: readonly Walk[], allServed: readonly Served[]): void {
-  for (let step = firstStep_m / 4, round = 0; round < halvings; round++, step /= 2) {
-    for (const [bound, worst] of trial.onBound) {
+/**
+ * The coarse mesh tells of some effects only roughly, and of moments at its own lines: their places are found on the fine
+ * one. From the worst with one person, and from the worst with two, people are moved to where they stand on its lines.
+ */
+function settle(
+  trial: Trial,
+  walks: readonly Walk[],
+  { plate: { mesh } }: TopModel,
+  allServed: readonly Served[],
+): void {
+  for (let round = 0; round < roundsOnLines; round++) {
+    for (const [bound, worst] of trial.cases) {
       const cases = [...worst]
-        .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
-        .flatMap(([, { served, people }]) => [
-          ...beside(walks, people, step).map((next) => ({ served, people: next })),
-          ...allServed.map((other) => ({ served: other, people })),
-        ]);
+        .filter(([name]) => /^(?:along|across|rail) [12]$/.test(name))
+        .flatMap(([, { served, people }]) =>
+          ontoLines(walks, people, mesh).map((next) => ({ served, people: next })),
+        );
       trial.tryCases(inOrder(cases), bound);
     }
+  }
+  for (const [bound, worst] of trial.onBound) {
+    const cases = [...worst]
+      .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
+      .flatMap(([, { served, people }]) => [
+        ...beside(walks, people, lastStep_m).map((next) => ({ served, people: next })),
+        ...allServed.map((other) => ({ served: other, people })),
+      ]);
+    trial.tryCases(inOrder(cases), bound);
   }
 }
 
@@ -104,17 +128,6 @@ function inOrder(cases: readonly Case[]): Case[] {
     const [a, b] = [key(one), key(other)];
     const k = a.findIndex((value, index) => value !== b[index]);
     return (a[k] ?? 0) - (b[k] ?? 0);
-  });
-}
-
-/** The places a step before and after some people, on every walk they are on. */
-function beside(walks: readonly Walk[], people: Standing, step: number): Standing[] {
-  return walks.flatMap((walk) => {
-    const place = placeOn(walk, people);
-    if (place === null) return [];
-    return [place - step, place + step]
-      .filter((next) => next > walk.from_m && next < walk.to_m)
-      .map((next) => walk.at(next));
   });
 }
 
@@ -136,24 +149,6 @@ function casesOf({ cases, tips }: Trial): [Bound, Case[]][] {
     const all = [...worst.values(), ...(tipping === undefined ? [] : [tipping])];
     return [bound, all.map(({ served, people }) => ({ served, people }))];
   });
-}
-
-/** Both ends, even steps between, and the stops. */
-function placesOf({ from_m, to_m, stops_m }: Walk): number[] {
-  const steps = Math.max(1, Math.ceil((to_m - from_m) / firstStep_m));
-  const even = Array.from({ length: steps + 1 }, (_, k) => from_m + ((to_m - from_m) * k) / steps);
-  return [...even, ...stops_m.filter((at) => at > from_m && at < to_m)];
-}
-
-/** Where on a walk some people are; null where they are not on it. */
-function placeOn(walk: Walk, people: Standing): number | null {
-  const [spot] = people;
-  const [start] = walk.at(walk.from_m);
-  if (spot === undefined || start === undefined || people.length !== walk.at(walk.from_m).length) return null;
-  const isAlongX = walk.along === 'x';
-  const off = isAlongX ? spot.y_m - start.y_m : spot.x_m - start.x_m;
-  if (Math.abs(off) > 1e-9) return null;
-  return walk.from_m + (isAlongX ? spot.x_m - start.x_m : spot.y_m - start.y_m);
 }
 
 /**

@@ -2,7 +2,7 @@ import { fieldsUnder, fieldUnder, type FreePlate } from '../../mechanics/plate/f
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import type { Overhang } from './overhang.ts';
-import { freeEdges, type FreeEdge, type Standing } from './people.ts';
+import { freeEdges, type FreeEdge, type Spot, type Standing } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 
 type Edge = FreeEdge['name'];
@@ -79,6 +79,9 @@ function servedLoads(overhang: Overhang, served: Served): PlateLoad[] {
     }));
 }
 
+/** Movements of a top under one person, by where they are: the same places come back on either bound, and in pairs. */
+const underOne = new WeakMap<FreePlate, Map<string, Float64Array>>();
+
 /** People on their squares, one arrangement of them after another; null where there is nobody. */
 export function peopleLoads(
   { person }: Overhang,
@@ -87,25 +90,38 @@ export function peopleLoads(
 ): (PreparedLoad | null)[] {
   if (person === null) return arrangements.map(() => null);
   const half = person.patch_m / 2;
-  const loads = arrangements.map((people) =>
-    people.map(({ x_m, y_m }): PlateLoad => ({
-      kind: 'patch',
-      fromX_m: x_m - half,
-      toX_m: x_m + half,
-      fromY_m: y_m - half,
-      toY_m: y_m + half,
-      load_N: person.load_N,
-    })),
-  );
+  const loadOf = ({ x_m, y_m }: Spot): PlateLoad => ({
+    kind: 'patch',
+    fromX_m: x_m - half,
+    toX_m: x_m + half,
+    fromY_m: y_m - half,
+    toY_m: y_m + half,
+    load_N: person.load_N,
+  });
+  const held = underOne.get(plate) ?? new Map<string, Float64Array>();
+  underOne.set(plate, held);
+  const fresh = new Map(arrangements.flat().map((spot) => [placeOf(spot), spot]));
+  for (const place of held.keys()) fresh.delete(place);
   const fields = fieldsUnder(
     plate,
-    loads.filter((each) => each.length > 0),
+    [...fresh.values()].map((spot) => [loadOf(spot)]),
   );
-  let next = 0;
-  return loads.map((each) => {
-    const field = each.length > 0 ? fields[next++] : undefined;
-    return field === undefined ? null : { field, resultant: resultantOf(each) };
+  [...fresh.keys()].forEach((place, index) => {
+    const field = fields[index];
+    if (field !== undefined) held.set(place, field);
   });
+  return arrangements.map((people) =>
+    people.reduce<PreparedLoad | null>((others, spot) => {
+      const field = held.get(placeOf(spot));
+      if (field === undefined) return others;
+      return together({ field, resultant: resultantOf([loadOf(spot)]) }, others);
+    }, null),
+  );
+}
+
+/** Where somebody is, to a hundredth of a millimetre. */
+export function placeOf({ x_m, y_m }: Spot): string {
+  return `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`;
 }
 
 /** Two loads at once. */

@@ -16,7 +16,7 @@ import {
 import type { Overhang } from './overhang.ts';
 import { freeEdges, type FreeEdge, type Standing } from './people.ts';
 import type { Bound, RingSide, TopModel } from './plate-model.ts';
-import { evenLoads, peopleLoads, together, type Served } from './top-loads.ts';
+import { evenLoads, peopleLoads, placeOf, together, type Served } from './top-loads.ts';
 
 /** Who and what is on the top. */
 export interface Case {
@@ -156,5 +156,5 @@ function keyOf({ served, people }: Case): string {
 }
 
 function placesOf(people: Standing): string {
-  return people.map(({ x_m, y_m }) => `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`).join(' ');
+  return people.map(placeOf).join(' ');
 }

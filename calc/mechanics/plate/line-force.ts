@@ -33,25 +33,32 @@ export function largestLineForce(
   const whole_m = last.from_m + last.length_m;
   const width = Math.min(width_m, whole_m);
   let most = { force_Npm: 0, support: last.support };
-  for (const { from_m, length_m } of line) {
+  line.forEach(({ from_m, length_m }, index) => {
     for (const start of [from_m, from_m + length_m - width]) {
       const from = Math.min(Math.max(start, 0), whole_m - width);
-      const found = overStretch(line, forces_N, from, from + width);
+      const found = overStretch(line, index, forces_N, from, from + width);
       if (found.force_N / width > most.force_Npm)
         most = { force_Npm: found.force_N / width, support: found.support };
     }
-  }
+  });
   return most;
 }
 
+/** @param beside number of a part that the stretch reaches, or nearly */
 function overStretch(
   line: readonly LinePart[],
+  beside: number,
   forces_N: Float64Array,
   from: number,
   to: number,
 ): { readonly force_N: number; readonly support: number } {
   let [force_N, most_N, most] = [0, -1, -1];
-  for (const { support, from_m, length_m, share = 1 } of line) {
+  let first = beside;
+  while (first > 0 && (line[first]?.from_m ?? 0) > from) first--;
+  for (let k = first; k < line.length; k++) {
+    const part = line[k];
+    if (part === undefined || part.from_m >= to) break;
+    const { support, from_m, length_m, share = 1 } = part;
     const covered = Math.min(to, from_m + length_m) - Math.max(from, from_m);
     if (covered <= 0) continue;
     const part_N = share * (forces_N[support] ?? 0) * Math.min(1, covered / length_m);
