@@ -113,6 +113,24 @@ function sheetSection(
 }
 
 const longLine = 60;
+/** A phone has room for so many letters of what no line can be broken in: a bracket with all that is in it. */
+const longPiece = 32;
+
+function isLong(line: string): boolean {
+  return line.length > longLine || piecesOf(line).some((piece) => piece.length > longPiece);
+}
+
+/** What stands between the operators outside of all brackets. */
+function piecesOf(line: string): string[] {
+  const pieces = [''];
+  let depth = 0;
+  for (const letter of line) {
+    depth += letter === '(' ? 1 : letter === ')' ? -1 : 0;
+    if (depth === 0 && letter === ' ') pieces.push('');
+    else pieces.push((pieces.pop() ?? '') + letter);
+  }
+  return pieces;
+}
 
 function sheetStep(step: Step, number: string, typesetter: Typesetter): SheetStep {
   const set = typesetter.step(step);
@@ -121,7 +139,7 @@ function sheetStep(step: Step, number: string, typesetter: Typesetter): SheetSte
     caption: prosePieces(step.caption, typesetter),
     ...set,
     hasNumbers: set.numbers !== '' && set.numbers !== set.result,
-    isLong: step.substituted.length > longLine || step.expression.length > longLine,
+    isLong: [step.substituted, step.expression].some(isLong),
     formulaWords: step.expression,
     numbersWords: step.substituted,
     resultWords: step.shown,

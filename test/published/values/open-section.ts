@@ -78,10 +78,10 @@ const shares: PublishedValue[] = [
 const pair = { c_n: 0.05, k_w: -0.05 };
 const loadOver = 'worked by hand: of two beams side by side, one that has the load over it carries all of it';
 const stresses: PublishedValue[] = [
-  published(open.warpedLever, { r_w: 1, omega: -0.05, EI_eff: 2, EI_w: 2 }, -0.05, {
+  published(open.warpedLever, { r_w: 1, omega: 0.05, EI_eff: 2, EI_w: 2 }, 0.05, {
     ...exact,
     source: loadOver,
-    why: '1 m in front, it is bent twice as far: 0.05 more',
+    why: '1 m in front, its lower corner, at −0.05, is bent twice as far: 0.05 less',
   }),
   published(open.cornerDistance, { ...pair, e_s: 1 }, 0.1, {
     ...exact,

@@ -1,3 +1,4 @@
+import { listed } from '../../../../shared/words.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import {
   clampedShare,
@@ -138,12 +139,12 @@ export function warpedSteps(
     `${neutralDistance.caption}: worst corner of the ${part.name}`,
   );
   const lever = work(warpedLever, leverNumbers(shelf, warp, part, corner, share.value), system);
-  const distances = acting.map((action) =>
+  const distances = sameLevers(shelf, acting).map(({ e_s, names }) =>
     work(
       cornerDistance,
-      { c_n: neutral.value, k_w: lever.value, e_s: besideAxis(shelf, action) },
+      { c_n: neutral.value, k_w: lever.value, e_s },
       system,
-      `${cornerDistance.caption}, for ${action === null ? 'the board itself' : action.name}`,
+      `${cornerDistance.caption}, for ${listed(names)}`,
     ),
   );
   const stress = work(
@@ -153,6 +154,19 @@ export function warpedSteps(
     `bending stress at the worst corner of the ${part.name}, twisting included`,
   );
   return [length, share, neutral, lever, ...distances, stress];
+}
+
+/** Loads by how far they stand in front of the twist axis: those that stand alike are one line. */
+function sameLevers(shelf: Shelf, acting: readonly (Action | null)[]): { e_s: number; names: string[] }[] {
+  const levers: { e_s: number; names: string[] }[] = [];
+  for (const action of acting) {
+    const e_s = besideAxis(shelf, action);
+    const name = action === null ? 'the board itself' : action.name;
+    const same = levers.find((each) => Math.abs(each.e_s - e_s) < sameLength_m);
+    if (same === undefined) levers.push({ e_s, names: [name] });
+    else same.names.push(name);
+  }
+  return levers;
 }
 
 /** Corners of a part from the centroid; of a layer that slides, its face from its own middle. */

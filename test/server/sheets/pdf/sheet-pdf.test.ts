@@ -89,7 +89,7 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
     const text = letters(await textOf(await fetched(pdfAddress(demoCheck))));
     for (const { shown } of steps) {
       const [number = '', unit = ''] = shown.split(' ');
-      if (!number.includes('e')) expect(text).toContain(`=${number}${unit}`);
+      if (!number.includes('e')) expect(text).toContain(`=${number.replace('-', '−')}${unit}`);
     }
   });
 
