@@ -71,19 +71,31 @@ function add(texts: Texts, list: string): Acted {
   const pattern = patternOf(name);
   const start = placed.has(pattern) ? [] : startOf(pattern, name, texts);
   for (const [field, text] of start) added.set(field, text);
-  if (start.length === 0) added.set(name, nextPlace(added, list, rows.length));
+  const places = rows.map((_, row) => `${list}.${row}`);
+  if (start.length === 0) added.set(name, nextPlace(added, places, lengthBehind(list)));
+  if (pattern === 'props.*') {
+    const at = nextPlace(
+      added,
+      places.map((place) => `${place}.at`),
+      'top.length',
+    );
+    if (at !== '') added.set(`${name}.at`, at);
+  }
   return { texts: added, at: start[0]?.[0] ?? name };
 }
 
 /** Lists of places along the board or the top, where a new one goes on from the last two. */
 const placed = new Set(['brackets.positions.*', 'wall.studs.at.*', 'board.joints.*', 'base.panels.*']);
 
+/** The field that says how long the thing is that a list gives places along. */
+const lengthBehind = (list: string): string => (list === 'base.panels' ? 'top.length' : 'board.length');
+
 /** The middle of the widest gap between the places so far, or of the board. */
-function nextPlace(texts: Texts, list: string, count: number): string {
+function nextPlace(texts: Texts, names: readonly string[], lengthName: string): string {
   const { system } = readForm(texts);
   const unit = bareUnits[system].length;
-  const places = Array.from({ length: count }, (_, row) => lengthOf(texts, `${list}.${row}`, unit));
-  const length = lengthOf(texts, list === 'base.panels' ? 'top.length' : 'board.length', unit);
+  const places = names.map((name) => lengthOf(texts, name, unit));
+  const length = lengthOf(texts, lengthName, unit);
   if (length === undefined) return nextStud(places.at(-1), system);
   const known = places.filter((place) => place !== undefined && place <= length);
   const marks = [0, ...known, length].filter((mark) => mark !== undefined).sort((a, b) => a - b);

@@ -63,15 +63,28 @@ export type JobFileReading =
   | { readonly ok: true; readonly words: JobWords; readonly forms: readonly string[] }
   | { readonly ok: false; readonly status: 400 | 422; readonly errors: readonly FieldError[] };
 
+function isCheck(value: unknown): boolean {
+  return typeof value === 'object' && value !== null && 'element' in value && !('kind' in value);
+}
+
+function messageOf(code: string, message: string): string {
+  if (code === 'unrecognized_keys') return 'There are fields here that a job does not have.';
+  return message.startsWith('Invalid input') ? 'It is missing, or is not what a job has here.' : message;
+}
+
 /** Reads an untrusted file. */
 export function readJobFile(bytes: Uint8Array): JobFileReading {
   const json = readJson(bytes);
   if (!json.ok) return { ok: false, status: 400, errors: [{ path: '', message: json.message }] };
+  if (isCheck(json.value)) {
+    const message = 'This file is no job. A single check is opened from the first page.';
+    return { ok: false, status: 422, errors: [{ path: '', message }] };
+  }
   const parsed = schema.safeParse(json.value);
   if (!parsed.success) {
     const errors = parsed.error.issues.map(({ path, message, code }) => ({
       path: path.map((part) => `/${String(part).slice(0, 80)}`).join(''),
-      message: code === 'unrecognized_keys' ? 'There are fields here that a job does not have.' : message,
+      message: messageOf(code, message),
     }));
     return { ok: false, status: 422, errors: bounded(errors) };
   }

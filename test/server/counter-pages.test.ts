@@ -194,6 +194,15 @@ describe('its form', () => {
     expect(html).not.toContain('name="top.appearance"');
   });
 
+  it('puts another prop where there is none yet', async () => {
+    const first = (await get(`${addressOf(start)}&do=add:props`)).headers.get('location') ?? '';
+    const second = (await get(`${first}&do=add:props`)).headers.get('location') ?? '';
+    const at = (row: number): string | null =>
+      new URL(second, served.home).searchParams.get(`props.${row}.at`);
+    // A top of 72 in: the middle of it, then the middle of what is left on one side.
+    expect([at(0), at(1)]).toEqual(['36 in', '18 in']);
+  });
+
   it('fills in the sizes of a bar where a prop becomes one', async () => {
     const added = await get(`${addressOf(start)}&do=add:props`);
     expect(added.status).toBe(303);

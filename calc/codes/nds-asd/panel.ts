@@ -31,7 +31,7 @@ export function panelMaterial(request: MaterialRequest): MaterialReading {
     return { ok: false, errors: [unknownName(field, 'a panel', material ?? '', found.nearest)] };
   }
   if (!found.ok) {
-    const message = `There are no values for this panel ${show(thickness_m, 'm', system)} thick. It takes ${rangeWords(found.thicknesses, system)}, or another panel.`;
+    const message = `There are no values for this panel ${show(thickness_m, 'm', system)} thick. It takes ${rangeWords(found.thicknesses, system)}, or another panel. Of several sheets each counts by itself; measure it: one sold as 3/4 in is often 23/32 in thick.`;
     return { ok: false, errors: [{ path: `${path}/thickness`, message }] };
   }
   if (moisture === 'wet' || temperature !== 'ordinary') {

@@ -4,6 +4,7 @@ import { cautions } from '../../../shared/cautions.ts';
 import type { BracketShelfResult, ProvenanceValue, Remedy } from '../../../shared/check-result.ts';
 import { version } from '../../version.ts';
 import { fixingProvenance } from '../fixing/provenance.ts';
+import { blowWarning } from '../person-warnings.ts';
 import { analysisOf } from './analysis.ts';
 import { handCheckOf } from './hand-check.ts';
 import { judgeShelf, type Judgement } from './judge.ts';
@@ -55,7 +56,7 @@ export function checkBracketShelf(
     fixings: wall.fixings,
     remedies: findRemedies(shelf, judgement),
     assumptions,
-    warnings: [...shelf.warnings, ...warnings, ...wall.warnings],
+    warnings: [...blowWarning(shelf.actions), ...shelf.warnings, ...warnings, ...wall.warnings],
     cautions,
     worksheet: {
       sections: worksheetOf({

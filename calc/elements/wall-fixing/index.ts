@@ -6,6 +6,7 @@ import { version } from '../../version.ts';
 import { wetWarning } from '../assumed-conditions.ts';
 import { judgeOnWall } from '../fixing/on-wall.ts';
 import { fixingProvenance } from '../fixing/provenance.ts';
+import { blowWarning } from '../person-warnings.ts';
 import { verdictOf } from '../verdict.ts';
 import { verdictWords } from '../verdict-words.ts';
 import { unknownNamesOfWallFixing } from './names.ts';
@@ -72,7 +73,12 @@ export function checkWallFixing(document: WallFixingDocument): WallFixingResult 
     fixings: answer.fixings,
     remedies: [],
     assumptions: [...plate.assumptions, ...answer.assumptions],
-    warnings: [...wetWarning(plate.document.conditions), ...plate.warnings, ...answer.warnings],
+    warnings: [
+      ...blowWarning(plate.loads),
+      ...wetWarning(plate.document.conditions),
+      ...plate.warnings,
+      ...answer.warnings,
+    ],
     cautions,
     worksheet: { sections: worksheetOf(plate, answer) },
     provenance: { values: fixingProvenance(fixing, document.wall, metal) },

@@ -35,3 +35,12 @@ it.each([
   expect(warnings).toHaveLength(1);
   expect(warnings[0]).toMatch(words);
 });
+
+it('that a blow counts with the factor for one, and is not doubled', () => {
+  const dropped = { ...line('10 lbf/ft'), name: 'Dropped pan', duration: 'impact' } as const;
+  const said = check(shelf({ loads: [dropped] }), { waysOut: false }).warnings.join(' ');
+  expect(said).toContain('A blow, and strength counts as for one: Dropped pan.');
+  expect(said).toContain('at least twice the weight');
+  const still = check(shelf({ loads: [{ ...dropped, duration: 'seven-days' }] }), { waysOut: false });
+  expect(still.warnings.join(' ')).not.toContain('A blow');
+});

@@ -101,7 +101,7 @@ function acrossNote(standIn: string): string {
   return [
     'No standard gives a design value for tension across the grain (NDS 3.8.2 warns of it): the value is the 5 % exclusion of clear wood over 2.3.',
     standIn,
-    'So half of it is taken to hold; above that and up to the whole, this tool cannot say without a prop. EN 338 prints 0.6 MPa (87 psi) for hardwood classes, for large volumes.',
+    'So half of it is taken to hold; above that and up to the whole, this tool cannot say: it wants a prop, or more of them. EN 338 prints 0.6 MPa (87 psi) for hardwood classes, for large volumes.',
   ]
     .filter((part) => part !== '')
     .join(' ');
