@@ -5,7 +5,7 @@ type Answered = Pick<CheckResult, 'element' | 'verdict' | 'remedies'>;
 const noneFound: Readonly<Record<CheckResult['element'], string>> = {
   'bracket-shelf': 'None is known: no change that was tried helps.',
   'counter-overhang':
-    'Props are tried on the page of the check, under “What it wants under it”. No other change was tried.',
+    'Props are tried under “What it wants under it”, on the page of the check. No other change was tried.',
   'counter-run': 'None was looked for: changes are tried of shelves and counter overhangs alone.',
   'wall-fixing': 'None was looked for: changes are tried of shelves and counter overhangs alone.',
 };

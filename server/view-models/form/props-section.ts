@@ -11,7 +11,10 @@ export function propsSection(form: FormView): Section {
       tablePart(
         form.table('props', {
           title: 'Props',
-          hint: 'None: the top carries itself past its base.',
+          hint:
+            form.rows('props').length === 0
+              ? 'None: the top carries itself past its base.'
+              : 'Each carries the overhang where it stands.',
           add: 'Add a prop',
           rowTitle: (_row, place) => `Prop ${place + 1}`,
           parts: (row) => propParts(form, `props.${row}`),

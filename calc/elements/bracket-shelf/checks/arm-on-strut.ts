@@ -1,6 +1,6 @@
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
-import { armBetween, armInFront, armPull, couple } from '../../bracket-formulas.ts';
+import { armBetween, armInFront, armPull } from '../../bracket-formulas.ts';
 import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import { allowedBending, allowedSqueeze, type Allowed, type SteelBar } from '../../steel-bar.ts';
@@ -9,7 +9,7 @@ import { largestBeyond, largestOnArm } from './arm-moment.ts';
 import {
   atBracket,
   coupleOn,
-  coupleWords,
+  workCouple,
   liftingCoupleOn,
   worstCouple,
   worstLiftingCouple,
@@ -47,7 +47,7 @@ function armCheck(context: Context, bar: SteelBar, strut: Strut, holes_m: number
   const { t } = bar;
   const b = bar.b - holes_m;
   const { isLifted } = turn;
-  const whole = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system, coupleWords(turn));
+  const whole = workCouple(context.shelf, turn);
   const arm = armMoment(context, turn, strut.at);
   const words = isLifted ? 'push along the lifted arm' : armPull.caption;
   const along = work(armPull, { C: whole.value, h: strut.drop }, system, words);
@@ -94,7 +94,7 @@ function pushedArm(
 function strutCheck({ shelf }: Context, bar: SteelBar, strut: Strut, turn: Turn): Judged {
   const { system } = shelf;
   const length = Math.hypot(strut.at, strut.drop);
-  const total = work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, system, coupleWords(turn));
+  const total = workCouple(shelf, turn);
   const force = work(steel.strutForce, { C: total.value, L_d: length, s: strut.at, h: strut.drop }, system);
   const stress = work(steel.strutStress, { N_d: force.value, A_d: strut.width * strut.thickness }, system);
   const { title, clause, allowed } = turn.isLifted

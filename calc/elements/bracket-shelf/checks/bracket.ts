@@ -1,11 +1,11 @@
 import type { UnitSystem } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
-import { couple, ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
+import { ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, coupleWords, largestReaction, worstCouple, worstLiftingCouple } from './reactions.ts';
+import { atBracket, workCouple, largestReaction, worstCouple, worstLiftingCouple } from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';
 
 type Rated = Extract<Shelf['capacity'], { basis: 'rated' }>;
@@ -43,7 +43,7 @@ function ratedBracket(context: Context, capacity: Rated): Judged {
   };
   const turned = worstCouple(context);
   const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
-  const demand = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system);
+  const demand = workCouple(context.shelf, turned);
   const byCouple: Judged = {
     check: makeCheck(
       {
@@ -73,7 +73,7 @@ export function bracketLiftCheck(context: Context): Judged[] {
   if (capacity.basis !== 'rated' || lifted === null) return [];
   const { clause, rating, steps } = ratingOf(capacity, system);
   const allowed = work(ratedCouple, { P_r: rating, e_r: capacity.at ?? arm_m / 2 }, system);
-  const up = work(couple, { R: lifted.reaction_N, e_R: lifted.lever_m }, system, coupleWords(lifted));
+  const up = workCouple(context.shelf, lifted);
   const check = makeCheck(
     {
       id: 'bracket-lift',

@@ -1,4 +1,5 @@
 import { show } from '../../../../shared/quantity/index.ts';
+import { work, type Worked } from '../../../formula/step.ts';
 import { couple } from '../../bracket-formulas.ts';
 import type { Context, Situation } from '../context.ts';
 import { extremeOf, type FactorOf, type Lines } from '../forces.ts';
@@ -156,11 +157,21 @@ export function worstLiftingCouple(context: Context): Turn | null {
   return first === undefined ? null : largestTurn([first, ...rest]);
 }
 
-/** What a couple is called on a line of working. */
-export function coupleWords({ isLifted }: Turn): string {
-  return isLifted
+/** The line of working of a couple. */
+export function workCouple(shelf: Shelf, turn: Turn): Worked {
+  return work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, shelf.system, coupleWords(shelf, turn));
+}
+
+/** What presses and what lifts may leave hardly any force, though they turn the bracket: its lever is longer than that of any load. */
+function coupleWords(shelf: Shelf, { isLifted, lever_m }: Turn): string {
+  const words = isLifted
     ? 'couple about the wall finish that lifts the bracket, what is always there held at 0.6'
     : couple.caption;
+  const levers = [null, ...shelf.actions].map(leverFromWall(shelf));
+  const isBetween = lever_m >= Math.min(...levers) - 1e-9 && lever_m <= Math.max(...levers) + 1e-9;
+  return isBetween
+    ? words
+    : `${words}; each load at its own lever: e_R is that of what is left where some press and some lift`;
 }
 
 /** Lever of a load about the wall finish. */

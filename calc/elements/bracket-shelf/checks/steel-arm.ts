@@ -2,7 +2,7 @@ import { show } from '../../../../shared/quantity/index.ts';
 import { findFastener, findMetal } from '../../../catalogue/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import * as steel from '../../../standards/aisc-360/steel-arm.ts';
-import { armInFront, couple } from '../../bracket-formulas.ts';
+import { armInFront } from '../../bracket-formulas.ts';
 import { holeOf } from '../../hole.ts';
 import { makeCheck, worstCheck, type CheckParts } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
@@ -12,7 +12,7 @@ import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { largestBeyond } from './arm-moment.ts';
 import { armsOnStruts } from './arm-on-strut.ts';
-import { atBracket, coupleWords, largestTurn, worstCouple, worstLiftingCouple } from './reactions.ts';
+import { atBracket, workCouple, largestTurn, worstCouple, worstLiftingCouple } from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
@@ -71,7 +71,7 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
     return { check: makeCheck(parts, system), steps: [] };
   }
   if (strut !== undefined) return worstCheck(armsOnStruts(context, bar, strut, holes_m));
-  const total = work(couple, { R: turned.reaction_N, e_R: turned.lever_m }, system, coupleWords(turned));
+  const total = workCouple(context.shelf, turned);
   const allowed = allowedBending(bar, shelf.arm_m, system);
   const stress = work(steel.armStress, { M: total.value, N: 0, b, t }, system);
   const lifted = turned.isLifted ? ', lifted' : '';
