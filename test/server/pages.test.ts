@@ -30,6 +30,19 @@ describe('the pages', () => {
     expect(html).not.toMatch(leaks);
   });
 
+  it('never let the share of a check that cannot say stand alone', async () => {
+    const { brackets } = demoCheck;
+    const capacity = { basis: 'rated', allowable: '500 lbf', at: '4 in' } as const;
+    const document = {
+      ...demoCheck,
+      brackets: { ...brackets, positions: ['20 in', '52 in', '70 in'], capacity },
+    };
+    const lift = check(document, { waysOut: false }).checks.find(({ id }) => id === 'bracket-lift');
+    expect(lift?.outcome).toBe('cannot-say');
+    const text = plainText(await (await get(addressOf(document))).text());
+    expect(text).toContain(`Cannot say, ${Math.round(100 * (lift?.ratio ?? NaN))}`);
+  });
+
   it('show the demo check with its verdict, every check and every caution', async () => {
     const result = check(demoCheck);
     const html = await (await get(demoAddress)).text();
