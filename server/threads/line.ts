@@ -21,7 +21,8 @@ export interface Listener<Answer> {
 const lowered = (niceness: number): number =>
   Math.min(constants.priority.PRIORITY_LOW, getPriority() + niceness);
 
-const loader = JSON.stringify(import.meta.resolve('tsx/esm/api'));
+/** Blanks out types, so that TypeScript runs as it stands: names and lines stay, and nothing is added that would cost time. */
+const loader = import.meta.resolve('ts-blank-space/register');
 
 /**
  * In a thread: for JavaScript, which can be stopped anywhere.
@@ -37,7 +38,7 @@ export function startThread<Order, Answer>(
   const standBack = standsBack ? `require('node:os').setPriority(${lowered(niceness)}); ` : '';
   // The program reads TypeScript like the rest; a loader is not handed down to threads, so each gets its own.
   const worker = new Worker(
-    `${standBack}import(${loader}).then(({ register }) => { register(); return import(${JSON.stringify(program.href)}); })`,
+    `${standBack}import(${JSON.stringify(loader)}).then(() => import(${JSON.stringify(program.href)}))`,
     { eval: true, execArgv: [] },
   );
   let reason = 'The thread has ended.';
@@ -65,7 +66,7 @@ export function startProcess<Order extends object, Answer>(
   niceness = 0,
 ): Line<Order> {
   const child = fork(program, [], {
-    execArgv: ['--import', import.meta.resolve('tsx')],
+    execArgv: ['--import', loader],
     serialization: 'advanced',
     stdio: ['ignore', 'ignore', 'ignore', 'ipc'],
   });

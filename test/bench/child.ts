@@ -8,7 +8,7 @@ export class Child {
 
   constructor(file: URL, words: readonly string[]) {
     this.process = fork(file, words, {
-      execArgv: ['--expose-gc', '--import', 'tsx'],
+      execArgv: ['--expose-gc', '--import', 'ts-blank-space/register'],
     });
   }
 

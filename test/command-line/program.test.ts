@@ -62,7 +62,7 @@ describe('the program', () => {
   it('does not mind a reader who stops reading', async () => {
     const files = Array.from({ length: 40 }, () => join(folder, 'light.json'));
     const line = [
-      'node --import tsx server/command-line.ts --json',
+      'node --import ts-blank-space/register server/command-line.ts --json',
       ...files,
       '| head -c 100 > /dev/null; echo ${PIPESTATUS[0]}',
     ];

@@ -9,7 +9,7 @@ const packageFile = z.object({ scripts: z.object({ lint: z.string() }) });
 function steps(): string[] {
   const { scripts } = packageFile.parse(JSON.parse(readFileSync(join(project, 'package.json'), 'utf8')));
   const ledger = existsSync(join(project, 'test', 'ledger.ts'))
-    ? ['node --import tsx test/ledger.ts --check']
+    ? ['node --import ts-blank-space/register test/ledger.ts --check']
     : [];
   return [...scripts.lint.split(' && '), ...ledger];
 }

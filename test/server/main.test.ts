@@ -16,7 +16,7 @@ afterEach(() => {
 /** Starts the program as `npm start` does. */
 function start(environment: Record<string, string>, words = ['server/main.ts']): ChildProcess {
   const env = { ...process.env, ...environment };
-  started = spawn(process.execPath, ['--import', 'tsx', ...words], { cwd: root, env });
+  started = spawn(process.execPath, ['--import', 'ts-blank-space/register', ...words], { cwd: root, env });
   return started;
 }
 

@@ -14,7 +14,7 @@ type Place = Parameters<typeof openStore>[0];
 /** Starts a program that saves, kills it at once after a while. @returns what it had told of each check by then */
 async function saveAndKill(place: Place, after_ms: number): Promise<Map<string, number>> {
   const file = join(import.meta.dirname, 'saving-child.ts');
-  const words = ['--import', 'tsx', file, place.dataFolder, place.databaseUrl];
+  const words = ['--import', 'ts-blank-space/register', file, place.dataFolder, place.databaseUrl];
   const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'pipe'] });
   let told = '';
   let complaint = '';
