@@ -1,9 +1,11 @@
 import { parse } from '../../calc/formula/parser.ts';
 import { LRUCache } from 'lru-cache';
-import type { Unit } from '../../shared/quantity/index.ts';
 import type { Step } from '../../shared/check-result.ts';
+import type { Substitution } from '../../calc/formula/expression.ts';
+import { blankFor, cutAtBlanks, fillBlanks } from './blanks.ts';
 import { filledTex, symbolicTex, type PutIn } from './expression.ts';
 import { mathml } from './mathml.ts';
+import { putIn, type NamedNumber } from './put-in.ts';
 import { symbolTex } from './symbol.ts';
 
 /** A line of working, set: each part is in the typesetter's markup. */
@@ -30,91 +32,51 @@ export interface Typesetter {
 /** For paper, which has a setter of its own. */
 export const texAsItIs = (tex: string): string => tex;
 
-/** From one answer to the next most lines stay as they were. A line is about 1 kB. */
+/** Of lines that differ in digits alone one is kept, of about 1 kB. */
 const mostKept = 4000;
 
 /**
- * Makes a typesetter that remembers what it set last.
+ * Makes a typesetter that remembers what it set last: a line with other digits is the same line with other digits put in.
  *
  * @param markup turns TeX into what is wanted: MathML for a page (where nothing is said), or TeX as it is for paper
  */
 export function createTypesetter(markup: (tex: string) => string = mathml): Typesetter {
-  const kept = new LRUCache<string, string>({ max: mostKept });
-  const remembered = (key: string, tex: () => string): string => {
+  const kept = new LRUCache<string, Substitution>({ max: mostKept });
+  const remembered = (key: string, tex: () => string): Substitution => {
     const known = kept.get(key);
     if (known !== undefined) return known;
-    const made = markup(tex());
+    const made = cutAtBlanks(markup(tex()));
     kept.set(key, made);
     return made;
   };
-  const symbol = (name: string): string => remembered(`symbol ${name}`, () => symbolTex(name));
+  const whole = (key: string, tex: () => string): string => fillBlanks(remembered(key, tex), []);
+  const filled = (expression: string, numbers: readonly NamedNumber[]): string => {
+    const blanks = numbers.map(({ number }, index) => blankFor(number, index));
+    const key = numbers.map(({ name, unit }, index) => `${name} ${blanks[index]?.shape ?? ''} ${unit}`);
+    const cut = remembered(`numbers ${expression} ${key.join(' ')}`, () => {
+      const put = numbers.map(({ name, unit }, index): [string, PutIn] => [
+        name,
+        { number: blanks[index]?.blank ?? '', unit },
+      ]);
+      return filledTex(parse(expression), new Map(put));
+    });
+    return fillBlanks(cut, blanks);
+  };
+  const symbol = (name: string): string => whole(`symbol ${name}`, () => symbolTex(name));
   return {
     symbol,
     step(step) {
       const { expression, shown } = step;
       const numbers = putIn(step);
-      const written = JSON.stringify([...numbers]);
       const [result = '', ...unit] = shown.split(' ');
       return {
         symbol: symbol(step.symbol),
-        formula: remembered(`formula ${expression}`, () => symbolicTex(parse(expression))),
-        numbers:
-          numbers.size === 0
-            ? ''
-            : remembered(`numbers ${expression} ${written}`, () => filledTex(parse(expression), numbers)),
-        result: remembered(`result ${shown}`, () => resultTex(result, unit.join(' '))),
+        formula: whole(`formula ${expression}`, () => symbolicTex(parse(expression))),
+        numbers: numbers.length === 0 ? '' : filled(expression, numbers),
+        result: filled('x', [{ name: 'x', number: result, unit: unit.join(' ') }]),
       };
     },
   };
-}
-
-/**
- * Whether a unit goes with the others of its system as it stands (lbf and in; N and mm). Where one does not, the line carries
- * all its units, so that it stays true as it is printed.
- */
-const goesWithOthers: Readonly<Record<Unit, boolean>> = {
-  m: true,
-  N: true,
-  Pa: true,
-  'N.m': true,
-  'N/m': true,
-  'N/m2': true,
-  m2: true,
-  m3: true,
-  m4: true,
-  'N.m2': true,
-  'kg/m3': false,
-  kg: false,
-  rad: true,
-  '1': true,
-};
-
-function putIn({ inputs }: Step): Map<string, PutIn> {
-  const plain = inputs.every(({ unit }) => isUnit(unit) && goesWithOthers[unit]);
-  return new Map(
-    inputs.map(({ symbol, number, shown }) => [
-      symbol,
-      { number, unit: plain ? '' : tidyUnit(shown.slice(number.length)) },
-    ]),
-  );
-}
-
-function isUnit(unit: string): unit is Unit {
-  return unit in goesWithOthers;
-}
-
-/** `m / s^2` as people write it: m/s². */
-function tidyUnit(unit: string): string {
-  const raised: Readonly<Record<string, string>> = { '2': '²', '3': '³', '4': '⁴' };
-  return unit
-    .trim()
-    .replaceAll(' / ', '/')
-    .replaceAll('inch', 'in')
-    .replace(/\^([234])/g, (_, power: string) => raised[power] ?? '');
-}
-
-function resultTex(number: string, unit: string): string {
-  return filledTex(parse('x'), new Map([['x', { number, unit }]]));
 }
 
 export { fontRoutes } from './fonts.ts';

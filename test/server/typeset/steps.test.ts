@@ -3,9 +3,11 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { isFormula, type Formula } from '../../../calc/formula/formula.ts';
 import { check } from '../../../calc/index.ts';
-import { symbolicTex } from '../../../server/typeset/expression.ts';
+import { startChecks } from '../../../server/start-checks.ts';
+import { filledTex, symbolicTex } from '../../../server/typeset/expression.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { mathml } from '../../../server/typeset/mathml.ts';
+import { putIn, type NamedNumber } from '../../../server/typeset/put-in.ts';
 import { symbolTex } from '../../../server/typeset/symbol.ts';
 import { math } from '../../units.ts';
 import type { Step } from '../../../shared/check-result.ts';
@@ -86,6 +88,25 @@ describe('lines of working', () => {
     expect(numbers).toContain('lb/in³');
     expect(numbers).toContain('<mtext>in</mtext>');
     expect(result).toContain('lb');
+  });
+
+  it('sets a line that it met with other numbers as if it had never met it', () => {
+    const typesetter = createTypesetter();
+    const counters = Object.values(startChecks).filter(({ element }) => element.startsWith('counter'));
+    expect(counters.length).toBe(2);
+    const steps = [...manyShelves.map(({ document }) => document), ...counters].flatMap(stepsOf);
+    const signs = steps.flatMap(({ inputs }) => inputs.map(({ number }) => number.replace(/[\d.]+/, '')));
+    expect(new Set(signs).size).toBeGreaterThan(3);
+    for (const step of [...steps, ...steps.toReversed()]) {
+      const numbers = putIn(step);
+      const [result = '', unit = ''] = step.shown.split(/ (.*)/);
+      const tex = (expression: string, named: readonly NamedNumber[]): string =>
+        filledTex(math.parse(expression), new Map(named.map((each) => [each.name, each])));
+      const set = typesetter.step(step);
+      const expected = numbers.length === 0 ? '' : mathml(tex(step.expression, numbers));
+      expect(set.numbers, step.expression).toBe(expected);
+      expect(set.result).toBe(mathml(tex('x', [{ name: 'x', number: result, unit }])));
+    }
   });
 
   it('sets a remembered formula the same way again', () => {
