@@ -10,7 +10,13 @@ import { inTurns, median, medianRatio, percentile } from './timing.ts';
 /** No test here looks at a time: the machine that runs it may be busy. */
 
 function quickBench(): Promise<{ code: number | null; output: string }> {
-  const words = ['--expose-gc', '--import', 'ts-blank-space/register', join(import.meta.dirname, 'bench.ts'), '--quick'];
+  const words = [
+    '--expose-gc',
+    '--import',
+    'ts-blank-space/register',
+    join(import.meta.dirname, 'bench.ts'),
+    '--quick',
+  ];
   const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'pipe'] });
   let output = '';
   const keep = (chunk: Buffer): void => {
