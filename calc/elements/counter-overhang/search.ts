@@ -99,7 +99,7 @@ function settle(
   for (let round = 0; round < roundsOnLines; round++) {
     for (const [bound, worst] of trial.cases) {
       const cases = [...worst]
-        .filter(([name]) => /^(?:along|across|rail) [12]$/.test(name))
+        .filter(([name]) => /^(?:along|across|rail|rolling) [12]$/.test(name))
         .flatMap(([, { served, people }]) =>
           ontoLines(walks, people, mesh).map((next) => ({ served, people: next })),
         );
@@ -108,7 +108,9 @@ function settle(
   }
   for (const [bound, worst] of trial.onBound) {
     const cases = [...worst]
-      .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
+      .filter(
+        ([name]) => ['along', 'across', 'rail', 'rolling'].includes(name) || / (?:span|end) /.test(name),
+      )
       .flatMap(([, { served, people }]) => [
         ...beside(walks, people, lastStep_m).map((next) => ({ served, people: next })),
         ...allServed.map((other) => ({ served: other, people })),
