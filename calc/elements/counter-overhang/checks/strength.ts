@@ -12,6 +12,7 @@ import type { EffectName } from '../effects.ts';
 import { onOneSheet, type Overhang } from '../overhang.ts';
 import type { Found } from '../search.ts';
 import type { Worst } from '../trial.ts';
+import { railWood } from './rail.ts';
 import { placeWords, stateWords } from '../where.ts';
 
 /** Above half of what is derived for tension across the grain nothing can be vouched for. */
@@ -29,7 +30,7 @@ interface Kind {
 
 /** Stress along and across the grain, shear at the rails and pressure on them, each in its worst combination. */
 export function strengthChecks(overhang: Overhang, analysed: Analysed): Judged[] {
-  return [...bendingKinds(overhang), shearKinds(overhang), [bearingKind(overhang)]].map((kinds) => {
+  return [...bendingKinds(overhang), shearKinds(overhang), bearingKinds(overhang)].map((kinds) => {
     const [first, ...rest] = kinds.flatMap((kind) =>
       analysed.found.map((found) => judge(overhang, analysed, kind, found)),
     );
@@ -107,9 +108,10 @@ function shearKinds(overhang: Overhang): Kind[] {
   return [rolling, plain];
 }
 
-function bearingKind(overhang: Overhang): Kind {
-  const { base, system } = overhang;
-  return {
+/** The top presses on the rails as hard as they on it: wood of the rails that is named counts too. */
+function bearingKinds(overhang: Overhang): Kind[] {
+  const { base, document, system } = overhang;
+  const onTop: Kind = {
     id: 'bearing',
     title: 'Pressure on the rails',
     effect: 'rail',
@@ -117,6 +119,14 @@ function bearingKind(overhang: Overhang): Kind {
     resist: resistBy(overhang, 'bearing'),
     note: '',
   };
+  const rail = document.base.rail?.material === undefined ? null : railWood(overhang);
+  if (rail === null) return [onTop];
+  const onRail: Kind = {
+    ...onTop,
+    resist: (found) => rail.resistance('bearing', found.combination.duration),
+    note: 'The wood of the rail is softer than that of the top.',
+  };
+  return [onTop, onRail];
 }
 
 function overhangStandIn(assumptions: readonly string[]): string {
