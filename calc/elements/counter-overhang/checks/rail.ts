@@ -19,6 +19,7 @@ import { judgedRails, stretchesOf, type RailName, type Stretch } from '../rail-e
 import type { Found } from '../search.ts';
 import type { Worst } from '../trial.ts';
 import { stateWords } from '../where.ts';
+import { railWood } from './rail-wood.ts';
 
 /** A stretch of the front rail between two panels, and the most it carries. */
 export interface RailSpan extends Stretch {
@@ -94,26 +95,6 @@ function notchOf({ base, props }: Overhang, rail: RailName, { from_m, to_m }: St
     .filter(({ from }) => rail === 'front' || from < base.back_m + base.railThickness_m)
     .map(({ thickness }) => thickness);
   return Math.max(0, ...depths);
-}
-
-/** The wood of the rails; null where neither their height nor their wood is given, or it cannot be worked out. */
-export function railWood({ document, base, code, system }: Overhang): Material | null {
-  const { rail } = document.base;
-  if (rail?.height === undefined && rail?.material === undefined) return null;
-  const reading = code.material({
-    path: '/base/rail',
-    material: rail.material,
-    basis: 'clear-wood',
-    appearance: 'small-knots',
-    grade: undefined,
-    thickness_m: base.railThickness_m,
-    width_m: rail.height ?? base.railThickness_m,
-    use: 'edge',
-    moisture: document.conditions?.moisture ?? 'dry',
-    temperature: document.conditions?.temperature ?? 'ordinary',
-    system,
-  });
-  return reading.ok ? reading.material : null;
 }
 
 /** Of two rails alike but for rounding the first. */

@@ -12,7 +12,7 @@ import type { EffectName } from '../effects.ts';
 import { onOneSheet, type Overhang } from '../overhang.ts';
 import type { Found } from '../search.ts';
 import type { Worst } from '../trial.ts';
-import { railWood } from './rail.ts';
+import { railWood } from './rail-wood.ts';
 import { placeWords, stateWords } from '../where.ts';
 
 /** Above half of what is derived for tension across the grain nothing can be vouched for. */
