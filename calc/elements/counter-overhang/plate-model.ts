@@ -175,7 +175,7 @@ function share(lines: readonly number[], index: number): number {
 }
 
 /** How far a prop gives whose maker says nothing, under a hundredth of what a person weighs: next to nothing. */
-const stiffGive_mpN = 2e-7;
+export const stiffGive_mpN = 2e-7;
 
 function propPlaces({ props, base, top }: Overhang): Place[] {
   return props.flatMap((prop, index): Place[] => {

@@ -1,14 +1,17 @@
 import { armGive, simpleBeamGive } from '../../mechanics/simple-beam.ts';
-import { withGive, type SharedGive } from '../../mechanics/plate/supports.ts';
+import { withGive, type HeldPlate, type SharedGive } from '../../mechanics/plate/supports.ts';
 import { standerOf } from '../../mechanics/plate/standing.ts';
 import { railWood } from './checks/rail-wood.ts';
 import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
-import type { TopModel } from './plate-model.ts';
+import { stiffGive_mpN, type TopModel } from './plate-model.ts';
 import { judgedRails, stretchesOf } from './rail-effects.ts';
 
-/** Another way in which a top may stand: its screws hold whatever pulls at them, or its rails bend between the panels. */
-export type VariantName = 'firm-screws' | 'bent-rails';
+/**
+ * Another way in which a top may stand: its screws hold whatever pulls at them, its rails bend between the panels, or its
+ * props give as little as wood pressed on does.
+ */
+export type VariantName = 'firm-screws' | 'bent-rails' | 'firm-props';
 
 type OnBound = TopModel['bounds'][number];
 
@@ -23,31 +26,40 @@ export interface Variant extends OnBound {
 export const addsTo: Readonly<Record<VariantName, (name: EffectName) => boolean>> = {
   'firm-screws': (name) => /^(?:along|across|bar|prop|rail$)/.test(name),
   'bent-rails': (name) => !/^screw|^rail on| (?:span|end) /.test(name),
+  'firm-props': (name) => /^(?:along|across|prop)/.test(name),
 };
+
+/** Share of what a stiff prop gives that a firm one does: no more than the wood over it, pressed together. */
+const firmShare = 0.1;
 
 /**
  * The other ways in which a top may stand, besides its bounds. Screws hold several times what they are allowed to (NDS
  * withdrawal is a fifth of the strength): the top may be clamped harder than on screws that give way there. Rails whose
- * height is given bend as simple beams between panels, and past the last one as arms of them.
+ * height is given bend as simple beams between panels, and past the last one as arms of them. A prop of which nobody says how
+ * far it gives takes more the less it does, where a short stiff overhang hardly moves by itself.
  */
 export function variantsOf(overhang: Overhang, { bounds }: Pick<TopModel, 'bounds'>): Variant[] {
   const gives = railGives(overhang);
   return bounds.flatMap((each): Variant[] => {
-    const screw_N = Math.min(
-      ...each.held.supports.map(({ sense, most_N }) => (sense === 'pull' ? most_N : Infinity)),
-    );
-    const firm = each.held.supports.map((support) =>
+    const { supports } = each.held;
+    const pulls = supports.flatMap(({ sense, most_N }) => (sense === 'pull' ? [most_N] : []));
+    const screw_N = Math.min(Infinity, ...pulls);
+    const onHeld = (variant: VariantName, held: HeldPlate): Variant => ({
+      ...each,
+      ...{ held, stander: standerOf(held), variant, screw_N },
+    });
+    const firm = supports.map((support) =>
       support.sense === 'pull' ? { ...support, most_N: Infinity } : support,
     );
-    const held = { ...each.held, supports: firm };
-    const bent = gives === null ? null : withGive(each.held, gives(each));
+    const lessGive = supports.flatMap(({ give_mpN }, index): SharedGive[] =>
+      each.carriers[index]?.kind === 'prop' && give_mpN <= stiffGive_mpN
+        ? [{ supports: [index], give_mpN: [(firmShare - 1) * give_mpN] }]
+        : [],
+    );
     return [
-      ...(each.bound === 'screws-hold'
-        ? [{ ...each, held, stander: standerOf(held), variant: 'firm-screws' as const, screw_N }]
-        : []),
-      ...(bent === null
-        ? []
-        : [{ ...each, held: bent, stander: standerOf(bent), variant: 'bent-rails' as const, screw_N }]),
+      ...(each.bound === 'screws-hold' ? [onHeld('firm-screws', { ...each.held, supports: firm })] : []),
+      ...(gives === null ? [] : [onHeld('bent-rails', withGive(each.held, gives(each)))]),
+      ...(lessGive.length === 0 ? [] : [onHeld('firm-props', withGive(each.held, lessGive))]),
     ];
   });
 }
