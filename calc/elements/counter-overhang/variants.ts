@@ -9,9 +9,9 @@ import { judgedRails, stretchesOf } from './rail-effects.ts';
 
 /**
  * Another way in which a top may stand: its screws hold whatever pulls at them, its rails bend between the panels, or its
- * props give as little as wood pressed on does.
+ * legs give as little as wood pressed on does.
  */
-export type VariantName = 'firm-screws' | 'bent-rails' | 'firm-props';
+export type VariantName = 'firm-screws' | 'bent-rails' | 'firm-legs';
 
 type OnBound = TopModel['bounds'][number];
 
@@ -26,17 +26,17 @@ export interface Variant extends OnBound {
 export const addsTo: Readonly<Record<VariantName, (name: EffectName) => boolean>> = {
   'firm-screws': (name) => /^(?:along|across|bar|prop|rail$)/.test(name),
   'bent-rails': (name) => !/^screw|^rail on| (?:span|end) /.test(name),
-  'firm-props': (name) => /^(?:along|across|prop)/.test(name),
+  'firm-legs': (name) => /^(?:along|across|prop)/.test(name),
 };
 
-/** Share of what a stiff prop gives that a firm one does: no more than the wood over it, pressed together. */
+/** Share of what a stiff prop gives that a firm leg does: no more than the wood over it, pressed together. An arm bends more. */
 const firmShare = 0.1;
 
 /**
  * The other ways in which a top may stand, besides its bounds. Screws hold several times what they are allowed to (NDS
  * withdrawal is a fifth of the strength): the top may be clamped harder than on screws that give way there. Rails whose
- * height is given bend as simple beams between panels, and past the last one as arms of them. A prop of which nobody says how
- * far it gives takes more the less it does, where a short stiff overhang hardly moves by itself.
+ * height is given bend as simple beams between panels, and past the last one as arms of them. A leg takes more the less it
+ * gives, where a short stiff overhang hardly moves by itself.
  */
 export function variantsOf(overhang: Overhang, { bounds }: Pick<TopModel, 'bounds'>): Variant[] {
   const gives = railGives(overhang);
@@ -51,15 +51,16 @@ export function variantsOf(overhang: Overhang, { bounds }: Pick<TopModel, 'bound
     const firm = supports.map((support) =>
       support.sense === 'pull' ? { ...support, most_N: Infinity } : support,
     );
-    const lessGive = supports.flatMap(({ give_mpN }, index): SharedGive[] =>
-      each.carriers[index]?.kind === 'prop' && give_mpN <= stiffGive_mpN
-        ? [{ supports: [index], give_mpN: [(firmShare - 1) * give_mpN] }]
-        : [],
-    );
+    const lessGive = supports.flatMap((_, index): SharedGive[] => {
+      const carrier = each.carriers[index];
+      return carrier?.kind === 'prop' && overhang.props[carrier.index]?.kind === 'leg'
+        ? [{ supports: [index], give_mpN: [(firmShare - 1) * stiffGive_mpN] }]
+        : [];
+    });
     return [
       ...(each.bound === 'screws-hold' ? [onHeld('firm-screws', { ...each.held, supports: firm })] : []),
       ...(gives === null ? [] : [onHeld('bent-rails', withGive(each.held, gives(each)))]),
-      ...(lessGive.length === 0 ? [] : [onHeld('firm-props', withGive(each.held, lessGive))]),
+      ...(lessGive.length === 0 ? [] : [onHeld('firm-legs', withGive(each.held, lessGive))]),
     ];
   });
 }

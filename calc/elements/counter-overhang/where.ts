@@ -41,7 +41,7 @@ const servedWords: Readonly<Record<Served, string>> = {
 const variantWords: Readonly<Record<VariantName, string>> = {
   'firm-screws': ' whatever pulls at them',
   'bent-rails': ', rails bending',
-  'firm-props': ', props hardly giving',
+  'firm-legs': ', legs hardly giving',
 };
 
 /** What stood on the top when something was worst. */
