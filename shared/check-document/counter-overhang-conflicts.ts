@@ -175,7 +175,7 @@ function propConflicts({ top, base, props }: SoundCounterOverhang, report: Repor
         '/top/length',
       );
     if (
-      (prop.kind === 'bracket' || prop.kind === 'corbel') &&
+      (prop.kind === 'bracket' || prop.kind === 'corbel' || prop.kind === 'flat-bar') &&
       at !== undefined &&
       base?.from !== undefined &&
       base.to !== undefined &&

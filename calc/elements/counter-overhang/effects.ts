@@ -19,6 +19,7 @@ export type EffectName =
   | 'along'
   | 'across'
   | 'rail'
+  | 'rolling'
   | 'lift'
   | 'screw'
   | `${'' | 'whole '}edge ${FreeEdge['name']}`
@@ -161,14 +162,17 @@ export function liftEffect(mesh: PlateMesh, { base }: Overhang, field: Float64Ar
   return lift;
 }
 
-/** Force on the rails for each length, where it is largest over the width that somebody takes up, pulls of the screws, loads on the props, and what each span of the front rail carries. */
+/**
+ * Force on the rails for each length, where it is largest over the width that somebody takes up, on those along the staves
+ * too; pulls of the screws, loads on the props, and what each span of the front rail carries.
+ */
 export function forceEffects(
   overhang: Overhang,
   supports: readonly { readonly x_m: number; readonly y_m: number }[],
   { carriers, lines }: Pick<TopModel['bounds'][number], 'carriers' | 'lines'>,
   forces_N: Float64Array,
 ): Map<EffectName, Effect> {
-  const { base, person } = overhang;
+  const { top, base, person } = overhang;
   const effects = new Map<EffectName, Effect>();
   const raise = (
     name: EffectName,
@@ -191,11 +195,12 @@ export function forceEffects(
     }
   });
   railEffects(overhang, supports, carriers, forces_N).forEach((effect, name) => effects.set(name, effect));
-  lines.forEach((line, index) => {
-    const { force_Npm, support } = largestLineForce(line, forces_N, person?.patch_m ?? usual.patch_m);
+  lines.forEach(({ runs, parts }, index) => {
+    const { force_Npm, support } = largestLineForce(parts, forces_N, person?.patch_m ?? usual.patch_m);
     const place = supports[support];
     if (place === undefined) return;
     raise('rail', force_Npm, place);
+    if ((runs === 'x') === top.isAlong) raise('rolling', force_Npm, place);
     raise(`rail on line ${index}`, force_Npm, place);
   });
   return effects;

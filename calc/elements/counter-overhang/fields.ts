@@ -11,6 +11,7 @@ import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 import { evenLoads, peopleLoads, together } from './top-loads.ts';
 import { settledField, type Worst } from './trial.ts';
+import { variantsOf } from './variants.ts';
 
 /** What differs from place to place on a top, each as it is where its worst is found. */
 export interface TopFields {
@@ -74,7 +75,12 @@ const stresses: Values = ({ top }, { plate }, field) => {
 
 function stateOf(overhang: Overhang, { models }: Searched, worst: Worst, valuesOf: Values): TopField | null {
   const model = models[worst.side];
-  const bound = model.bounds.find((each) => each.bound === worst.bound);
+  const bound =
+    worst.variant === undefined
+      ? model.bounds.find((each) => each.bound === worst.bound)
+      : variantsOf(overhang, model).find(
+          (each) => each.bound === worst.bound && each.variant === worst.variant,
+        );
   if (bound === undefined) return null;
   const [people = null] = peopleLoads(overhang, model, [worst.people]);
   const load = together(evenLoads(overhang, model).all(worst.served), people);

@@ -43,8 +43,14 @@ export interface TopModel {
     readonly stander: Stander;
     readonly carriers: readonly Carrier[];
     /** Rails and panels, each a line of supports. */
-    readonly lines: readonly (readonly LinePart[])[];
+    readonly lines: readonly SupportedLine[];
   }[];
+}
+
+/** A rail, which runs along x, or a panel, which runs along y. */
+export interface SupportedLine {
+  readonly runs: 'x' | 'y';
+  readonly parts: readonly LinePart[];
 }
 
 interface Place extends PlateSupport {
@@ -120,7 +126,10 @@ function carriersOf(places: readonly Place[]): Pick<TopModel['bounds'][number], 
   });
   return {
     carriers: places.map(({ carrier }) => carrier),
-    lines: [...lines.values()].map((line) => linePartsOf(line.sort((a, b) => a.at_m - b.at_m))),
+    lines: [...lines].map(([name, line]) => ({
+      runs: name.startsWith('panel') ? 'y' : 'x',
+      parts: linePartsOf(line.sort((a, b) => a.at_m - b.at_m)),
+    })),
   };
 }
 
@@ -166,7 +175,7 @@ function share(lines: readonly number[], index: number): number {
 }
 
 /** How far a prop gives whose maker says nothing, under a hundredth of what a person weighs: next to nothing. */
-const stiffGive_mpN = 2e-7;
+export const stiffGive_mpN = 2e-7;
 
 function propPlaces({ props, base, top }: Overhang): Place[] {
   return props.flatMap((prop, index): Place[] => {

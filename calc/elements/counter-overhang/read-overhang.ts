@@ -193,7 +193,7 @@ function readBase(
       ),
       ...said(
         base.rail?.height !== undefined,
-        'The rail under the stool side does not bend between panels: where its height is given, its bending and shear are checked.',
+        'The rail under the stool side does not bend between panels: where its height is given, its bending and shear are checked, and the top is worked out on rails that bend too.',
       ),
       ...said(
         base.rail?.height === undefined || base.back < 0.01,

@@ -6,6 +6,7 @@ import type { Bound, TopModel } from './plate-model.ts';
 import { servedOn, type Served } from './top-loads.ts';
 import { movesWithScrews } from './top-tipping.ts';
 import { trialOf, type Case, type Trial, type Worst } from './trial.ts';
+import { addsTo, variantsOf } from './variants.ts';
 import { beside, firstPlaces, ontoLines } from './walk-places.ts';
 
 /** What came of one combination. */
@@ -56,10 +57,58 @@ export function searchCombination(
   return {
     combination,
     hasPeople,
-    worst: withoutBrink(trial, movesWithScrews(overhang)),
+    worst: withoutBrink(
+      [...effectsOf(trial), ...inOtherWays(overhang, fine, trial, hasPeople ? walksOf(overhang) : [])],
+      new Set(trial.tips.keys()),
+      movesWithScrews(overhang),
+    ),
     tips: new Set(trial.tips.keys()),
   };
 }
+
+/** The worst of some effects on one bound. */
+interface OnBound {
+  readonly bound: Bound;
+  readonly effects: readonly (readonly [EffectName, Worst])[];
+}
+
+function effectsOf({ onBound }: Trial): OnBound[] {
+  return [...onBound].map(([bound, effects]) => ({ bound, effects: [...effects] }));
+}
+
+/** The worst cases of each bound, tried where screws do not give way and where rails bend. */
+function inOtherWays(
+  overhang: Overhang,
+  fine: TopModel,
+  { cases, onBound }: Trial,
+  walks: readonly Walk[],
+): OnBound[] {
+  return variantsOf(overhang, fine).flatMap((each) => {
+    const { bound, variant, screw_N } = each;
+    const pull_N = onBound.get(bound)?.get('screw')?.value ?? 0;
+    if (variant === 'firm-screws' && pull_N < (1 - fullness) * screw_N) return [];
+    const trial = trialOf(overhang, { ...fine, bounds: [each] }, variant);
+    const worst = [...(cases.get(bound)?.values() ?? [])];
+    trial.tryCases(inOrder(worst.map(({ served, people }) => ({ served, people }))));
+    for (const step of variant === 'bent-rails' ? bentSteps_m : []) {
+      const most = [...(trial.onBound.get(bound) ?? [])].filter(([name]) => name.includes('edge '));
+      const next = most.flatMap(([, { served, people }]) =>
+        beside(walks, people, step).map((others) => ({ served, people: others })),
+      );
+      trial.tryCases(inOrder(next));
+    }
+    return effectsOf(trial).map(({ effects }) => ({
+      bound,
+      effects: effects.filter(([name]) => addsTo[variant](name)),
+    }));
+  });
+}
+
+/** Share by which a screw may be from full for rounding's sake. */
+const fullness = 1e-6;
+
+/** Steps about the places where people move a top most whose rails bend. */
+const bentSteps_m = [0.16, 0.08];
 
 /** People everywhere they can be, and what is served wherever it asks more then. */
 function walkAbout(
@@ -99,7 +148,7 @@ function settle(
   for (let round = 0; round < roundsOnLines; round++) {
     for (const [bound, worst] of trial.cases) {
       const cases = [...worst]
-        .filter(([name]) => /^(?:along|across|rail) [12]$/.test(name))
+        .filter(([name]) => /^(?:along|across|rail|rolling) [12]$/.test(name))
         .flatMap(([, { served, people }]) =>
           ontoLines(walks, people, mesh).map((next) => ({ served, people: next })),
         );
@@ -108,7 +157,9 @@ function settle(
   }
   for (const [bound, worst] of trial.onBound) {
     const cases = [...worst]
-      .filter(([name]) => ['along', 'across', 'rail'].includes(name) || / (?:span|end) /.test(name))
+      .filter(
+        ([name]) => ['along', 'across', 'rail', 'rolling'].includes(name) || / (?:span|end) /.test(name),
+      )
       .flatMap(([, { served, people }]) => [
         ...beside(walks, people, lastStep_m).map((next) => ({ served, people: next })),
         ...allServed.map((other) => ({ served: other, people })),
@@ -156,16 +207,20 @@ function casesOf({ cases, tips }: Trial): [Bound, Case[]][] {
  * brink, and none of them is the largest: they are left to the bound on which it stands, or to the screws where the base alone
  * needs them.
  */
-function withoutBrink({ onBound, tips }: Trial, isOnScrews: boolean): Map<EffectName, Worst> {
-  const standing = [...onBound.keys()].filter((bound) => !tips.has(bound));
+function withoutBrink(
+  found: readonly OnBound[],
+  tips: ReadonlySet<Bound>,
+  isOnScrews: boolean,
+): Map<EffectName, Worst> {
+  const isStanding = found.some(({ bound }) => !tips.has(bound));
   const all = new Map<EffectName, Worst>();
-  onBound.forEach((effects, bound) => {
-    const atBrink = standing.length > 0 && (tips.has(bound) || (isOnScrews && bound === 'screws-loose'));
-    effects.forEach((effect, name) => {
-      if (atBrink && (name === 'lift' || name.includes('edge '))) return;
+  for (const { bound, effects } of found) {
+    const atBrink = isStanding && (tips.has(bound) || (isOnScrews && bound === 'screws-loose'));
+    for (const [name, effect] of effects) {
+      if (atBrink && (name === 'lift' || name.includes('edge '))) continue;
       if (effect.value > (all.get(name)?.value ?? -Infinity)) all.set(name, effect);
-    });
-  });
+    }
+  }
   return all;
 }
 

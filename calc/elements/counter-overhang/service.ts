@@ -6,6 +6,7 @@ import type { TopModel } from './plate-model.ts';
 import { evenLoads, servedOn, together } from './top-loads.ts';
 import { movesWithScrews } from './top-tipping.ts';
 import { settledField, type Worst } from './trial.ts';
+import { variantsOf } from './variants.ts';
 
 /** Movement of the edges without anybody there. */
 export interface ServiceMovements {
@@ -31,10 +32,12 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
   const underServing = new Map<EffectName, Worst>();
   const longTerm = new Map<EffectName, LongTerm>();
   const none = own.field.map(() => 0);
+  const bent = variantsOf(overhang, model).filter(({ variant }) => variant === 'bent-rails');
+  const ways = [...bounds.map((each) => ({ ...each, variant: undefined })), ...bent];
   const isOnScrews = movesWithScrews(overhang);
   for (const served of servedOn(overhang)) {
     const load = even.alone(served);
-    for (const { bound, held, stander } of bounds) {
+    for (const { bound, held, stander, variant } of ways) {
       if (isOnScrews && bound === 'screws-loose') continue;
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
@@ -42,7 +45,7 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
       const stays = field(together(own, load, serving?.sustained ?? 0));
       const all = field(even.all(served));
       if (alone === null || stays === null || all === null) continue;
-      const where = { side, bound, served, people: [] };
+      const where = { side, bound, served, people: [], ...(variant !== undefined && { variant }) };
       edgeEffects(overhang, plate.mesh, edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });

@@ -16,6 +16,7 @@ import {
 import type { Overhang } from './overhang.ts';
 import { freeEdges, type FreeEdge, type Standing } from './people.ts';
 import type { Bound, RingSide, TopModel } from './plate-model.ts';
+import type { VariantName } from './variants.ts';
 import { evenLoads, peopleLoads, placeOf, together, type Served } from './top-loads.ts';
 
 /** Who and what is on the top. */
@@ -28,6 +29,8 @@ export interface Case {
 export interface Worst extends Effect, Case {
   readonly side: RingSide;
   readonly bound: Bound;
+  /** In which other way than on its bound the top stood then. */
+  readonly variant?: VariantName;
 }
 
 /** A top on which one case after another is tried, and the worst of every effect kept. */
@@ -44,7 +47,8 @@ export interface Trial {
 /** Share by which two values may differ for rounding's sake. */
 const alike = 1e-7;
 
-export function trialOf(overhang: Overhang, model: TopModel): Trial {
+/** @param variant in which other way than on its bounds the top of the model stands */
+export function trialOf(overhang: Overhang, model: TopModel, variant?: VariantName): Trial {
   const { plate, bounds } = model;
   const edges = freeEdges(overhang);
   const even = evenLoads(overhang, model);
@@ -56,6 +60,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
   const cases = new Map(bounds.map(({ bound }) => [bound, new Map<string, Worst>()]));
   const tips = new Map<Bound, Case>();
   const tried = new Set<string>();
+  const way = { side: model.side, ...(variant !== undefined && { variant }) };
   const offMiddle_m = ({ people }: Case): number =>
     people.length === 0
       ? -1
@@ -69,7 +74,7 @@ export function trialOf(overhang: Overhang, model: TopModel): Trial {
     const raise = <Key>(worst: Map<Key, Worst> | undefined, key: Key, effect: Effect): void => {
       const most = worst?.get(key);
       if (most === undefined || isMore(effect.value, each, most))
-        worst?.set(key, { ...effect, side: model.side, bound, ...each });
+        worst?.set(key, { ...effect, ...way, bound, ...each });
     };
     effects.forEach((effect, name) => {
       raise(onBound.get(bound), name, effect);

@@ -3,6 +3,7 @@ import type { Standing } from './people.ts';
 import type { Bound } from './plate-model.ts';
 import type { Served } from './top-loads.ts';
 import type { Worst } from './trial.ts';
+import type { VariantName } from './variants.ts';
 
 /** A place on the top in words. */
 export function placeWords(
@@ -37,7 +38,14 @@ const servedWords: Readonly<Record<Served, string>> = {
   'all but right': 'served everywhere but past the right end',
 };
 
+const variantWords: Readonly<Record<VariantName, string>> = {
+  'firm-screws': ' whatever pulls at them',
+  'bent-rails': ', rails bending',
+  'firm-legs': ', legs hardly giving',
+};
+
 /** What stood on the top when something was worst. */
-export function stateWords({ people, bound, served }: Worst, system: UnitSystem): string {
-  return `${peopleWords(people, system)}, ${servedWords[served]}, ${boundWords[bound]}`;
+export function stateWords({ people, bound, served, variant }: Worst, system: UnitSystem): string {
+  const way = variant === undefined ? '' : variantWords[variant];
+  return `${peopleWords(people, system)}, ${servedWords[served]}, ${boundWords[bound]}${way}`;
 }

@@ -4,7 +4,7 @@ import type { Judged } from '../judged.ts';
 import { checkSections, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import type { EffectName } from './effects.ts';
-import { railWood } from './checks/rail.ts';
+import { railWood } from './checks/rail-wood.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
@@ -130,6 +130,16 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
           : movesWithScrews(overhang)
             ? 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts. Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding.'
             : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+      ...(screws === null
+        ? []
+        : [
+            'Where a screw pulls with all it is allowed, the stresses of the top, its pressure on the rails and its props are worked out with screws that go on holding too: what is allowed is a fifth or so of what they bear (NDS 12.2, memory), and the harder they hold, the more the top is clamped.',
+          ]),
+      ...(overhang.document.base.rail?.height === undefined
+        ? []
+        : [
+            'The rails are taken as stiff, and as simple beams between panels that bend under the top, past the last panel as arms of them; the worse counts.',
+          ]),
       ...(analysed.isLost
         ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
         : []),

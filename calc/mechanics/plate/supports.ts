@@ -62,6 +62,13 @@ export function heldPlate(
   return { plate, supports, shapes, fields, matrix: matrixOf(supports, shapes, fields, shared) };
 }
 
+/** The same plate whose supports give together too, as on a rail; nothing is solved anew. */
+export function withGive(held: HeldPlate, shared: readonly SharedGive[]): HeldPlate {
+  const matrix = Float64Array.from(held.matrix);
+  addGive(matrix, held.supports.length + 3, shared);
+  return { ...held, matrix };
+}
+
 /** The same plate with only some of its supports; nothing is solved anew. */
 export function withSupports(
   held: HeldPlate,
@@ -112,10 +119,17 @@ function matrixOf(
       add(count + k, i, sign * lever);
     });
   });
+  addGive(matrix, size, shared);
+  return matrix;
+}
+
+function addGive(matrix: Float64Array, size: number, shared: readonly SharedGive[]): void {
   for (const { supports: members, give_mpN } of shared) {
     members.forEach((row, a) => {
-      members.forEach((column, b) => add(row, column, give_mpN[a * members.length + b] ?? 0));
+      members.forEach((column, b) => {
+        const at = row * size + column;
+        matrix[at] = (matrix[at] ?? 0) + (give_mpN[a * members.length + b] ?? 0);
+      });
     });
   }
-  return matrix;
 }

@@ -22,6 +22,16 @@ export const shearStressOfRectangle = formula({
   source: source('3.4.2, Eq. 3.4-2'),
 });
 
+/** Depth of a plain beam that bears as much shear as one notched at its end on the side that is pulled. */
+export const notchedDepth = formula({
+  symbol: 'd_e',
+  caption: 'depth that counts beside the notch',
+  expression: 'd_n * (d_n / d_whole)^2',
+  symbols: { d_n: 'm', d_whole: 'm' },
+  unit: 'm',
+  source: source('3.4.3.2(a), Eq. 3.4-3'),
+});
+
 /** Shear stress from the shear flow VQ/I over the width of a cut. */
 export const shearStressOfCut = formula({
   symbol: 'f_v',

@@ -345,6 +345,20 @@ describe('bad input', () => {
       { ...bare, props: [{ kind: 'leg', at: '10 in', to: '40 in' }] },
       '/props/0/to',
     ],
+    [
+      'a bar past the end of the base, where no rail carries it',
+      {
+        ...bare,
+        base: { ...base, from: '12 in' },
+        props: [
+          {
+            ...{ kind: 'flat-bar', at: '6 in', from: '12 in', to: '34 in' },
+            ...{ width: '2 in', thickness: '1/2 in' },
+          },
+        ],
+      },
+      '/props/0/at',
+    ],
     ['a screw in the air', { ...bare, screws: { length: '2 in', at: [['10 in', '30 in']] } }, '/screws/at/0'],
     ['no thickness', { ...bare, top: { ...top, thickness: '0 in' } }, '/top/thickness'],
     ['a top of 10 m', { ...bare, top: { ...top, length: '10 m' } }, '/top/length'],

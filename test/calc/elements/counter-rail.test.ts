@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { counter, mapleWeight_lbf } from './counter-documents.ts';
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
-import { inch, judge, psi } from './documents.ts';
+import { inch, judge, poundForce, psi } from './documents.ts';
 import { maple } from './maple.ts';
 
 /*
@@ -169,5 +169,68 @@ describe('a rail, by hand', () => {
     const [strength] = rails?.steps.filter(({ symbol }) => symbol === 'F_b') ?? [];
     expect((strength?.result.value ?? NaN) / psi / maple.bending_psi).toBeCloseTo(1, 3);
     expect(provenance.values.some(({ what }) => what.startsWith('Sugar maple'))).toBe(true);
+  });
+});
+
+describe('a rail under flat bars', () => {
+  const bar = { kind: 'flat-bar', from: '6 in', to: '35 in', width: '2 in', metal: 'a36' } as const;
+  const under = (at: string, thickness: string) => ({
+    ...onPanels('16 in', '80 in'),
+    props: [{ ...bar, at, thickness }],
+  });
+  const load_lbf = (document: CounterOverhangInput, stretch: number): number =>
+    (check(document).analysis.plate.railLine[stretch]?.load.value ?? NaN) / poundForce;
+
+  it('is notched to their thickness: P L / 4 on 2-1/2 of 3-1/2 in (NDS 3.1.2, net section)', () => {
+    const document = under('48 in', '1 in');
+    const { demand, where, note } = judge(document, 'rail');
+    expect(where).toMatch(/^from 16 in to 80 in/);
+    expect(demand / psi / ((load_lbf(document, 1) * 64) / 4 / ((0.75 * 2.5 ** 2) / 6))).toBeCloseTo(1, 3);
+    expect(note).toContain('Notched for a bar');
+  });
+
+  it('past its last panel bears the shear of 2-1/2 × (2-1/2 / 3-1/2)² in (NDS 3.4.3.2(a), Eq. 3.4-3, memory)', () => {
+    const document = {
+      ...onPanels('48 in', '96 in'),
+      props: [{ ...bar, at: '12 in', thickness: '1 in' }],
+    };
+    const { demand, where } = judge(document, 'rail-shear');
+    expect(where).toMatch(/^from 0 in to 48 in/);
+    const byHand = (1.5 * load_lbf(document, 0)) / (0.75 * 2.5 * (2.5 / 3.5) ** 2);
+    expect(demand / psi / byHand).toBeCloseTo(1, 3);
+  });
+
+  it('is whole in a stretch where none lies', () => {
+    const document = under('6 in', '1 in');
+    const { demand } = judge(document, 'rail');
+    expect(demand / psi / ((load_lbf(document, 1) * 64) / 4 / modulus_in3)).toBeCloseTo(1, 3);
+  });
+
+  it('is cut through by one as thick as it is high', () => {
+    for (const id of ['rail', 'rail-shear'])
+      expect(check(under('48 in', '3-1/2 in')).checks.find((each) => each.id === id)?.outcome).toBe(
+        'does-not-hold',
+      );
+  });
+});
+
+describe('rails of softer wood than the top', () => {
+  it('are pressed on no harder than they bear: 220 psi of green white pine / 1.67 × 1.5 (Wood Handbook, Table 5-3b; D245)', () => {
+    const loads = [{ kind: 'area', amount: '50 psf', duration: 'ten-years' }] as const;
+    const on = (material?: string) =>
+      judge(
+        counter({
+          base: { rail: { thickness: '3/4 in', ...(material !== undefined && { material }) } },
+          loads: [...loads],
+          screws: {
+            ...{ fastener: 'wood-screw-14', length: '2 in', through: '3/4 in' },
+            at: [12, 36, 60].map((x) => [`${x} in`, '2 in']),
+          },
+        }),
+        'bearing',
+      );
+    expect(on('eastern-white-pine').capacity / psi).toBeCloseTo((220 / 1.67) * 1.5, 1);
+    expect(on('white-oak').capacity).toBe(on().capacity);
+    expect(on().capacity / psi).toBeCloseTo(maple.bearing_psi, 1);
   });
 });

@@ -98,3 +98,25 @@ describe('screws that hold what is served for good', () => {
     expect(ratio).toBeCloseTo((over + 500 * 18) / (keep + more), 3);
   });
 });
+
+describe('screws whose heads are let through sooner', () => {
+  // What a screw is allowed is a fifth of what it bears in tests (NDS commentary to 12.2, memory): it goes on clamping the top.
+  it('clamp the top as hard: the stress across its staves is that of the same screws in a hard rail', () => {
+    const stress = (cleat: string) =>
+      judge(
+        counter({
+          screws: {
+            ...{ fastener: 'wood-screw-14', length: '2 in', through: '3/4 in', cleat },
+            at: [1, 23].flatMap((y) =>
+              [1, 10, 19, 28, 36, 44, 53, 62, 71].map((x): [string, string] => [`${x} in`, `${y} in`]),
+            ),
+          },
+          loads: [{ kind: 'person', amount: '250 lbf' }],
+        }),
+        'bending-across',
+      );
+    const [soft, hard] = [stress('eastern-white-pine'), stress('sugar-maple')];
+    expect(soft.where).toContain('screws holding whatever pulls at them');
+    expect(soft.demand / hard.demand).toBeCloseTo(1, 6);
+  });
+});

@@ -1,5 +1,5 @@
 import * as adjustment from '../../../calc/standards/nds-2018/2.3-adjustment.ts';
-import { longTermMovement } from '../../../calc/standards/nds-2018/3-members.ts';
+import { longTermMovement, notchedDepth } from '../../../calc/standards/nds-2018/3-members.ts';
 import { sizeFactor } from '../../../calc/standards/nds-2018/4a-lumber-factors.ts';
 import * as withdrawal from '../../../calc/standards/nds-2018/12.2-withdrawal.ts';
 import { shearFreeStiffnessOfLumber } from '../../../calc/standards/nds-2018/f-stiffness.ts';
@@ -165,4 +165,19 @@ const creep: PublishedValue[] = [
   }),
 ];
 
-export const ndsValues: readonly PublishedValue[] = [...fasteners, ...adjusted, ...shearFree, ...creep];
+const notches: readonly PublishedValue[] = [
+  published(notchedDepth, { d_n: 6 * inch, d_whole: 8 * inch }, 3.375 * inch, {
+    tolerance: 1e-9,
+    source: 'NDS 2018, 3.4.3.2(a), Eq. 3.4-3: V_r = (2/3) F_v b d_n (d_n / d)², 6 in left of 8 in',
+    why: '6 × 0.75² = 3.375 in',
+    memory: true,
+  }),
+];
+
+export const ndsValues: readonly PublishedValue[] = [
+  ...fasteners,
+  ...adjusted,
+  ...shearFree,
+  ...creep,
+  ...notches,
+];

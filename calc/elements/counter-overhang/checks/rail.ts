@@ -3,7 +3,11 @@ import { show, type UnitSystem } from '../../../../shared/quantity/index.ts';
 import { upperFirst } from '../../../../shared/words.ts';
 import type { Material } from '../../../codes/design-code.ts';
 import { work } from '../../../formula/step.ts';
-import { bendingStress, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
+import {
+  bendingStress,
+  notchedDepth,
+  shearStressOfRectangle,
+} from '../../../standards/nds-2018/3-members.ts';
 import { sectionModulus } from '../../../mechanics/section-formulas.ts';
 import type { Judged } from '../../judged.ts';
 import { isWorse, makeCheck, worstCheck, type CheckParts } from '../../make-check.ts';
@@ -15,6 +19,7 @@ import { judgedRails, stretchesOf, type RailName, type Stretch } from '../rail-e
 import type { Found } from '../search.ts';
 import type { Worst } from '../trial.ts';
 import { stateWords } from '../where.ts';
+import { railWood } from './rail-wood.ts';
 
 /** A stretch of the front rail between two panels, and the most it carries. */
 export interface RailSpan extends Stretch {
@@ -41,6 +46,8 @@ interface Piece extends Stretch {
   readonly found: Found;
   readonly thickness_m: number;
   readonly height_m: number;
+  /** What is left of the height where bars lie in notches of it. */
+  readonly left_m: number;
   readonly material: Material;
 }
 
@@ -65,11 +72,12 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
     return cannotSay('What the rail carries, or what it is made of, cannot be worked out.');
   const size = { thickness_m: base.railThickness_m, height_m: rail.height, material };
   const pieces = (name: RailName): Piece[] =>
-    stretchesOf(base).flatMap((stretch, k) =>
-      hasLength(stretch)
-        ? analysed.found.map((found) => ({ ...stretch, ...size, rail: name, k, found }))
-        : [],
-    );
+    stretchesOf(base).flatMap((stretch, k) => {
+      const left_m = size.height_m - notchOf(overhang, name, stretch);
+      return hasLength(stretch)
+        ? analysed.found.map((found) => ({ ...stretch, ...size, left_m, rail: name, k, found }))
+        : [];
+    });
   return [judgeBending, judgeShear].flatMap((judge) => {
     const rails = judgedRails(overhang).flatMap((name) => {
       const [first, ...others] = pieces(name).map((piece) => judge(overhang, piece));
@@ -79,24 +87,14 @@ export function railCheck(overhang: Overhang, analysed: Analysed): Judged[] {
   });
 }
 
-/** The wood of the rails; null where no height is given, or it cannot be worked out. */
-export function railWood({ document, base, code, system }: Overhang): Material | null {
-  const { rail } = document.base;
-  if (rail?.height === undefined) return null;
-  const reading = code.material({
-    path: '/base/rail',
-    material: rail.material,
-    basis: 'clear-wood',
-    appearance: 'small-knots',
-    grade: undefined,
-    thickness_m: base.railThickness_m,
-    width_m: rail.height,
-    use: 'edge',
-    moisture: document.conditions?.moisture ?? 'dry',
-    temperature: document.conditions?.temperature ?? 'ordinary',
-    system,
-  });
-  return reading.ok ? reading.material : null;
+/** How deep the deepest bar is let into a stretch of a rail, m: the front rail under every bar, the back rail under those that reach it. */
+function notchOf({ base, props }: Overhang, rail: RailName, { from_m, to_m }: Stretch): number {
+  const bars = props.flatMap((prop) => (prop.kind === 'flat-bar' ? [prop] : []));
+  const depths = bars
+    .filter(({ at, width }) => at + width / 2 > from_m && at - width / 2 < to_m)
+    .filter(({ from }) => rail === 'front' || from < base.back_m + base.railThickness_m)
+    .map(({ thickness }) => thickness);
+  return Math.max(0, ...depths);
 }
 
 /** Of two rails alike but for rounding the first. */
@@ -108,10 +106,11 @@ function plainlyWorse(a: Judged, b: Judged): Judged {
 
 /** One stretch by itself: a long one turns over sooner than a short one that is bent more. */
 function judgeBending({ system }: Overhang, piece: Piece): Judged {
-  const { rail, k, found, isEnd, height_m, thickness_m: b, material } = piece;
+  const { rail, k, found, isEnd, left_m, thickness_m: b, material } = piece;
   const L_r = piece.to_m - piece.from_m;
   const worst = found.worst.get(`${rail} span ${k}`);
-  const S = work(sectionModulus, { b, t: height_m }, system);
+  if (left_m <= 0) return cutThrough(bent, piece, worst, system);
+  const S = work(sectionModulus, { b, t: left_m }, system);
   const moment = work(isEnd ? railEndMoment : railMoment, { R_r: worst?.value ?? 0, L_r }, system);
   const stress = work(bendingStress, { M: moment.value, S: S.value }, system);
   const steps = [S.step, moment.step, stress.step];
@@ -120,7 +119,7 @@ function judgeBending({ system }: Overhang, piece: Piece): Judged {
   if (!resistance.ok) return unknown(demanded, resistance.why, steps, system);
   const stable = stableBendingOf({ ...piece, span_m: L_r }, resistance.value_Pa, system);
   const place = isEnd ? 'at its free end, past the last panel' : 'in its middle';
-  const taken = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots. ${endsHeld}`;
+  const taken = `All that the stretch carries is taken ${place}; the wood of the rail as with small sound knots. ${endsHeld}${notchWords(piece, system)}`;
   const note = stable.ok ? taken : upperFirst(`${stable.why}.`);
   const capacity = stable.ok ? stable.value_Pa : 0;
   return {
@@ -131,18 +130,39 @@ function judgeBending({ system }: Overhang, piece: Piece): Judged {
 
 /** Shear at the end of one stretch. */
 function judgeShear({ system }: Overhang, piece: Piece): Judged {
-  const { rail, k, found, height_m: d, thickness_m: b, material } = piece;
+  const { rail, k, found, isEnd, height_m, left_m, thickness_m: b, material } = piece;
   const worst = found.worst.get(`${rail} end ${k}`);
+  if (left_m <= 0) return cutThrough(sheared, piece, worst, system);
+  // Past the last panel a rail is pulled along its top, where it is notched.
+  const notched =
+    isEnd && left_m < height_m ? work(notchedDepth, { d_n: left_m, d_whole: height_m }, system) : null;
+  const d = notched?.value ?? left_m;
   const stress = work(shearStressOfRectangle, { V: worst?.value ?? 0, b, d }, system);
   const demanded = { ...sheared, ...whereOf(piece, worst, system), demand: stress.value };
   const resistance = material.resistance('shear', found.combination.duration);
-  if (!resistance.ok) return unknown(demanded, resistance.why, [stress.step], system);
-  const note =
-    'Nothing beside a panel is left out: whether the rail bears on it is not known (NDS 3.4.3.1). What holds its ends is not worked out.';
+  const steps = [...(notched === null ? [] : [notched.step]), stress.step];
+  if (!resistance.ok) return unknown(demanded, resistance.why, steps, system);
+  const note = `Nothing beside a panel is left out: whether the rail bears on it is not known (NDS 3.4.3.1). What holds its ends is not worked out.${notchWords(piece, system)}`;
   return {
     check: makeCheck({ ...demanded, capacity: resistance.value_Pa, note }, system),
-    steps: [stress.step, resistance.step],
+    steps: [...steps, resistance.step],
   };
+}
+
+function notchWords({ height_m, left_m }: Piece, system: UnitSystem): string {
+  return left_m < height_m ? ` Notched for a bar, ${show(left_m, 'm', system)} of it is left.` : '';
+}
+
+/** A bar that is as thick as the rail is high: nothing of the rail is left. */
+function cutThrough(
+  parts: typeof bent | typeof sheared,
+  piece: Piece,
+  worst: Worst | undefined,
+  system: UnitSystem,
+): Judged {
+  const note = 'A bar let into the rail is as thick as the rail is high: it cuts the rail through.';
+  const demanded = { ...parts, unit: 'N', demand: worst?.value ?? 0, capacity: 0, note } as const;
+  return { check: makeCheck({ ...demanded, ...whereOf(piece, worst, system) }, system), steps: [] };
 }
 
 function whereOf({ rail, from_m, to_m, found }: Piece, worst: Worst | undefined, system: UnitSystem) {

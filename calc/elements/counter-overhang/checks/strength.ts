@@ -12,6 +12,7 @@ import type { EffectName } from '../effects.ts';
 import { onOneSheet, type Overhang } from '../overhang.ts';
 import type { Found } from '../search.ts';
 import type { Worst } from '../trial.ts';
+import { railWood } from './rail-wood.ts';
 import { placeWords, stateWords } from '../where.ts';
 
 /** Above half of what is derived for tension across the grain nothing can be vouched for. */
@@ -29,68 +30,103 @@ interface Kind {
 
 /** Stress along and across the grain, shear at the rails and pressure on them, each in its worst combination. */
 export function strengthChecks(overhang: Overhang, analysed: Analysed): Judged[] {
-  return kindsOf(overhang).map((kind) => {
-    const [first, ...rest] = analysed.found.map((found) => judge(overhang, analysed, kind, found));
+  return [...bendingKinds(overhang), shearKinds(overhang), bearingKinds(overhang)].map((kinds) => {
+    const [first, ...rest] = kinds.flatMap((kind) =>
+      analysed.found.map((found) => judge(overhang, analysed, kind, found)),
+    );
     if (first === undefined) throw new RangeError('there is always a combination');
     return worstCheck([first, ...rest]);
   });
 }
 
-function kindsOf({ top, base, system }: Overhang): Kind[] {
-  const { thickness_m: t, wood } = top;
+const resistBy =
+  ({ top }: Overhang, property: Property) =>
+  (found: Found) =>
+    top.wood.material.resistance(property, found.combination.duration);
+
+function bendingKinds(overhang: Overhang): Kind[][] {
+  const { top, system } = overhang;
+  const { wood } = top;
   const grain = wood.isPanel ? 'panel' : 'grain';
-  const { material } = wood;
-  const resist = (property: Property) => (found: Found) =>
-    material.resistance(property, found.combination.duration);
   const bending = (caption: string) => (worst: Worst) =>
     work(plateBendingStress, onOneSheet(top, worst.value), system, caption);
   return [
-    {
-      id: 'bending-along',
-      title: `Bending along the ${grain}`,
-      effect: 'along',
-      stress: bending(`stress along the ${grain}`),
-      resist: resist('bending'),
-      note: '',
-    },
-    {
-      id: 'bending-across',
-      title: `Bending across the ${grain}`,
-      effect: 'across',
-      stress: bending(`stress across the ${grain}`),
-      resist: resist('tension-across'),
-      ...(wood.isPanel
-        ? { note: '' }
-        : { sureUpTo: sureAcross, note: acrossNote(overhangStandIn(material.assumptions)) }),
-    },
-    {
-      id: 'shear',
-      title: 'Shear of the top at the rails',
-      effect: 'rail',
-      stress: (worst) => work(plateShearStress, { v: worst.value, t }, system),
-      resist: (found) => {
-        const along = material.resistance('shear', found.combination.duration);
-        if (!top.isAlong || wood.isPanel || !along.ok) return along;
-        const rolling = work(rollingShear, { F_v_prime: along.value_Pa }, system);
-        return {
-          ok: true,
-          value_Pa: rolling.value,
-          step: rolling.step,
-          clause: 'NDS 3.4; Wood Handbook ch. 5',
-          more: [along.step],
-        };
+    [
+      {
+        id: 'bending-along',
+        title: `Bending along the ${grain}`,
+        effect: 'along',
+        stress: bending(`stress along the ${grain}`),
+        resist: resistBy(overhang, 'bending'),
+        note: '',
       },
-      note: `The whole pressure on the rail is taken as shear on one side of it: never too little.${top.isAlong && !wood.isPanel ? ' The top bends across its staves there, so the fibres roll.' : ''}`,
-    },
-    {
-      id: 'bearing',
-      title: 'Pressure on the rails',
-      effect: 'rail',
-      stress: (worst) => work(linePressure, { p: worst.value, b_r: base.railThickness_m }, system),
-      resist: resist('bearing'),
-      note: '',
-    },
+    ],
+    [
+      {
+        id: 'bending-across',
+        title: `Bending across the ${grain}`,
+        effect: 'across',
+        stress: bending(`stress across the ${grain}`),
+        resist: resistBy(overhang, 'tension-across'),
+        ...(wood.isPanel
+          ? { note: '' }
+          : { sureUpTo: sureAcross, note: acrossNote(overhangStandIn(wood.material.assumptions)) }),
+      },
+    ],
   ];
+}
+
+/** A top of staves bends across them over whatever runs along them, and its fibres roll there. */
+function shearKinds(overhang: Overhang): Kind[] {
+  const { top, system } = overhang;
+  const plain: Kind = {
+    id: 'shear',
+    title: 'Shear of the top at the rails',
+    effect: 'rail',
+    stress: (worst) => work(plateShearStress, { v: worst.value, t: top.thickness_m }, system),
+    resist: resistBy(overhang, 'shear'),
+    note: 'The whole pressure on the rail is taken as shear on one side of it: never too little.',
+  };
+  if (top.wood.isPanel) return [plain];
+  const rolling: Kind = {
+    ...plain,
+    effect: 'rolling',
+    resist: (found) => {
+      const along = plain.resist(found);
+      if (!along.ok) return along;
+      const rolls = work(rollingShear, { F_v_prime: along.value_Pa }, system);
+      return {
+        ok: true,
+        value_Pa: rolls.value,
+        step: rolls.step,
+        clause: 'NDS 3.4; Wood Handbook ch. 5',
+        more: [along.step],
+      };
+    },
+    note: `${plain.note} The top bends across its staves there, so the fibres roll.`,
+  };
+  return [rolling, plain];
+}
+
+/** The top presses on the rails as hard as they on it: wood of the rails that is named counts too. */
+function bearingKinds(overhang: Overhang): Kind[] {
+  const { base, document, system } = overhang;
+  const onTop: Kind = {
+    id: 'bearing',
+    title: 'Pressure on the rails',
+    effect: 'rail',
+    stress: (worst) => work(linePressure, { p: worst.value, b_r: base.railThickness_m }, system),
+    resist: resistBy(overhang, 'bearing'),
+    note: '',
+  };
+  const rail = document.base.rail?.material === undefined ? null : railWood(overhang);
+  if (rail === null) return [onTop];
+  const onRail: Kind = {
+    ...onTop,
+    resist: (found) => rail.resistance('bearing', found.combination.duration),
+    note: 'The wood of the rail is softer than that of the top.',
+  };
+  return [onTop, onRail];
 }
 
 function overhangStandIn(assumptions: readonly string[]): string {
