@@ -93,12 +93,15 @@ export const stripOverBracket = formula({
   source: levy(', fitted to plates over three brackets'),
 });
 
-/** The same over the last bracket, from a load beyond it: the strip hangs by itself. */
+/**
+ * The same over the last bracket, from a load beyond it: the strip hangs by itself. M has a roaming load at the very end of the
+ * board; its patch, c_p long, lies wholly on it.
+ */
 export const stripPastBracket = formula({
   symbol: 'm_o',
   caption: 'the same of a board that ends past the bracket',
-  expression: '1.15 * m_e',
-  symbols: { m_e: 'N' },
+  expression: '1.15 * m_e - W * c_p / (2 * b)',
+  symbols: { m_e: 'N', W: 'N', c_p: 'm', b: 'm' },
   unit: 'N',
   source: levy(', fitted to plates with a free end: as in a bay 2.5 times as long as what stands out'),
 });

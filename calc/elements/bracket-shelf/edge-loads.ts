@@ -120,12 +120,15 @@ function edgeLoad(
     const length_m = to - from;
     if (length_m <= 1e-9) return [];
     const W_N = load.load_Npm * length_m * factor;
-    return [{ name, W_N, length_m, d_m: off_m, from_m: from, to_m: to, isLine: true }];
+    return [{ name, W_N, length_m, d_m: off_m, from_m: from, to_m: to, isLine: true, roams: false }];
   }
   if (load.kind === 'point' && (load.at_m < from_m || load.at_m > to_m)) return [];
+  const roams = load.kind === 'roaming';
   const middle = load.kind === 'point' ? load.at_m : (from_m + to_m) / 2;
   // The patch lies wholly on the board.
   const d_m = Math.max(off_m, Math.min(patch_m, depth_m) / 2);
   const [from, to] = [middle - patch_m / 2, middle + patch_m / 2];
-  return [{ name, W_N: load.load_N * factor, length_m: patch_m, d_m, from_m: from, to_m: to, isLine: false }];
+  return [
+    { name, W_N: load.load_N * factor, length_m: patch_m, d_m, from_m: from, to_m: to, isLine: false, roams },
+  ];
 }

@@ -30,6 +30,7 @@ export interface EdgeLoad {
   readonly to_m: number;
   /** A line has no depth of its own; anything else stands on a patch. */
   readonly isLine: boolean;
+  readonly roams: boolean;
 }
 
 /** Moment of the strip above the mean of the whole width, N·m/m, and the lines that show it. */
@@ -113,13 +114,18 @@ export class EdgePlate {
     };
   }
 
-  /** Over the last bracket, from a load that stands on the length past it. */
+  /**
+   * Over the last bracket, from a load that stands on the length past it. What a roaming load has less than its weight at the very
+   * end is taken off.
+   */
   pastBracket(load: EdgeLoad, past_m: number, patch_m: number): Excess {
     const short = { ...load, length_m: Math.min(load.length_m, patch_m) };
     const { m_N, steps } = this.inBay(short, asBay * past_m, 0);
+    const c_p = load.roams ? Math.min(patch_m, past_m) : 0;
+    const values = { m_e: m_N, W: load.W_N, c_p, b: this.#part.width_m };
     return {
-      m_N: stripPastBracket.evaluate({ m_e: m_N }),
-      steps: () => [...steps(), work(stripPastBracket, { m_e: m_N }, this.#system)],
+      m_N: stripPastBracket.evaluate(values),
+      steps: () => [...steps(), work(stripPastBracket, values, this.#system)],
     };
   }
 

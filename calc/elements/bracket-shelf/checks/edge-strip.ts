@@ -27,20 +27,25 @@ export function edgeStripCheck(context: Context): Judged[] {
   const [part] = parts;
   if (grain === null || part === undefined || !shelf.actions.some(isOnLine)) return [];
   const plate = new EdgePlate(part, grain, shelf.system);
-  const candidates = context.situations.flatMap((situation) => {
+  let worst: Candidate | null = null;
+  for (const situation of context.situations) {
     const resistance = context.resist(part.material, 'bending', situation.combination.duration);
     const by_Pa = resistance.ok ? resistance.value_Pa : 1;
-    return edgeExcesses(shelf, plate, situation).flatMap((excess): Candidate[] => {
-      if (excess.roaming_N + excess.others_N <= 0) return [];
+    for (const excess of edgeExcesses(shelf, plate, situation)) {
+      if (excess.roaming_N + excess.others_N <= 0) continue;
+      const ratioAt = (M_Nm: number): number => stripStress.evaluate(stressOf(part, excess, M_Nm)) / by_Pa;
+      if (worst !== null && ratioAt(mostMoment(situation, excess)) <= worst.ratio) continue;
       const moment_Nm = momentAt(situation, excess);
-      const ratio = stripStress.evaluate(stressOf(part, excess, moment_Nm)) / by_Pa;
-      return [{ situation, excess, moment_Nm, ratio }];
-    });
-  });
-  const [first, ...rest] = candidates;
-  if (first === undefined) return [];
-  const worst = rest.reduce((a, b) => (b.ratio > a.ratio ? b : a), first);
-  return [judge(context, plate, part, worst)];
+      const ratio = ratioAt(moment_Nm);
+      if (worst === null || ratio > worst.ratio) worst = { situation, excess, moment_Nm, ratio };
+    }
+  }
+  return worst === null ? [] : [judge(context, plate, part, worst)];
+}
+
+/** No less than the moment there, and quickly found. */
+function mostMoment({ forces }: Situation, { at }: EdgeExcess): number {
+  return 'support' in at ? -forces.hogging.value : forces.sagging.value;
 }
 
 /** The largest sagging moment of any bay, or the hogging moment over the bracket. */
