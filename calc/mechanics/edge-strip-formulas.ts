@@ -52,12 +52,12 @@ export const workingWidth = formula({
   source: levy(', fitted; a long narrow board bends at its edge as it twists'),
 });
 
-/** Length of the strip beyond which a longer bay adds no more than to the whole width. */
+/** Length of the strip under a load x from one bracket, beyond which a longer bay adds no more than to the whole width. */
 export const stripLength = formula({
   symbol: 'L_e',
   caption: 'length of the strip',
-  expression: 'min(L, 4 * b_k / (3.141592653589793 * beta))',
-  symbols: { L: 'm', b_k: 'm', beta: '1' },
+  expression: 'min(L * sin(3.141592653589793 * x / L), 4 * b_k / (3.141592653589793 * beta))',
+  symbols: { L: 'm', x: 'm', b_k: 'm', beta: '1' },
   unit: 'm',
   source: levy(', fitted: where the strip has the most above the mean'),
 });

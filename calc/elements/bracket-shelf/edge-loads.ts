@@ -45,7 +45,7 @@ export function edgeExcesses(shelf: Shelf, plate: EdgePlate, situation: Situatio
       if (stretch.left < 0 || stretch.right < 0) continue;
       const { from_m, to_m } = stretch;
       const L_m = to_m - from_m;
-      const standing = worstPlace(plate, others, L_m);
+      const standing = worstPlace(plate, others, stretch);
       const moving = most(roaming.map((load) => plate.inBay(load, L_m, 0)));
       found.push(excess(edge, { from_m, to_m }, moving, standing));
     }
@@ -91,12 +91,23 @@ function most(parts: readonly Excess[]): Excess | null {
 }
 
 /** Under one of the loads that stand in a bay, the others beside it; lines alone are taken at one place. */
-function worstPlace(plate: EdgePlate, loads: readonly EdgeLoad[], L_m: number): Excess[] {
-  const points = loads.filter(({ isLine }) => !isLine).map(({ from_m, to_m }) => (from_m + to_m) / 2);
+function worstPlace(plate: EdgePlate, loads: readonly EdgeLoad[], { from_m, to_m }: Stretch): Excess[] {
+  const L_m = to_m - from_m;
+  const points = loads.filter(({ isLine }) => !isLine).map((load) => (load.from_m + load.to_m) / 2);
   const at = (place: number | null): Excess[] =>
-    loads.map((load) => plate.inBay(load, L_m, place === null ? 0 : away(load, place)));
+    loads.map((load) =>
+      place === null
+        ? plate.inBay(load, L_m, 0)
+        : plate.inBay(load, L_m, away(load, place), within(place - from_m, L_m)),
+    );
   const tried = points.length === 0 ? [at(null)] : points.map(at);
   return tried.reduce((a, b) => (total(b) > total(a) ? b : a));
+}
+
+/** A patch stands at least half its length from a bracket, or in the middle. */
+function within(x_m: number, L_m: number): number {
+  const least_m = Math.min(patch_m, L_m) / 2;
+  return Math.min(Math.max(x_m, least_m), L_m - least_m);
 }
 
 function away({ from_m, to_m, isLine }: EdgeLoad, place: number): number {

@@ -90,11 +90,12 @@ export class EdgePlate {
    *
    * @param L_m length of the bay
    * @param s_m from the place looked at to the nearest part of the load
+   * @param x_m of that place from one of the brackets
    */
-  inBay(load: EdgeLoad, L_m: number, s_m: number): Excess {
-    const beside = this.#strip(load, L_m, s_m, this.#beta);
+  inBay(load: EdgeLoad, L_m: number, s_m: number, x_m = L_m / 2): Excess {
+    const beside = this.#strip(load, [L_m, x_m], s_m, this.#beta);
     if (load.isLine) return beside;
-    const inside = this.#strip(load, L_m, s_m, this.#beta_i);
+    const inside = this.#strip(load, [L_m, x_m], s_m, this.#beta_i);
     return inside.m_N > beside.m_N ? inside : beside;
   }
 
@@ -133,9 +134,9 @@ export class EdgePlate {
     return Math.max(0, 1 - (2 * d_m) / this.#part.width_m);
   }
 
-  #strip(load: EdgeLoad, L: number, s: number, beta: number): Excess {
+  #strip(load: EdgeLoad, [L, x]: readonly [number, number], s: number, beta: number): Excess {
     const isInside = beta !== this.#beta;
-    const length = { L, b_k: this.#b_k, beta };
+    const length = { L, x, b_k: this.#b_k, beta };
     const L_e = stripLength.evaluate(length);
     if (s >= L_e / 2) return { m_N: 0, steps: () => [] };
     const patch = { c: load.length_m, p_e: this.#p_e, d: isInside || load.isLine ? 0 : load.d_m, s };

@@ -69,17 +69,17 @@ const spread: PublishedValue[] = [
 ];
 
 const length: PublishedValue[] = [
-  published(strip.stripLength, { L: 9, b_k: 2, beta: 0.8 }, 10 / Math.PI, {
+  published(strip.stripLength, { L: 9, x: 4.5, b_k: 2, beta: 0.8 }, 10 / Math.PI, {
     memory: true,
     source: 'worked by hand: where log(L) / (π β) − L / (4 b) has its top',
     tolerance: 1e-9,
     why: '4 × 2 / (π × 0.8)',
   }),
-  published(strip.stripLength, { L: 3, b_k: 2, beta: 0.8 }, 3, {
+  published(strip.stripLength, { L: 3, x: 0.5, b_k: 2, beta: 0.8 }, 1.5, {
     memory: true,
-    source: 'worked by hand: the bay where it is shorter',
+    source: 'worked by hand: Σ sin²(n π x / L) / n is log(2 L / π δ · sin(π x / L)) / 2',
     tolerance: 1e-9,
-    why: 'exact',
+    why: '3 × sin(π / 6)',
   }),
 ];
 
