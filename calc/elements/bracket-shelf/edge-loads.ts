@@ -90,18 +90,15 @@ function most(parts: readonly Excess[]): Excess | null {
   );
 }
 
-/** Under one of the loads that stand in a bay, the others beside it; lines alone are taken at one place. */
+/** Under one of the things that stand in a bay, all else beside it; or where the lines in it do most, and they alone. */
 function worstPlace(plate: EdgePlate, loads: readonly EdgeLoad[], { from_m, to_m }: Stretch): Excess[] {
   const L_m = to_m - from_m;
-  const points = loads.filter(({ isLine }) => !isLine).map((load) => (load.from_m + load.to_m) / 2);
-  const at = (place: number | null): Excess[] =>
-    loads.map((load) =>
-      place === null
-        ? plate.inBay(load, L_m, 0)
-        : plate.inBay(load, L_m, away(load, place), within(place - from_m, L_m)),
-    );
-  const tried = points.length === 0 ? [at(null)] : points.map(at);
-  return tried.reduce((a, b) => (total(b) > total(a) ? b : a));
+  const lines = loads.filter(({ isLine }) => isLine).map((line) => plate.inBay(line, L_m, 0));
+  const places = loads.filter(({ isLine }) => !isLine).map((load) => (load.from_m + load.to_m) / 2);
+  const tried = places.map((place) =>
+    loads.map((load) => plate.inBay(load, L_m, away(load, place), within(place - from_m, L_m))),
+  );
+  return [lines, ...tried].reduce((a, b) => (total(b) > total(a) ? b : a));
 }
 
 /** A patch stands at least half its length from a bracket, or in the middle. */
