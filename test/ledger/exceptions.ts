@@ -5,6 +5,12 @@
 export const exceptions: Readonly<Record<string, string>> = {
   'calc/elements/bracket-formulas.ts ratingFromTest':
     "A quotient of two numbers of the bracket's maker; common practice, no source prints a case.",
+  'calc/mechanics/edge-strip-formulas.ts edgePatch':
+    'Fitted, on the safe side, to plates loaded off their edge: test/reference/edge-strip.test.ts holds what comes of it.',
+  'calc/mechanics/edge-strip-formulas.ts stripOverBracket':
+    'Fitted, on the safe side, to plates on three brackets: test/reference/edge-strip.test.ts holds what comes of it.',
+  'calc/mechanics/edge-strip-formulas.ts stripPastBracket':
+    'Fitted, on the safe side, to plates with a free end: test/reference/edge-strip.test.ts holds what comes of it.',
   'calc/mechanics/section-formulas.ts edgeMovement':
     'A plain sum of two movements. Whether they may be summed is a question to the plate model, not to this formula.',
   'calc/mechanics/torsion-formulas.ts endTorque':

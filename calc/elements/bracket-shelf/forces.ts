@@ -147,16 +147,21 @@ export function largestHogging(model: Model, lines: Lines, factor: FactorOf): Pe
   const { supports } = model.prepared.beam;
   let hogging: Peak = { value: 0, at_m: supports[0]?.at_m ?? 0 };
   supports.forEach(({ at_m }, i) => {
-    const moment = extremeOf(
-      model,
-      factor,
-      -1,
-      ({ field }) => field.moments_Nm[i] ?? 0,
-      () => lines.momentMin[i] ?? 0,
-    );
+    const moment = hoggingOver(model, lines, factor, i);
     if (moment < hogging.value) hogging = { value: moment, at_m };
   });
   return hogging;
+}
+
+/** The least moment over a support: hogging is negative. */
+export function hoggingOver(model: Model, lines: Lines, factor: FactorOf, support: number): number {
+  return extremeOf(
+    model,
+    factor,
+    -1,
+    ({ field }) => field.moments_Nm[support] ?? 0,
+    () => lines.momentMin[support] ?? 0,
+  );
 }
 
 /** The largest shear beside a support, on one side of it, up or down. */

@@ -33,6 +33,7 @@ export function checkBracketShelf(
   const judgement = judgeShelf(shelf);
   const { context, spring, movements, wall, judged, checks, verdict, governing, warnings } = judgement;
   const screws = boardScrewsOf(shelf);
+  const grain = checks.some(({ id }) => id === 'edge-strip') ? shelf.board.grain : null;
   const assumptions = [
     ...shelf.assumptions,
     ...(shelf.hold === 'screwed' && screws.assumed ? [`Screws into the board: ${screws.words}.`] : []),
@@ -42,7 +43,10 @@ export function checkBracketShelf(
           'The arms bend: the board is worked out on springs as soft as the arms at their tips, and on rigid arms, and the worse counts.',
         ]),
     ...wall.assumptions,
-    ...new Set(shelf.board.materials.flatMap((material) => material.assumptions)),
+    ...new Set([
+      ...shelf.board.materials.flatMap((material) => material.assumptions),
+      ...(grain?.assumptions ?? []),
+    ]),
   ];
   const analysis = analysisOf(context, movements);
   return Object.freeze({
@@ -74,6 +78,7 @@ export function checkBracketShelf(
       values: provenanceOf(
         [
           ...shelf.board.materials.flatMap((material) => material.provenance),
+          ...(grain?.provenance ?? []),
           ...fixingProvenance(wall.fixing, document.wall, document.brackets.plate?.metal),
         ],
         contents,

@@ -7,6 +7,7 @@ import { bendingCheck } from './checks/bending.ts';
 import { boardScrewsCheck } from './checks/board-screws.ts';
 import { boxSkinCheck } from './checks/box-skin.ts';
 import { bracketCheck, bracketLiftCheck } from './checks/bracket.ts';
+import { edgeStripCheck } from './checks/edge-strip.ts';
 import { wallAnswer, type WallAnswer } from './checks/fixing.ts';
 import { movementChecks } from './checks/movement.ts';
 import { pastBracketCheck } from './checks/past-bracket.ts';
@@ -105,6 +106,7 @@ function solve(shelf: Shelf): Solution {
 function strengthChecks(context: Context): Judged[] {
   return [
     bendingCheck(context),
+    ...edgeStripCheck(context),
     ...shearChecks(context),
     ...torsionCheck(context),
     bearingCheck(context),

@@ -18,7 +18,7 @@ export interface TorqueAtBracket {
 }
 
 /** A stretch of board between two brackets that hold it from turning, or beyond the last one: −1 is a free end. */
-interface Stretch {
+export interface Stretch {
   readonly from_m: number;
   readonly to_m: number;
   readonly left: number;
@@ -75,7 +75,7 @@ export function torquesOf(shelf: Shelf, situation: Situation): TorqueAtBracket[]
 }
 
 /** A board that lifts off a bracket is not held from turning there. */
-function stretchesOf(shelf: Shelf, { solved }: Situation): Stretch[] {
+export function stretchesOf(shelf: Shelf, { solved }: Pick<Situation, 'solved'>): Stretch[] {
   const { stiffness } = solved.model;
   const holding = shelf.positions_m.flatMap((at_m, index) =>
     typeof stiffness === 'number' || stiffness[index] === Infinity ? [{ at_m, index }] : [],

@@ -1,14 +1,10 @@
 import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
-import { findPanel } from '../../catalogue/index.ts';
 import type { DesignCode, Material, MaterialRequest } from '../../codes/design-code.ts';
-import { plateOf, type GrainStiffness, type TopWood } from './top-wood.ts';
+import { panelRatios, plateOf, type GrainStiffness } from '../grain-plate.ts';
+import type { TopWood } from './top-wood.ts';
 
-/** Panels whose Poisson ratio nobody prints. Common practice, no source. */
-const usualPoisson = 0.2;
-/** Stiffness across a panel over that along it, where none is printed: under that of any plywood of the table. */
-const lowRatio = 0.1;
 /** What a top of nobody knows which panel is taken for: the weakest of common ones. */
 const usualPanel = 'particleboard';
 
@@ -49,17 +45,16 @@ export function readTopPanel(
   };
   const reading = code.material(request);
   if (!reading.ok) return reading;
-  const found = findPanel(name, sheet_m);
+  const across = panelRatios(name, sheet_m, reading.material.E_Pa);
   const softwood =
-    found.ok && found.row.family === 'plywood' && found.row.shear_Pa === null
+    across.row?.family === 'plywood' && across.row.shear_Pa === null
       ? code.material({ ...request, material: 'plywood' })
       : null;
   const material =
     softwood?.ok === true ? withShearOf(reading.material, softwood.material) : reading.material;
-  const across = found.ok ? found.row.across : null;
-  const ratio = across === null ? lowRatio : across.modulusOfElasticity_Pa / material.E_Pa;
   const slides = count > 1 && top.bond !== 'structural';
-  const plate = plateOf(material, slides ? sheet_m : top.thickness, ratio, usualPoisson, system, null);
+  const { ratio, poisson } = across;
+  const plate = plateOf(material, slides ? sheet_m : top.thickness, ratio, poisson, system, null);
   const stiffness = slides ? times(plate.stiffness, count) : plate.stiffness;
   return {
     ok: true,
@@ -87,12 +82,7 @@ export function readTopPanel(
               'Nothing is printed for shear in the plane of this plywood or for pressure on its face: what softwood plywood bears, which is weaker (common practice, no source), stands in.',
             ]
           : []),
-        `A Poisson ratio of ${usualPoisson} is taken for the panel (common practice, no source).`,
-        ...(across === null
-          ? [
-              `Nothing is printed across this panel: ${lowRatio} of its stiffness along is taken, and nobody can say what it bears across.`,
-            ]
-          : []),
+        ...across.assumptions,
         ...(count === 1
           ? []
           : [

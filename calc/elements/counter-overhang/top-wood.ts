@@ -4,17 +4,7 @@ import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { findSpecies } from '../../catalogue/index.ts';
 import { woodMovement } from '../../catalogue/wood-movement.ts';
 import type { DesignCode, Material } from '../../codes/design-code.ts';
-import { work } from '../../formula/step.ts';
-import { couplingOfPlate, stiffnessOfPlate, twistingOfPlate } from '../../mechanics/plate-formulas.ts';
-import { stiffnessAcross, usualAcross } from '../../standards/wood-handbook-2021/stiffness.ts';
-
-/** Stiffness of the top as a plate, by its grain. */
-export interface GrainStiffness {
-  readonly along_Nm: number;
-  readonly across_Nm: number;
-  readonly coupling_Nm: number;
-  readonly twisting_Nm: number;
-}
+import { plateOf, woodRatios, type GrainStiffness } from '../grain-plate.ts';
 
 /** The wood of a top, and the top as a plate. */
 export interface TopWood {
@@ -36,6 +26,9 @@ export interface TopWood {
 
 /** Width moved for each percent where the wood is not in the table: the most of any of its woods, that of beech. */
 const mostMovement = 0.00431;
+
+const ringsNotKnown =
+  'How the growth rings stand in the staves is not known: the tangential stiffness is taken for movement, the radial one for stress.';
 
 /** Looks the wood of a top up and makes a plate of it. */
 export function readTopWood(
@@ -60,7 +53,7 @@ export function readTopWood(
   });
   if (!reading.ok) return reading;
   const { material } = reading;
-  const ratios = ratiosOf(top.material);
+  const ratios = woodRatios(top.material);
   const soft = plateOf(material, top.thickness, ratios.tangential, ratios.poisson, system, 'tangential');
   const stiff = plateOf(material, top.thickness, ratios.radial, ratios.poisson, system, 'radial');
   const movement = movementOf(top.material);
@@ -76,100 +69,13 @@ export function readTopWood(
       movement: movement.value,
       steps: [...soft.steps, ...stiff.steps],
       provenance: [...material.provenance, ...ratios.provenance, ...movement.provenance],
-      assumptions: [...material.assumptions, ...ratios.assumptions, ...movement.assumptions],
-    },
-  };
-}
-
-/** A plate of one piece. @param side which side of the growth rings lies across the grain; null for a panel */
-export function plateOf(
-  { E_Pa, torsionG_Pa }: Material,
-  t: number,
-  r_A: number,
-  nu_LT: number,
-  system: UnitSystem,
-  side: 'tangential' | 'radial' | null,
-): { readonly stiffness: GrainStiffness; readonly across_Pa: number; readonly steps: readonly Step[] } {
-  const named = (wood: string, panel: string): string => (side === null ? panel : `${wood}, ${side}`);
-  const E_A = work(
-    stiffnessAcross,
-    { r_A, E_L: E_Pa },
-    system,
-    named('stiffness across the grain', 'stiffness across the panel'),
-  );
-  const along = work(
-    stiffnessOfPlate,
-    { E: E_Pa, t, nu_LT, r_A },
-    system,
-    side === null ? 'plate along the panel' : `plate along the grain, ${side} side across it`,
-  );
-  const across = work(
-    stiffnessOfPlate,
-    { E: E_A.value, t, nu_LT, r_A },
-    system,
-    named('plate across the grain', 'plate across the panel'),
-  );
-  const coupling = work(couplingOfPlate, { nu_LT, D_A: across.value }, system);
-  const twisting = work(twistingOfPlate, { G: torsionG_Pa, t }, system);
-  return {
-    stiffness: {
-      along_Nm: along.value,
-      across_Nm: across.value,
-      coupling_Nm: coupling.value,
-      twisting_Nm: twisting.value,
-    },
-    across_Pa: E_A.value,
-    steps: [E_A, along, across, coupling, twisting].map(({ step }) => step),
-  };
-}
-
-interface Ratios {
-  readonly tangential: number;
-  readonly radial: number;
-  readonly poisson: number;
-  readonly provenance: readonly ProvenanceValue[];
-  readonly assumptions: readonly string[];
-}
-
-/** Ratios across the grain as printed for the wood; where a wood has none, the ends of the range of common woods. */
-function ratiosOf(name: string | undefined): Ratios {
-  const found = findSpecies(name ?? 'not sure');
-  const wood = found.ok ? found.row.name : 'the wood';
-  const printed = found.ok ? found.row.elastic : null;
-  const tangential = printed?.ET_over_EL ?? null;
-  const radial = printed?.ER_over_EL ?? null;
-  if (printed === null || tangential === null || radial === null) {
-    const usual = usualAcross;
-    return {
-      ...usual,
-      provenance: [],
       assumptions: [
-        `No stiffness across the grain is printed for ${wood}: ${usual.tangential} and ${usual.radial} of that along the grain are taken, the ends of the range of common woods; the worse counts.`,
+        ...material.assumptions,
+        ...(ratios.isPrinted ? [ringsNotKnown] : []),
+        ...ratios.assumptions,
+        ...movement.assumptions,
       ],
-    };
-  }
-  const isBorrowed = found.ok && printed.species.toLowerCase() !== found.row.name.toLowerCase();
-  return {
-    tangential,
-    radial,
-    poisson: printed.nu_LT ?? usualAcross.poisson,
-    provenance: [
-      {
-        what: `${wood}: stiffness across the grain over that along it, tangential and radial; Poisson ratio LT`,
-        value: `${tangential}, ${radial}; ${printed.nu_LT ?? usualAcross.poisson}`,
-        source: printed.source,
-        provenance: printed.provenance,
-      },
-    ],
-    assumptions: [
-      'How the growth rings stand in the staves is not known: the tangential stiffness is taken for movement, the radial one for stress.',
-      ...(isBorrowed
-        ? [`The stiffness across the grain of ${wood} follows the printed ratios of ${printed.species}.`]
-        : []),
-      ...(printed.nu_LT === null
-        ? [`No Poisson ratio is printed for ${wood}: ${usualAcross.poisson} is taken.`]
-        : []),
-    ],
+    },
   };
 }
 

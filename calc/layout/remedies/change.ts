@@ -50,6 +50,7 @@ export const effortOf: Readonly<Record<RemedyKind, number>> = {
 
 const board = [
   'bending',
+  'edge-strip',
   'shear',
   'glue-line',
   'torsion',
