@@ -1,4 +1,5 @@
-import { addToBand, factorBand, type SymmetricBand } from './band-factor.ts';
+import { addToBand, type SymmetricBand } from './band.ts';
+import { factorBand } from './band-factor.ts';
 import { solveBand, solveBandForAll } from './band-solve.ts';
 import { loadVector, type PlaceShape, type PlateLoad } from './plate-load.ts';
 import { nodeCount, nodeOf, type PlateMesh } from './mesh.ts';

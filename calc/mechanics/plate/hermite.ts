@@ -59,3 +59,6 @@ export function hermite(s: number, h: number, order: 0 | 1 | 2): readonly [numbe
     return [(6 * s * s - 6 * s) / h, 1 - 4 * s + 3 * s * s, (6 * s - 6 * s * s) / h, 3 * s * s - 2 * s];
   return [(12 * s - 6) / h ** 2, (6 * s - 4) / h, (6 - 12 * s) / h ** 2, (6 * s - 2) / h];
 }
+
+/** Gauss's two places of a side, which integrate cubics exactly. */
+export const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;

@@ -1,8 +1,8 @@
 import { hullOf, type Point } from '../hull.ts';
 import { addRigid } from './free-plate.ts';
 import { movementAtShape, type Resultant } from './plate-load.ts';
-import { signOf, type HeldPlate } from './supports.ts';
-import { copyOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
+import { signOf, type HeldPlate, type PlateSupport } from './supports.ts';
+import { columnOf, copyOf, diagonalOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
 
 /** A load on a held plate, ready to be put on it: its movements on the three springs, and its resultant. */
 export interface PreparedLoad {
@@ -58,26 +58,11 @@ export function standerOf(held: HeldPlate): Stander {
     : null;
   let exchanges = Infinity;
   let tableau: Tableau = tableauOf(size, matrix);
-  /** Every support in touch; null where that is a mechanism. */
-  let fresh: Tableau | null | undefined;
   const isFull = new Uint8Array(size);
 
-  const onSupports = (isIn: (index: number) => boolean): Tableau | null => {
-    const made = tableauOf(size, matrix);
-    for (let i = 0; i < count; i++) if (isIn(i)) exchange(made, i);
-    for (let k = count; k < size; k++) {
-      const scale = supports.reduce((sum, support) => sum + levers(support, k - count) ** 2, 0);
-      const pivot = made.entries[k * size + k] ?? 0;
-      if (!(Math.abs(pivot) > 1e-9 * scale * stiffest(held))) return null;
-      exchange(made, k);
-    }
-    return made;
-  };
   const rebuild = (): boolean => {
-    if (fresh === undefined) fresh = onSupports(() => true);
     const active = tableau.exchanged;
-    const made =
-      exchanges < Infinity ? onSupports((i) => active[i] === 1) : fresh === null ? null : copyOf(fresh);
+    const made = exchanges < Infinity ? onSupports(held, (i) => active[i] === 1) : onAllSupports(held);
     exchanges = made === null ? Infinity : 0;
     tableau = made ?? tableau;
     return made !== null;
@@ -92,8 +77,6 @@ export function standerOf(held: HeldPlate): Stander {
     forget();
     return { stands: false };
   };
-  const levers = (support: { readonly x_m: number; readonly y_m: number }, k: number): number =>
-    [1, support.x_m, support.y_m][k] ?? 0;
   const swap = (index: number): void => {
     exchange(tableau, index);
     exchanges++;
@@ -114,9 +97,8 @@ export function standerOf(held: HeldPlate): Stander {
     const gapTolerance =
       1e-10 * constant.subarray(0, count).reduce((most, each) => Math.max(most, Math.abs(each)), 0);
 
-    const move = (column: number, step: number): void => {
-      for (let i = 0; i < size; i++)
-        values[i] = (values[i] ?? 0) + step * (tableau.entries[i * size + column] ?? 0);
+    const move = (column: Float64Array, step: number): void => {
+      for (let i = 0; i < size; i++) values[i] = (values[i] ?? 0) + step * (column[i] ?? 0);
     };
     const letIn = (index: number, before: number): void => {
       swap(index);
@@ -132,7 +114,7 @@ export function standerOf(held: HeldPlate): Stander {
       if (!wantsIn(i)) continue;
       const gap = values[i] ?? 0;
       letIn(i, given[i] ?? 0);
-      move(i, -gap);
+      move(columnOf(tableau, i), -gap);
       i = -1;
     }
 
@@ -142,18 +124,19 @@ export function standerOf(held: HeldPlate): Stander {
       let gap = 0;
       for (;;) {
         steps++;
-        const own = tableau.entries[worst.index * size + worst.index] ?? 0;
+        const column = columnOf(tableau, worst.index);
+        const own = column[worst.index] ?? 0;
         const stiffness = own * (matrix[worst.index * size + worst.index] ?? 0);
         const missing = worst.target - (values[worst.index] ?? 0);
         const reached = stiffness > leastStiffness ? missing / own : Infinity;
         const full = Math.abs(reached) < span_m ? reached : worst.direction * Infinity;
-        const block = firstBlock(tableau, count, isFull, values, worst.index, worst.direction);
+        const block = firstBlock(tableau, count, isFull, values, column, worst.direction);
         if (!Number.isFinite(full) && block === undefined) {
           forget();
           return { stands: false };
         }
         const step = block !== undefined && Math.abs(block.step) < Math.abs(full) ? block.step : full;
-        move(worst.index, step);
+        move(column, step);
         gap += step;
         if (block !== undefined && step === block.step) {
           letIn(block.index, isFull[block.index] === 1 ? (supports[block.index]?.most_N ?? 0) : 0);
@@ -257,23 +240,52 @@ function worstForce(
 
 /** The gap that closes first while a support is let go. */
 function firstBlock(
-  { size, entries, exchanged }: Tableau,
+  { exchanged }: Tableau,
   count: number,
   isFull: Uint8Array,
   values: Float64Array,
-  column: number,
+  column: Float64Array,
   direction: 1 | -1,
 ): { readonly index: number; readonly step: number } | undefined {
   let first: { readonly index: number; readonly step: number } | undefined;
   for (let i = 0; i < count; i++) {
     if (exchanged[i] === 1) continue;
-    const change = direction * (entries[i * size + column] ?? 0);
+    const change = direction * (column[i] ?? 0);
     const closes = isFull[i] === 1 ? change > 1e-13 : change < -1e-13;
     if (!closes) continue;
     const step = direction * Math.max(0, -(values[i] ?? 0) / change);
     if (first === undefined || Math.abs(step) < Math.abs(first.step)) first = { index: i, step };
   }
   return first;
+}
+
+/** Every support in touch, by the matrix they were told from; null where that is a mechanism. */
+const known = new WeakMap<Float64Array, Tableau | null>();
+
+/** A tableau of its own with every support in touch; null where that is a mechanism. */
+function onAllSupports(held: HeldPlate): Tableau | null {
+  const found = known.get(held.matrix);
+  const made = found === undefined ? onSupports(held, () => true) : found;
+  known.set(held.matrix, made);
+  return made === null ? null : copyOf(made);
+}
+
+/** With some supports in touch; null where that is a mechanism. */
+function onSupports(held: HeldPlate, isIn: (index: number) => boolean): Tableau | null {
+  const { supports, matrix } = held;
+  const count = supports.length;
+  const made = tableauOf(count + 3, matrix);
+  for (let i = 0; i < count; i++) if (isIn(i)) exchange(made, i);
+  for (let k = 0; k < 3; k++) {
+    const scale = supports.reduce((sum, support) => sum + leverOf(support, k) ** 2, 0);
+    if (!(Math.abs(diagonalOf(made, count + k)) > 1e-9 * scale * stiffest(held))) return null;
+    exchange(made, count + k);
+  }
+  return made;
+}
+
+function leverOf({ x_m, y_m }: PlateSupport, k: number): number {
+  return [1, x_m, y_m][k] ?? 0;
 }
 
 function stiffest({ supports, matrix }: HeldPlate): number {

@@ -1,4 +1,4 @@
-import { addToBand, emptyBand, type SymmetricBand } from './band-factor.ts';
+import { addToBand, emptyBand, type SymmetricBand } from './band.ts';
 import { curvatureOfSide, massOfSide, slopeOfSide, valueTimesCurvature, type SideMatrix } from './hermite.ts';
 import { nodeCount, nodeOf, sideAt, type PlateMesh } from './mesh.ts';
 
