@@ -97,10 +97,10 @@ function settle(
   allServed: readonly Served[],
 ): void {
   for (let round = 0; round < roundsOnLines; round++) {
-    for (const [bound, worst] of trial.cases) {
-      const cases = [...worst]
-        .filter(([name]) => /^(?:along|across|rail) [12]$/.test(name))
-        .flatMap(([, { served, people }]) =>
+    for (const [bound, byPeople] of trial.byPeople) {
+      const cases = byPeople
+        .flatMap((worst) => (['along', 'across', 'rail'] as const).flatMap((name) => worst.get(name) ?? []))
+        .flatMap(({ served, people }) =>
           ontoLines(walks, people, mesh).map((next) => ({ served, people: next })),
         );
       trial.tryCases(inOrder(cases), bound);
@@ -143,10 +143,10 @@ function worstPeople({ onBound }: Trial): Standing[] {
 }
 
 /** The cases that are the worst of some effect with as many people, or tip the top, on each bound. */
-function casesOf({ cases, tips }: Trial): [Bound, Case[]][] {
-  return [...cases].map(([bound, worst]) => {
+function casesOf({ byPeople, tips }: Trial): [Bound, Case[]][] {
+  return [...byPeople].map(([bound, worst]) => {
     const tipping = tips.get(bound);
-    const all = [...worst.values(), ...(tipping === undefined ? [] : [tipping])];
+    const all = [...worst.flatMap((each) => [...each.values()]), ...(tipping === undefined ? [] : [tipping])];
     return [bound, all.map(({ served, people }) => ({ served, people }))];
   });
 }

@@ -124,15 +124,24 @@ export function placeOf({ x_m, y_m }: Spot): string {
   return `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`;
 }
 
-/** Two loads at once. */
-export function together(a: PreparedLoad, b: PreparedLoad | null, share = 1): PreparedLoad {
+/**
+ * Two loads at once.
+ *
+ * @param room where the field of both is put; a place of its own where none is given
+ */
+export function together(
+  a: PreparedLoad,
+  b: PreparedLoad | null,
+  share = 1,
+  room?: Float64Array,
+): PreparedLoad {
   if (b === null) return a;
   const resultant: Resultant = [
     a.resultant[0] + share * b.resultant[0],
     a.resultant[1] + share * b.resultant[1],
     a.resultant[2] + share * b.resultant[2],
   ];
-  const field = new Float64Array(a.field.length);
+  const field = room ?? new Float64Array(a.field.length);
   for (let k = 0; k < field.length; k++) field[k] = (a.field[k] ?? 0) + share * (b.field[k] ?? 0);
   return { field, resultant };
 }

@@ -12,21 +12,27 @@ export function solveBandForAll(factor: SymmetricBand, rights: Float64Array[]): 
   const sides = new Float64Array(together * size);
   for (let k = 0; k < rights.length; k += together) {
     const some = rights.slice(k, k + together);
-    let first = size;
     sides.fill(0);
     some.forEach((right, side) => {
-      let own = 0;
-      while (own < size && right[own] === 0) own++;
-      for (let i = own; i < size; i++) sides[together * i + side] = right[i] ?? 0;
-      first = Math.min(first, own);
+      for (let i = 0; i < size; i++) sides[together * i + side] = right[i] ?? 0;
     });
-    solveForward(factor, sides.subarray(together * first), first, size);
-    solveBackward(factor, sides);
+    solveTogether(factor, sides);
     some.forEach((right, side) => {
       for (let i = 0; i < size; i++) right[i] = sides[together * i + side] ?? 0;
     });
   }
   return rights;
+}
+
+/** Solves in place for four right-hand sides whose numbers lie side by side, row by row. */
+export function solveTogether(factor: SymmetricBand, sides: Float64Array): Float64Array {
+  const { size } = factor;
+  let first = 0;
+  while (first < sides.length && sides[first] === 0) first++;
+  first = Math.floor(first / together);
+  solveForward(factor, sides.subarray(together * first), first, size);
+  solveBackward(factor, sides);
+  return sides;
 }
 
 /**

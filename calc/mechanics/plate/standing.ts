@@ -1,5 +1,4 @@
 import { hullOf, type Point } from '../hull.ts';
-import { addRigid } from './free-plate.ts';
 import { movementAtShape, type Resultant } from './plate-load.ts';
 import { signOf, type HeldPlate, type PlateSupport } from './supports.ts';
 import { columnOf, copyOf, diagonalOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
@@ -165,39 +164,6 @@ export function standerOf(held: HeldPlate): Stander {
   };
 }
 
-/** The movements of a plate that stands. */
-export function fieldOfStanding(
-  { plate, supports, fields }: HeldPlate,
-  load: PreparedLoad,
-  { forces_N, rigid }: Extract<Standing, { stands: true }>,
-): Float64Array {
-  const field = Float64Array.from(load.field);
-  const acting = supports.flatMap((support, i) => {
-    const [force, unit] = [signOf(support) * (forces_N[i] ?? 0), fields[i]];
-    return force === 0 || unit === undefined ? [] : [{ force, unit }];
-  });
-  for (let i = 0; i < acting.length; i += 4) {
-    const [a = idle(field), b = idle(field), c = idle(field), d = idle(field)] = acting.slice(i, i + 4);
-    addFour(field, [a.unit, b.unit, c.unit, d.unit], [a.force, b.force, c.force, d.force]);
-  }
-  addRigid(field, plate.mesh, rigid);
-  return field;
-}
-
-function idle(field: Float64Array): { readonly force: number; readonly unit: Float64Array } {
-  return { force: 0, unit: field };
-}
-
-/** Adds four fields at once: each number is fetched and put back once for the four. */
-function addFour(
-  field: Float64Array,
-  [a, b, c, d]: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
-  [p, q, r, s]: readonly [number, number, number, number],
-): void {
-  for (let k = 0; k < field.length; k++)
-    field[k] = (field[k] ?? 0) + p * (a[k] ?? 0) + q * (b[k] ?? 0) + (r * (c[k] ?? 0) + s * (d[k] ?? 0));
-}
-
 /** Whether the middle of a load lies over the supports: on supports that only push nothing else can stand. */
 function isOver(outline: readonly Point[], [total, alongX, alongY]: Resultant): boolean {
   return outline.every(([x, y], index) => {
@@ -301,16 +267,20 @@ function isSound(
 ): boolean {
   const count = supports.length;
   const size = count + 3;
-  const unknowns = new Float64Array(size);
-  unknowns.set(forces_N);
-  unknowns.set(rigid, count);
-  for (let i = 0; i < size; i++) {
-    let [sum, scale] = [constant[i] ?? 0, Math.abs(constant[i] ?? 0)];
-    for (let j = 0; j < size; j++) {
-      const term = (matrix[i * size + j] ?? 0) * (unknowns[j] ?? 0);
-      sum += term;
-      scale += Math.abs(term);
+  const sums = Float64Array.from(constant);
+  const scales = constant.map(Math.abs);
+  for (let j = 0; j < size; j++) {
+    const unknown = j < count ? (forces_N[j] ?? 0) : (rigid[j - count] ?? 0);
+    if (unknown === 0) continue;
+    // The matrix is symmetric: its row is its column.
+    for (let i = 0, at = j * size; i < size; i++, at++) {
+      const term = (matrix[at] ?? 0) * unknown;
+      sums[i] = (sums[i] ?? 0) + term;
+      scales[i] = (scales[i] ?? 0) + Math.abs(term);
     }
+  }
+  for (let i = 0; i < size; i++) {
+    const [sum, scale] = [sums[i] ?? 0, scales[i] ?? 0];
     const off = Math.abs(sum) <= accuracy * scale ? 0 : sum;
     const [force, most] = [forces_N[i] ?? 0, supports[i]?.most_N ?? Infinity];
     const mayLift = i < count && force === 0;
