@@ -1,4 +1,4 @@
-import { fieldsUnder, fieldUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
+import { fieldsUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import type { Overhang } from './overhang.ts';
@@ -158,32 +158,26 @@ export interface EvenLoads {
 /** Every combination and every field begins with them. */
 const known = new WeakMap<FreePlate, EvenLoads>();
 
-/** Own weight and what is served on a top, each arrangement solved once. */
+/** Own weight and what is served on a top, solved together. */
 export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
   const held = known.get(model.plate);
   if (held !== undefined) return held;
-  const prepared = (loads: readonly PlateLoad[]): PreparedLoad => ({
-    field: fieldUnder(model.plate, loads),
-    resultant: resultantOf(loads),
-  });
-  const own = prepared([ownWeight(overhang)]);
-  const alone = once((served: Served): PreparedLoad | null => {
-    const loads = servedLoads(overhang, served);
-    return loads.length === 0 ? null : prepared(loads);
-  });
-  const made: EvenLoads = { own, alone, all: once((served) => together(own, alone(served))) };
+  const arrangements = servedOn(overhang)
+    .map((served) => [served, servedLoads(overhang, served)] as const)
+    .filter(([, loads]) => loads.length > 0);
+  const each = [[ownWeight(overhang)], ...arrangements.map(([, loads]) => loads)];
+  const [own, ...alone] = fieldsUnder(model.plate, each).map((field, index): PreparedLoad => ({
+    field,
+    resultant: resultantOf(each[index] ?? []),
+  }));
+  if (own === undefined) throw new RangeError('a top has a weight');
+  const byServed = new Map(arrangements.map(([served], index) => [served, alone[index] ?? null]));
+  const all = new Map([...byServed].map(([served, load]) => [served, together(own, load)]));
+  const made: EvenLoads = {
+    own,
+    alone: (served) => byServed.get(served) ?? null,
+    all: (served) => all.get(served) ?? own,
+  };
   known.set(model.plate, made);
   return made;
-}
-
-/** A function that works each answer out once. */
-function once<T>(make: (served: Served) => T): (served: Served) => T {
-  const made = new Map<Served, T>();
-  return (served) => {
-    const held = made.get(served);
-    if (held !== undefined) return held;
-    const fresh = make(served);
-    made.set(served, fresh);
-    return fresh;
-  };
 }

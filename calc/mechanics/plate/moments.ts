@@ -145,9 +145,11 @@ export function averagedMoment(
 ): number {
   const { mesh } = moments;
   const values = valuesOf(moments, way);
-  const [lines, here] = way === 'x' ? [mesh.y_m, j] : [mesh.x_m, i];
-  const first = way === 'x' ? nodeOf(mesh, i, 0) : nodeOf(mesh, 0, j);
-  const step = (way === 'x' ? nodeOf(mesh, i, 1) : nodeOf(mesh, 1, j)) - first;
+  const isAlongX = way === 'x';
+  const lines = isAlongX ? mesh.y_m : mesh.x_m;
+  const here = isAlongX ? j : i;
+  const first = isAlongX ? nodeOf(mesh, i, 0) : nodeOf(mesh, 0, j);
+  const step = (isAlongX ? nodeOf(mesh, i, 1) : nodeOf(mesh, 1, j)) - first;
   const end = lines[lines.length - 1] ?? 0;
   const width = Math.min(width_m, end);
   const from = Math.min(Math.max(0, (lines[here] ?? 0) - width / 2), end - width);
@@ -156,9 +158,12 @@ export function averagedMoment(
   while (k > 0 && (lines[k] ?? 0) > from) k--;
   let sum = 0;
   for (; k + 1 < lines.length && (lines[k] ?? Infinity) < to; k++) {
-    const [start, stop] = [lines[k] ?? 0, lines[k + 1] ?? 0];
-    const [low, high] = [values[first + k * step] ?? 0, values[first + (k + 1) * step] ?? 0];
-    const [a, b] = [Math.max(start, from), Math.min(stop, to)];
+    const start = lines[k] ?? 0;
+    const stop = lines[k + 1] ?? 0;
+    const low = values[first + k * step] ?? 0;
+    const high = values[first + (k + 1) * step] ?? 0;
+    const a = Math.max(start, from);
+    const b = Math.min(stop, to);
     // Straight between the nodes: the mean of a stretch is the value in its middle.
     sum += (b - a) * (low + ((high - low) * ((a + b) / 2 - start)) / (stop - start));
   }
