@@ -67,22 +67,33 @@ interface Around {
 function peakOf(moments: PlateMoments, way: 'x' | 'y', width_m: number, near?: Around): Effect {
   const { mesh } = moments;
   const values = way === 'x' ? moments.x_Nmpm : moments.y_Nmpm;
-  const isIn = (lines: readonly number[], k: number, middle_m: number | undefined): boolean =>
-    near === undefined || Math.abs((lines[k] ?? 0) - (middle_m ?? 0)) <= near.around_m;
-  const columns = [...mesh.x_m.keys()].filter((i) => isIn(mesh.x_m, i, near?.x_m));
-  const rows = [...mesh.y_m.keys()].filter((j) => isIn(mesh.y_m, j, near?.y_m));
-  const raw = (i: number, j: number): number => Math.abs(values[nodeOf(mesh, i, j)] ?? 0);
+  const [fromI, toI] = linesNear(mesh.x_m, near?.x_m, near?.around_m);
+  const [fromJ, toJ] = linesNear(mesh.y_m, near?.y_m, near?.around_m);
   let most = 0;
-  for (const i of columns) for (const j of rows) most = Math.max(most, raw(i, j));
+  for (let i = fromI; i < toI; i++)
+    for (let j = fromJ; j < toJ; j++) most = Math.max(most, Math.abs(values[nodeOf(mesh, i, j)] ?? 0));
   let peak: Effect = { value: 0, x_m: 0, y_m: 0 };
-  for (const i of columns) {
-    for (const j of rows) {
-      if (raw(i, j) < worthAveraging * most) continue;
+  for (let i = fromI; i < toI; i++) {
+    for (let j = fromJ; j < toJ; j++) {
+      if (Math.abs(values[nodeOf(mesh, i, j)] ?? 0) < worthAveraging * most) continue;
       const value = Math.abs(averagedMoment(moments, way, [i, j], width_m));
       if (value > peak.value) peak = { value, x_m: mesh.x_m[i] ?? 0, y_m: mesh.y_m[j] ?? 0 };
     }
   }
   return peak;
+}
+
+/** Numbers of the first line within reach of a place, and of the first one beyond it; all lines about no place. */
+function linesNear(
+  lines: readonly number[],
+  middle_m = 0,
+  reach_m = Infinity,
+): readonly [from: number, to: number] {
+  let from = 0;
+  let to = lines.length;
+  while (from < to && Math.abs((lines[from] ?? 0) - middle_m) > reach_m) from++;
+  while (to > from && Math.abs((lines[to - 1] ?? 0) - middle_m) > reach_m) to--;
+  return [from, to];
 }
 
 /** A place with less than this share of the raw peak has no higher average. */
@@ -108,44 +119,6 @@ function curvatureOf(
     if (value > peak.value) peak = { value, x_m: bar.at, y_m };
   });
   return peak;
-}
-
-/**
- * Largest movement along each free edge, down; `before` is taken off. A corner that stands out past two sides of the base
- * belongs to the side past which it stands out farther.
- */
-export function edgeEffects(
-  { base }: Pick<Overhang, 'base'>,
-  mesh: PlateMesh,
-  edges: readonly FreeEdge[],
-  field: Float64Array,
-  before: Float64Array,
-): Map<EffectName, Effect> {
-  const effects = new Map<EffectName, Effect>();
-  const [lastX, lastY] = [mesh.x_m.length - 1, mesh.y_m.length - 1];
-  const outOf = (name: FreeEdge['name']): number => edges.find((each) => each.name === name)?.out_m ?? 0;
-  for (const { name, out_m } of edges) {
-    const isAlongX = name === 'stool' || name === 'back';
-    const lines = isAlongX ? mesh.x_m : mesh.y_m;
-    const [from_m, to_m] = isAlongX ? [base.from_m, base.to_m] : [base.back_m, base.front_m];
-    const [first, last] = isAlongX ? (['left', 'right'] as const) : (['back', 'stool'] as const);
-    /** Along the stool edge and the back where both stand out alike. */
-    const isOwn = (other: FreeEdge['name']): boolean =>
-      isAlongX ? out_m >= outOf(other) - 1e-6 : out_m > outOf(other) + 1e-6;
-    const [startsBefore, endsBeyond] = [isOwn(first), isOwn(last)];
-    let worst: Effect = { value: 0, x_m: 0, y_m: 0 };
-    lines.forEach((line, k) => {
-      if (line < from_m - 1e-6 && !startsBefore) return;
-      if (line > to_m + 1e-6 && !endsBeyond) return;
-      const [i, j] = isAlongX ? [k, name === 'stool' ? lastY : 0] : [name === 'right' ? lastX : 0, k];
-      const dof = 4 * nodeOf(mesh, i, j);
-      const moved = (field[dof] ?? 0) - (before[dof] ?? 0);
-      const value = isAlongX ? Math.abs(moved) : Math.max(0, moved);
-      if (value > worst.value) worst = { value, x_m: mesh.x_m[i] ?? 0, y_m: mesh.y_m[j] ?? 0 };
-    });
-    effects.set(`edge ${name}`, worst);
-  }
-  return effects;
 }
 
 /** How far the top rises off its base, at the farthest. */
@@ -174,24 +147,14 @@ export function forceEffects(
 ): Map<EffectName, Effect> {
   const { top, base, person } = overhang;
   const effects = new Map<EffectName, Effect>();
-  const raise = (
-    name: EffectName,
-    value: number,
-    { x_m, y_m }: { x_m: number; y_m: number },
-    adds = false,
-  ): void => {
-    const held = effects.get(name);
-    if (adds) effects.set(name, { value: (held?.value ?? 0) + value, x_m, y_m });
-    else if (held === undefined || value > held.value) effects.set(name, { value, x_m, y_m });
-  };
   supports.forEach((support, index) => {
     const force = forces_N[index] ?? 0;
     const carrier = carriers[index];
     if (carrier === undefined) return;
-    if (carrier.kind === 'screw') raise('screw', force, support);
+    if (carrier.kind === 'screw') raise(effects, 'screw', force, support);
     else if (carrier.kind === 'prop') {
-      raise(`prop ${carrier.index}`, force, support, true);
-      raise(`prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support, true);
+      add(effects, `prop ${carrier.index}`, force, support);
+      add(effects, `prop couple ${carrier.index}`, force * (support.y_m - base.front_m), support);
     }
   });
   railEffects(overhang, supports, carriers, forces_N).forEach((effect, name) => effects.set(name, effect));
@@ -199,9 +162,19 @@ export function forceEffects(
     const { force_Npm, support } = largestLineForce(parts, forces_N, person?.patch_m ?? usual.patch_m);
     const place = supports[support];
     if (place === undefined) return;
-    raise('rail', force_Npm, place);
-    if ((runs === 'x') === top.isAlong) raise('rolling', force_Npm, place);
-    raise(`rail on line ${index}`, force_Npm, place);
+    raise(effects, 'rail', force_Npm, place);
+    if ((runs === 'x') === top.isAlong) raise(effects, 'rolling', force_Npm, place);
+    raise(effects, `rail on line ${index}`, force_Npm, place);
   });
   return effects;
+}
+
+type Effects = Map<EffectName, Effect>;
+
+function raise(effects: Effects, name: EffectName, value: number, { x_m, y_m }: Omit<Effect, 'value'>): void {
+  if (value > (effects.get(name)?.value ?? -Infinity)) effects.set(name, { value, x_m, y_m });
+}
+
+function add(effects: Effects, name: EffectName, value: number, { x_m, y_m }: Omit<Effect, 'value'>): void {
+  effects.set(name, { value: (effects.get(name)?.value ?? 0) + value, x_m, y_m });
 }

@@ -49,18 +49,14 @@ export function railEffects(
   const stretches = stretchesOf(base);
   for (const rail of hasHeight ? judgedRails(overhang) : (['front'] as const)) {
     const carried = stretches.map(() => ({ load_N: 0, moment_Nm: 0, most_N: 0, place: { x_m: 0, y_m: 0 } }));
-    supports.forEach((support, index) => {
-      const carrier = carriers[index];
-      if (carrier?.kind !== rail) return;
-      for (const { span, share } of spansAt(base, support.x_m, carrier.length_m)) {
-        const each = carried[span];
-        if (each === undefined) continue;
-        const part_N = share * (forces_N[index] ?? 0);
-        each.load_N += part_N;
-        each.moment_Nm += part_N * (support.x_m - (stretches[span]?.from_m ?? 0));
-        if (part_N >= each.most_N) [each.most_N, each.place] = [part_N, support];
-      }
-    });
+    for (const { kind, index, place, span, share } of partsOf(base, supports, carriers)) {
+      const each = carried[span];
+      if (kind !== rail || each === undefined) continue;
+      const part_N = share * (forces_N[index] ?? 0);
+      each.load_N += part_N;
+      each.moment_Nm += part_N * (place.x_m - (stretches[span]?.from_m ?? 0));
+      if (part_N >= each.most_N) [each.most_N, each.place] = [part_N, place];
+    }
     carried.forEach(({ load_N, moment_Nm, place: { x_m, y_m } }, k) => {
       effects.set(`${rail} span ${k}`, { value: load_N, x_m, y_m });
       if (!hasHeight) return;
@@ -68,6 +64,35 @@ export function railEffects(
     });
   }
   return effects;
+}
+
+/** What a place of support puts on a stretch of its rail. */
+interface Part {
+  readonly kind: RailName;
+  readonly index: number;
+  readonly place: Place;
+  readonly span: number;
+  readonly share: number;
+}
+
+/** Asked for under load after load. */
+const known = new WeakMap<readonly Carrier[], readonly Part[]>();
+
+function partsOf(
+  base: Overhang['base'],
+  supports: readonly Place[],
+  carriers: readonly Carrier[],
+): readonly Part[] {
+  const held = known.get(carriers);
+  if (held !== undefined) return held;
+  const made = supports.flatMap((place, index): Part[] => {
+    const carrier = carriers[index];
+    if (carrier?.kind !== 'front' && carrier?.kind !== 'back') return [];
+    const { kind, length_m } = carrier;
+    return spansAt(base, place.x_m, length_m).map((each) => ({ ...each, kind, index, place }));
+  });
+  known.set(carriers, made);
+  return made;
 }
 
 /**

@@ -80,7 +80,7 @@ function effectsOf({ onBound }: Trial): OnBound[] {
 function inOtherWays(
   overhang: Overhang,
   fine: TopModel,
-  { cases, onBound }: Trial,
+  { byPeople, onBound }: Trial,
   walks: readonly Walk[],
 ): OnBound[] {
   return variantsOf(overhang, fine).flatMap((each) => {
@@ -88,7 +88,7 @@ function inOtherWays(
     const pull_N = onBound.get(bound)?.get('screw')?.value ?? 0;
     if (variant === 'firm-screws' && pull_N < (1 - fullness) * screw_N) return [];
     const trial = trialOf(overhang, { ...fine, bounds: [each] }, variant);
-    const worst = [...(cases.get(bound)?.values() ?? [])];
+    const worst = (byPeople.get(bound) ?? []).flatMap((effects) => [...effects.values()]);
     trial.tryCases(inOrder(worst.map(({ served, people }) => ({ served, people }))));
     for (const step of variant === 'bent-rails' ? bentSteps_m : []) {
       const most = [...(trial.onBound.get(bound) ?? [])].filter(([name]) => name.includes('edge '));
@@ -135,6 +135,9 @@ function walkAbout(
   tryAt(worstPeople(scouting), allServed);
 }
 
+/** Effects that change most from one place to the next. */
+const sharpest = ['along', 'across', 'rail', 'rolling'] as const;
+
 /**
  * The coarse mesh tells of some effects only roughly, and of moments at its own lines: their places are found on the fine
  * one. From the worst with one person, and from the worst with two, people are moved to where they stand on its lines.
@@ -146,10 +149,11 @@ function settle(
   allServed: readonly Served[],
 ): void {
   for (let round = 0; round < roundsOnLines; round++) {
-    for (const [bound, worst] of trial.cases) {
-      const cases = [...worst]
-        .filter(([name]) => /^(?:along|across|rail|rolling) [12]$/.test(name))
-        .flatMap(([, { served, people }]) =>
+    for (const [bound, byPeople] of trial.byPeople) {
+      const cases = byPeople
+        .slice(1)
+        .flatMap((worst) => sharpest.flatMap((name) => worst.get(name) ?? []))
+        .flatMap(({ served, people }) =>
           ontoLines(walks, people, mesh).map((next) => ({ served, people: next })),
         );
       trial.tryCases(inOrder(cases), bound);
@@ -157,9 +161,7 @@ function settle(
   }
   for (const [bound, worst] of trial.onBound) {
     const cases = [...worst]
-      .filter(
-        ([name]) => ['along', 'across', 'rail', 'rolling'].includes(name) || / (?:span|end) /.test(name),
-      )
+      .filter(([name]) => sharpest.some((each) => each === name) || / (?:span|end) /.test(name))
       .flatMap(([, { served, people }]) => [
         ...beside(walks, people, lastStep_m).map((next) => ({ served, people: next })),
         ...allServed.map((other) => ({ served: other, people })),
@@ -194,10 +196,10 @@ function worstPeople({ onBound }: Trial): Standing[] {
 }
 
 /** The cases that are the worst of some effect with as many people, or tip the top, on each bound. */
-function casesOf({ cases, tips }: Trial): [Bound, Case[]][] {
-  return [...cases].map(([bound, worst]) => {
+function casesOf({ byPeople, tips }: Trial): [Bound, Case[]][] {
+  return [...byPeople].map(([bound, worst]) => {
     const tipping = tips.get(bound);
-    const all = [...worst.values(), ...(tipping === undefined ? [] : [tipping])];
+    const all = [...worst.flatMap((each) => [...each.values()]), ...(tipping === undefined ? [] : [tipping])];
     return [bound, all.map(({ served, people }) => ({ served, people }))];
   });
 }

@@ -1,5 +1,6 @@
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
-import { edgeEffects, type EffectName } from './effects.ts';
+import { edgeEffects, edgeNodesOf } from './edge-effects.ts';
+import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
@@ -26,12 +27,11 @@ export interface LongTerm extends Worst {
 export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMovements {
   const { side, plate, bounds } = model;
   const { serving, top } = overhang;
-  const edges = freeEdges(overhang);
+  const edges = edgeNodesOf(overhang, plate.mesh, freeEdges(overhang));
   const even = evenLoads(overhang, model);
   const { own } = even;
   const underServing = new Map<EffectName, Worst>();
   const longTerm = new Map<EffectName, LongTerm>();
-  const none = own.field.map(() => 0);
   const bent = variantsOf(overhang, model).filter(({ variant }) => variant === 'bent-rails');
   const ways = [...bounds.map((each) => ({ ...each, variant: undefined })), ...bent];
   const isOnScrews = movesWithScrews(overhang);
@@ -46,14 +46,14 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
       const all = field(even.all(served));
       if (alone === null || stays === null || all === null) continue;
       const where = { side, bound, served, people: [], ...(variant !== undefined && { variant }) };
-      edgeEffects(overhang, plate.mesh, edges, all, alone).forEach((effect, name) => {
+      edgeEffects(edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });
       });
       const K = top.wood.material.creep.factor;
       const total = all.map((value, k) => value + (K - 1) * (stays[k] ?? 0));
-      const ofStays = edgeEffects(overhang, plate.mesh, edges, stays, none);
-      edgeEffects(overhang, plate.mesh, edges, total, none).forEach((effect, name) => {
+      const ofStays = edgeEffects(edges, stays, null);
+      edgeEffects(edges, total, null).forEach((effect, name) => {
         if (effect.value < (longTerm.get(name)?.value ?? 0)) return;
         const stays_m = ofStays.get(name)?.value ?? 0;
         longTerm.set(name, { ...effect, ...where, stays_m, comes_m: effect.value - K * stays_m });

@@ -1,4 +1,4 @@
-import { fieldsUnder, fieldUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
+import { fieldsUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import type { Overhang } from './overhang.ts';
@@ -124,15 +124,24 @@ export function placeOf({ x_m, y_m }: Spot): string {
   return `${Math.round(x_m * 1e5)} ${Math.round(y_m * 1e5)}`;
 }
 
-/** Two loads at once. */
-export function together(a: PreparedLoad, b: PreparedLoad | null, share = 1): PreparedLoad {
+/**
+ * Two loads at once.
+ *
+ * @param room where the field of both is put; a place of its own where none is given
+ */
+export function together(
+  a: PreparedLoad,
+  b: PreparedLoad | null,
+  share = 1,
+  room?: Float64Array,
+): PreparedLoad {
   if (b === null) return a;
   const resultant: Resultant = [
     a.resultant[0] + share * b.resultant[0],
     a.resultant[1] + share * b.resultant[1],
     a.resultant[2] + share * b.resultant[2],
   ];
-  const field = new Float64Array(a.field.length);
+  const field = room ?? new Float64Array(a.field.length);
   for (let k = 0; k < field.length; k++) field[k] = (a.field[k] ?? 0) + share * (b.field[k] ?? 0);
   return { field, resultant };
 }
@@ -149,32 +158,26 @@ export interface EvenLoads {
 /** Every combination and every field begins with them. */
 const known = new WeakMap<FreePlate, EvenLoads>();
 
-/** Own weight and what is served on a top, each arrangement solved once. */
+/** Own weight and what is served on a top, solved together. */
 export function evenLoads(overhang: Overhang, model: TopModel): EvenLoads {
   const held = known.get(model.plate);
   if (held !== undefined) return held;
-  const prepared = (loads: readonly PlateLoad[]): PreparedLoad => ({
-    field: fieldUnder(model.plate, loads),
-    resultant: resultantOf(loads),
-  });
-  const own = prepared([ownWeight(overhang)]);
-  const alone = once((served: Served): PreparedLoad | null => {
-    const loads = servedLoads(overhang, served);
-    return loads.length === 0 ? null : prepared(loads);
-  });
-  const made: EvenLoads = { own, alone, all: once((served) => together(own, alone(served))) };
+  const arrangements = servedOn(overhang)
+    .map((served) => [served, servedLoads(overhang, served)] as const)
+    .filter(([, loads]) => loads.length > 0);
+  const each = [[ownWeight(overhang)], ...arrangements.map(([, loads]) => loads)];
+  const [own, ...alone] = fieldsUnder(model.plate, each).map((field, index): PreparedLoad => ({
+    field,
+    resultant: resultantOf(each[index] ?? []),
+  }));
+  if (own === undefined) throw new RangeError('a top has a weight');
+  const byServed = new Map(arrangements.map(([served], index) => [served, alone[index] ?? null]));
+  const all = new Map([...byServed].map(([served, load]) => [served, together(own, load)]));
+  const made: EvenLoads = {
+    own,
+    alone: (served) => byServed.get(served) ?? null,
+    all: (served) => all.get(served) ?? own,
+  };
   known.set(model.plate, made);
   return made;
-}
-
-/** A function that works each answer out once. */
-function once<T>(make: (served: Served) => T): (served: Served) => T {
-  const made = new Map<Served, T>();
-  return (served) => {
-    const held = made.get(served);
-    if (held !== undefined) return held;
-    const fresh = make(served);
-    made.set(served, fresh);
-    return fresh;
-  };
 }

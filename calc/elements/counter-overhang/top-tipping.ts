@@ -5,7 +5,7 @@ import { topHolding } from './hold-formulas.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import type { ScrewPull } from './top-screws.ts';
 import { overturningMoment } from './tip-over-formulas.ts';
-import { leverAbout, peopleOutside, topParts } from './tipping-line.ts';
+import { leverAbout, peopleOutside, topParts, type PeopleOutside } from './tipping-line.ts';
 
 /** What tips a top over a line and what keeps it. */
 export interface TippingMoments {
@@ -28,10 +28,10 @@ const known = new WeakMap<Overhang, readonly TippingMoments[]>();
 export function tippingMoments(overhang: Overhang): readonly TippingMoments[] {
   const held = known.get(overhang);
   if (held !== undefined) return held;
-  const lines = tippingLines(hullOf(carryingPoints(overhang)));
+  const lines = tippingLines(hullOf(carryingPoints(overhang))).map((line) => partsAbout(overhang, line));
   const made = overhang.code.combinations(loadDurations(overhang)).flatMap((combination) => {
     const pull = overhang.screws?.pullUnder(combination.duration) ?? null;
-    return lines.map(([from, to]) => about(overhang, { combination, pull }, from, to));
+    return lines.map((line) => about(overhang, { combination, pull }, line));
   });
   known.set(overhang, made);
   return made;
@@ -97,18 +97,34 @@ function leverOfAll(levers: readonly number[]): number {
   return farthest === 0 ? 0 : levers.reduce((sum, lever) => sum + lever ** 2, 0) / farthest;
 }
 
-/** Moments about the line through two corners, which go round with the inside on their left. */
-function about(
-  overhang: Overhang,
-  { combination, pull }: Pick<TippingMoments, 'combination' | 'pull'>,
-  from: Point,
-  to: Point,
-): TippingMoments {
-  const { top, serving, person, screws, system } = overhang;
+/** What lies and stands outside a line and inside it, whatever the combination. */
+interface AboutLine extends ReturnType<typeof topParts> {
+  readonly people: PeopleOutside;
+  /** The pulls of the screws, each for its length times the pull of one. */
+  readonly screws_m: number;
+  readonly corner: Point;
+  readonly slant: number;
+}
+
+/** @param line two corners, which go round with the inside on their left */
+function partsAbout(overhang: Overhang, [from, to]: readonly [Point, Point]): AboutLine {
+  const { top, screws } = overhang;
   const lever = leverAbout(from, to);
-  const { outside, inside } = topParts(top, lever);
-  const people = peopleOutside(overhang, lever);
   const levers = (screws?.places ?? []).map(({ x_m, y_m }) => Math.max(0, -lever([x_m, y_m])));
+  return {
+    ...topParts(top, lever),
+    people: peopleOutside(overhang, lever),
+    screws_m: leverOfAll(levers),
+    corner: from,
+    slant: Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI),
+  };
+}
+
+function about(
+  { serving, person, system }: Overhang,
+  { combination, pull }: Pick<TippingMoments, 'combination' | 'pull'>,
+  { outside, inside, people, screws_m, corner, slant }: AboutLine,
+): TippingMoments {
   const over = work(
     overturningMoment,
     {
@@ -123,16 +139,15 @@ function about(
     },
     system,
   );
-  const Sigma_s = (pull?.pull_N ?? 0) * leverOfAll(levers);
+  const Sigma_s = (pull?.pull_N ?? 0) * screws_m;
   const keep = work(topHolding, { D_r: inside.weight_N, e_r: inside.lever_m, Sigma_s }, system);
-  const slant = Math.round((Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI);
   return {
     over,
     keep,
     weightAlone_Nm: keep.value - Sigma_s,
     combination,
     pull,
-    corner: from,
+    corner,
     slant,
   };
 }

@@ -1,92 +1,106 @@
-/** A symmetric positive definite matrix by its band: row i holds columns i − halfWidth … i. */
-export interface SymmetricBand {
-  readonly size: number;
-  readonly halfWidth: number;
-  /** Row by row, `halfWidth + 1` numbers each, the diagonal last. */
-  readonly rows: Float64Array;
-}
-
-export function emptyBand(size: number, halfWidth: number): SymmetricBand {
-  return { size, halfWidth, rows: new Float64Array(size * (halfWidth + 1)) };
-}
-
-/** Adds to the entry in row i, column j; each pair is stored once, so give it with j ≤ i or j > i but not both. */
-export function addToBand({ halfWidth, rows }: SymmetricBand, i: number, j: number, value: number): void {
-  const [row, column] = i >= j ? [i, j] : [j, i];
-  const at = row * (halfWidth + 1) + halfWidth + column - row;
-  rows[at] = (rows[at] ?? 0) + value;
-}
+import { together, type SymmetricBand } from './band.ts';
+import { solveForward } from './band-solve.ts';
 
 /**
- * Cholesky factor in place, LLᵀ, by rows: inner products of stretches that lie side by side in memory, with two rows above
- * at a time. What lies left of the first entry of a row stays zero and is skipped.
+ * Cholesky factor in place, LLᵀ, four rows at a time: left of their own square, rows of the factor are what solves the rows
+ * above for the rows of the matrix.
  *
  * @throws RangeError where a pivot is not positive: the matrix is singular
  */
 export function factorBand(band: SymmetricBand): SymmetricBand {
-  const { size, halfWidth, rows } = band;
-  const width = halfWidth + 1;
-  const first = firstColumns(band);
-  const sums = new Float64Array(2);
-  for (let i = 0; i < size; i++) {
-    const start = first[i] ?? 0;
-    const shift = i * width + halfWidth - i;
-    const whole = rows[shift + i] ?? 0;
-    let pivot = whole;
-    for (let j = start; j < i; j += 2) {
-      const one = j * width + halfWidth - j;
-      const two = one + width - 1;
-      const from = Math.max(start, Math.min(first[j] ?? 0, first[j + 1] ?? 0));
-      twoProducts(rows, shift + from, one + from, two + from, j - from, sums);
-      const value = ((rows[shift + j] ?? 0) - (sums[0] ?? 0)) / (rows[one + j] ?? 1);
-      rows[shift + j] = value;
-      pivot -= value * value;
-      if (j + 1 === i) continue;
-      const left = (rows[shift + j + 1] ?? 0) - (sums[1] ?? 0) - value * (rows[two + j] ?? 0);
-      const next = left / (rows[two + j + 1] ?? 1);
-      rows[shift + j + 1] = next;
-      pivot -= next * next;
-    }
-    if (!(pivot > 1e-14 * whole)) throw new RangeError(`row ${i} of the plate's matrix is singular`);
-    rows[shift + i] = Math.sqrt(pivot);
+  const { size, halfWidth } = band;
+  const sides = new Float64Array(together * (halfWidth + together));
+  for (let i = 0; i < size; i += together) {
+    const from = Math.max(0, i - halfWidth);
+    const count = Math.min(together, size - i);
+    fetchRows(band, i, count, from, sides);
+    solveForward(band, sides, from, i);
+    putRows(band, i, count, from, sides);
+    factorSquare(band, i, count, productsOf(sides, together * (i - from)));
   }
   return band;
 }
 
-/** Inner products of one stretch with two others. */
-function twoProducts(
-  rows: Float64Array,
-  a: number,
-  b: number,
-  c: number,
+/** Copies some rows, as far as row i is left of the diagonal, side by side; zero where a row does not reach. */
+function fetchRows(
+  { halfWidth, rows }: SymmetricBand,
+  i: number,
   count: number,
-  sums: Float64Array,
+  from: number,
+  sides: Float64Array,
 ): void {
-  let [p, q, r, s] = [0, 0, 0, 0];
-  let k = 0;
-  for (; k + 1 < count; k += 2) {
-    const [even, odd] = [rows[a + k] ?? 0, rows[a + k + 1] ?? 0];
-    p += even * (rows[b + k] ?? 0);
-    q += odd * (rows[b + k + 1] ?? 0);
-    r += even * (rows[c + k] ?? 0);
-    s += odd * (rows[c + k + 1] ?? 0);
+  sides.fill(0, 0, together * (i - from));
+  for (let k = 0; k < count; k++) {
+    const shift = (i + k) * halfWidth + halfWidth;
+    for (let j = Math.max(from, i + k - halfWidth); j < i; j++)
+      sides[together * (j - from) + k] = rows[shift + j] ?? 0;
   }
-  if (k < count) {
-    const last = rows[a + k] ?? 0;
-    p += last * (rows[b + k] ?? 0);
-    r += last * (rows[c + k] ?? 0);
-  }
-  sums[0] = p + q;
-  sums[1] = r + s;
 }
 
-function firstColumns({ size, halfWidth, rows }: SymmetricBand): Int32Array {
-  const first = new Int32Array(size);
-  for (let i = 0; i < size; i++) {
-    const shift = i * (halfWidth + 1) + halfWidth - i;
-    let j = Math.max(0, i - halfWidth);
-    while (j < i && rows[shift + j] === 0) j++;
-    first[i] = j;
+/** The way back of `fetchRows`. */
+function putRows(
+  { halfWidth, rows }: SymmetricBand,
+  i: number,
+  count: number,
+  from: number,
+  sides: Float64Array,
+): void {
+  for (let k = 0; k < count; k++) {
+    const shift = (i + k) * halfWidth + halfWidth;
+    for (let j = Math.max(from, i + k - halfWidth); j < i; j++)
+      rows[shift + j] = sides[together * (j - from) + k] ?? 0;
   }
-  return first;
+}
+
+/** Inner products of four rows side by side, each with itself and those before it: lower triangle, row by row. */
+function productsOf(sides: Float64Array, end: number): Float64Array {
+  let aa = 0;
+  let ba = 0;
+  let bb = 0;
+  let ca = 0;
+  let cb = 0;
+  let cc = 0;
+  let da = 0;
+  let db = 0;
+  let dc = 0;
+  let dd = 0;
+  for (let at = 0; at < end; at += together) {
+    const a = sides[at] ?? 0;
+    const b = sides[at + 1] ?? 0;
+    const c = sides[at + 2] ?? 0;
+    const d = sides[at + 3] ?? 0;
+    aa += a * a;
+    ba += b * a;
+    bb += b * b;
+    ca += c * a;
+    cb += c * b;
+    cc += c * c;
+    da += d * a;
+    db += d * b;
+    dc += d * c;
+    dd += d * d;
+  }
+  return Float64Array.of(aa, ba, bb, ca, cb, cc, da, db, dc, dd);
+}
+
+/** Factors the square of some rows on the diagonal, once what lies left of it is taken off. */
+function factorSquare(
+  { halfWidth, rows }: SymmetricBand,
+  i: number,
+  count: number,
+  products: Float64Array,
+): void {
+  let taken = 0;
+  for (let row = i; row < i + count; row++) {
+    const shift = row * halfWidth + halfWidth;
+    const whole = rows[shift + row] ?? 0;
+    for (let j = i; j <= row; j++, taken++) {
+      const other = j * halfWidth + halfWidth;
+      let sum = (rows[shift + j] ?? 0) - (products[taken] ?? 0);
+      for (let k = i; k < j; k++) sum -= (rows[shift + k] ?? 0) * (rows[other + k] ?? 0);
+      if (j < row) rows[shift + j] = sum / (rows[other + j] ?? 1);
+      else if (sum > 1e-14 * whole) rows[shift + j] = Math.sqrt(sum);
+      else throw new RangeError(`row ${row} of the plate's matrix is singular`);
+    }
+  }
 }

@@ -1,142 +1,164 @@
-import type { SymmetricBand } from './band-factor.ts';
+import { together, type SymmetricBand } from './band.ts';
 
 /** Solves in place for one right-hand side. */
-export function solveBand({ size, halfWidth, rows }: SymmetricBand, right: Float64Array): Float64Array {
-  const width = halfWidth + 1;
-  let first = 0;
-  while (first < size && right[first] === 0) first++;
-  for (let i = first; i < size; i++) {
-    const shift = i * width + halfWidth - i;
-    const from = Math.max(first, i - halfWidth);
-    right[i] =
-      ((right[i] ?? 0) - product(rows, shift + from, right, from, i - from)) / (rows[shift + i] ?? 1);
-  }
-  for (let i = size - 1; i >= 0; i--) {
-    const shift = i * width + halfWidth - i;
-    const value = (right[i] ?? 0) / (rows[shift + i] ?? 1);
-    right[i] = value;
-    for (let j = Math.max(0, i - halfWidth); j < i; j++)
-      right[j] = (right[j] ?? 0) - (rows[shift + j] ?? 0) * value;
-  }
+export function solveBand(factor: SymmetricBand, right: Float64Array): Float64Array {
+  solveBandForAll(factor, [right]);
   return right;
 }
 
-/** Solves in place for many right-hand sides, four at a time: each number of the factor is fetched once for the four. */
+/** Solves in place for many right-hand sides, four at a time. */
 export function solveBandForAll(factor: SymmetricBand, rights: Float64Array[]): Float64Array[] {
-  let k = 0;
-  for (; factor.halfWidth > 0 && k + 3 < rights.length; k += 4) {
-    const [a, b, c, d] = rights.slice(k, k + 4);
-    if (a !== undefined && b !== undefined && c !== undefined && d !== undefined)
-      solveFour(factor, [a, b, c, d]);
+  const { size } = factor;
+  const sides = new Float64Array(together * size);
+  for (let k = 0; k < rights.length; k += together) {
+    const some = rights.slice(k, k + together);
+    sides.fill(0);
+    some.forEach((right, side) => {
+      for (let i = 0; i < size; i++) sides[together * i + side] = right[i] ?? 0;
+    });
+    solveTogether(factor, sides);
+    some.forEach((right, side) => {
+      for (let i = 0; i < size; i++) right[i] = sides[together * i + side] ?? 0;
+    });
   }
-  for (const right of rights.slice(k)) solveBand(factor, right);
   return rights;
 }
 
-type Four = readonly [Float64Array, Float64Array, Float64Array, Float64Array];
-
-/** Two rows at a time, down and up again: each number on the right is fetched once for the two. */
-function solveFour(factor: SymmetricBand, rights: Four): void {
-  const { size, halfWidth, rows } = factor;
-  const [a, b, c, d] = rights;
+/** Solves in place for four right-hand sides whose numbers lie side by side, row by row. */
+export function solveTogether(factor: SymmetricBand, sides: Float64Array): Float64Array {
+  const { size } = factor;
   let first = 0;
-  while (first < size && a[first] === 0 && b[first] === 0 && c[first] === 0 && d[first] === 0) first++;
-  // A row before the first that counts holds nothing, and makes them even.
-  if ((size - first) % 2 === 1 && first > 0) first--;
-  const isOdd = (size - first) % 2 === 1;
-  const divide = (): void => rights.forEach((right) => (right[0] = (right[0] ?? 0) / (rows[halfWidth] ?? 1)));
-  if (isOdd) divide();
-  for (let i = isOdd ? 1 : first; i < size; i += 2) downTwo(factor, rights, i, first);
-  for (let i = size - 1; i > 0; i -= 2) upTwo(factor, rights, i);
-  if (size % 2 === 1) divide();
+  while (first < sides.length && sides[first] === 0) first++;
+  first = Math.floor(first / together);
+  solveForward(factor, sides.subarray(together * first), first, size);
+  solveBackward(factor, sides);
+  return sides;
+}
+
+/**
+ * Solves some rows of the lower triangle for four right-hand sides, two rows at a time: each number on the right is
+ * fetched once for the two.
+ *
+ * @param sides in place: the four numbers of row `from`, then those of the next row, and so on; zero lies above them
+ * @param from the first row
+ * @param to the row after the last
+ */
+export function solveForward(factor: SymmetricBand, sides: Float64Array, from: number, to: number): void {
+  const isOdd = (to - from) % 2 === 1;
+  if (isOdd) divideRow(factor, sides, from, 0);
+  for (let i = isOdd ? from + 1 : from; i < to; i += 2) forwardTwo(factor, sides, i, from);
+}
+
+/** Solves the upper triangle, from the last row up. */
+function solveBackward(factor: SymmetricBand, sides: Float64Array): void {
+  const { size } = factor;
+  for (let i = size - 1; i > 0; i -= 2) backwardTwo(factor, sides, i);
+  if (size % 2 === 1) divideRow(factor, sides, 0, 0);
+}
+
+function divideRow({ halfWidth, rows }: SymmetricBand, sides: Float64Array, i: number, at: number): void {
+  const pivot = rows[i * (halfWidth + 1) + halfWidth] ?? 1;
+  for (let side = 0; side < together; side++) sides[at + side] = (sides[at + side] ?? 0) / pivot;
 }
 
 /** Row i and the next, from what was found above them. */
-function downTwo({ halfWidth, rows }: SymmetricBand, [a, b, c, d]: Four, i: number, first: number): void {
-  const upper = i * (halfWidth + 1) + halfWidth - i;
-  const lower = upper + halfWidth;
-  let [p, q, r, s] = [a[i] ?? 0, b[i] ?? 0, c[i] ?? 0, d[i] ?? 0];
-  let [t, u, v, w] = [a[i + 1] ?? 0, b[i + 1] ?? 0, c[i + 1] ?? 0, d[i + 1] ?? 0];
-  const left = i - halfWidth;
-  if (left >= first) {
-    const entry = rows[upper + left] ?? 0;
-    p -= entry * (a[left] ?? 0);
-    q -= entry * (b[left] ?? 0);
-    r -= entry * (c[left] ?? 0);
-    s -= entry * (d[left] ?? 0);
+function forwardTwo({ halfWidth, rows }: SymmetricBand, sides: Float64Array, i: number, from: number): void {
+  const here = together * (i - from);
+  let p = sides[here] ?? 0;
+  let q = sides[here + 1] ?? 0;
+  let r = sides[here + 2] ?? 0;
+  let s = sides[here + 3] ?? 0;
+  let t = sides[here + 4] ?? 0;
+  let u = sides[here + 5] ?? 0;
+  let v = sides[here + 6] ?? 0;
+  let w = sides[here + 7] ?? 0;
+  const left = Math.max(from, i - halfWidth);
+  let upper = i * (halfWidth + 1) + halfWidth - i + left;
+  let at = together * (left - from);
+  if (left === i - halfWidth) {
+    // The row below does not reach so far.
+    const entry = rows[upper] ?? 0;
+    p -= entry * (sides[at] ?? 0);
+    q -= entry * (sides[at + 1] ?? 0);
+    r -= entry * (sides[at + 2] ?? 0);
+    s -= entry * (sides[at + 3] ?? 0);
+    upper++;
+    at += together;
   }
-  for (let j = Math.max(first, left + 1); j < i; j++) {
-    const [one, two] = [rows[upper + j] ?? 0, rows[lower + j] ?? 0];
-    const [ofA, ofB, ofC, ofD] = [a[j] ?? 0, b[j] ?? 0, c[j] ?? 0, d[j] ?? 0];
-    p -= one * ofA;
-    q -= one * ofB;
-    r -= one * ofC;
-    s -= one * ofD;
-    t -= two * ofA;
-    u -= two * ofB;
-    v -= two * ofC;
-    w -= two * ofD;
+  for (; at < here; at += together, upper++) {
+    const one = rows[upper] ?? 0;
+    const two = rows[upper + halfWidth] ?? 0;
+    const a = sides[at] ?? 0;
+    const b = sides[at + 1] ?? 0;
+    const c = sides[at + 2] ?? 0;
+    const d = sides[at + 3] ?? 0;
+    p -= one * a;
+    q -= one * b;
+    r -= one * c;
+    s -= one * d;
+    t -= two * a;
+    u -= two * b;
+    v -= two * c;
+    w -= two * d;
   }
-  const [pivot, link, next] = [rows[upper + i] ?? 1, rows[lower + i] ?? 0, rows[lower + i + 1] ?? 1];
+  const pivot = rows[upper] ?? 1;
+  const link = rows[upper + halfWidth] ?? 0;
+  const next = rows[upper + halfWidth + 1] ?? 1;
   p /= pivot;
   q /= pivot;
   r /= pivot;
   s /= pivot;
-  a[i] = p;
-  b[i] = q;
-  c[i] = r;
-  d[i] = s;
-  a[i + 1] = (t - link * p) / next;
-  b[i + 1] = (u - link * q) / next;
-  c[i + 1] = (v - link * r) / next;
-  d[i + 1] = (w - link * s) / next;
+  sides[here] = p;
+  sides[here + 1] = q;
+  sides[here + 2] = r;
+  sides[here + 3] = s;
+  sides[here + 4] = (t - link * p) / next;
+  sides[here + 5] = (u - link * q) / next;
+  sides[here + 6] = (v - link * r) / next;
+  sides[here + 7] = (w - link * s) / next;
 }
 
 /** Row i and the one above it, and what they leave of those above both. */
-function upTwo({ halfWidth, rows }: SymmetricBand, [a, b, c, d]: Four, i: number): void {
-  const lower = i * (halfWidth + 1) + halfWidth - i;
-  const upper = lower - halfWidth;
-  const [next, link, pivot] = [rows[lower + i] ?? 1, rows[lower + i - 1] ?? 0, rows[upper + i - 1] ?? 1];
-  const [t, u, v, w] = [(a[i] ?? 0) / next, (b[i] ?? 0) / next, (c[i] ?? 0) / next, (d[i] ?? 0) / next];
-  const p = ((a[i - 1] ?? 0) - link * t) / pivot;
-  const q = ((b[i - 1] ?? 0) - link * u) / pivot;
-  const r = ((c[i - 1] ?? 0) - link * v) / pivot;
-  const s = ((d[i - 1] ?? 0) - link * w) / pivot;
-  a[i] = t;
-  b[i] = u;
-  c[i] = v;
-  d[i] = w;
-  a[i - 1] = p;
-  b[i - 1] = q;
-  c[i - 1] = r;
-  d[i - 1] = s;
-  const left = i - 1 - halfWidth;
-  if (left >= 0) {
-    const entry = rows[upper + left] ?? 0;
-    a[left] = (a[left] ?? 0) - entry * p;
-    b[left] = (b[left] ?? 0) - entry * q;
-    c[left] = (c[left] ?? 0) - entry * r;
-    d[left] = (d[left] ?? 0) - entry * s;
+function backwardTwo({ halfWidth, rows }: SymmetricBand, sides: Float64Array, i: number): void {
+  const here = together * (i - 1);
+  const pivot = i * (halfWidth + 1) - 1;
+  const next = rows[pivot + halfWidth + 1] ?? 1;
+  const link = rows[pivot + halfWidth] ?? 0;
+  const t = (sides[here + 4] ?? 0) / next;
+  const u = (sides[here + 5] ?? 0) / next;
+  const v = (sides[here + 6] ?? 0) / next;
+  const w = (sides[here + 7] ?? 0) / next;
+  const above = rows[pivot] ?? 1;
+  const p = ((sides[here] ?? 0) - link * t) / above;
+  const q = ((sides[here + 1] ?? 0) - link * u) / above;
+  const r = ((sides[here + 2] ?? 0) - link * v) / above;
+  const s = ((sides[here + 3] ?? 0) - link * w) / above;
+  sides[here] = p;
+  sides[here + 1] = q;
+  sides[here + 2] = r;
+  sides[here + 3] = s;
+  sides[here + 4] = t;
+  sides[here + 5] = u;
+  sides[here + 6] = v;
+  sides[here + 7] = w;
+  const left = Math.max(0, i - 1 - halfWidth);
+  let upper = pivot - (i - 1 - left);
+  let at = together * left;
+  if (left === i - 1 - halfWidth) {
+    const entry = rows[upper] ?? 0;
+    sides[at] = (sides[at] ?? 0) - entry * p;
+    sides[at + 1] = (sides[at + 1] ?? 0) - entry * q;
+    sides[at + 2] = (sides[at + 2] ?? 0) - entry * r;
+    sides[at + 3] = (sides[at + 3] ?? 0) - entry * s;
+    upper++;
+    at += together;
   }
-  for (let j = Math.max(0, left + 1); j < i - 1; j++) {
-    const [one, two] = [rows[upper + j] ?? 0, rows[lower + j] ?? 0];
-    a[j] = (a[j] ?? 0) - one * p - two * t;
-    b[j] = (b[j] ?? 0) - one * q - two * u;
-    c[j] = (c[j] ?? 0) - one * r - two * v;
-    d[j] = (d[j] ?? 0) - one * s - two * w;
+  for (; at < here; at += together, upper++) {
+    const one = rows[upper] ?? 0;
+    const two = rows[upper + halfWidth] ?? 0;
+    sides[at] = (sides[at] ?? 0) - (one * p + two * t);
+    sides[at + 1] = (sides[at + 1] ?? 0) - (one * q + two * u);
+    sides[at + 2] = (sides[at + 2] ?? 0) - (one * r + two * v);
+    sides[at + 3] = (sides[at + 3] ?? 0) - (one * s + two * w);
   }
-}
-
-/** Four sums side by side: the processor need not wait for one addition to begin the next. */
-function product(left: Float64Array, a: number, right: Float64Array, b: number, count: number): number {
-  let [p, q, r, s] = [0, 0, 0, 0];
-  let k = 0;
-  for (; k + 3 < count; k += 4) {
-    p += (left[a + k] ?? 0) * (right[b + k] ?? 0);
-    q += (left[a + k + 1] ?? 0) * (right[b + k + 1] ?? 0);
-    r += (left[a + k + 2] ?? 0) * (right[b + k + 2] ?? 0);
-    s += (left[a + k + 3] ?? 0) * (right[b + k + 3] ?? 0);
-  }
-  for (; k < count; k++) p += (left[a + k] ?? 0) * (right[b + k] ?? 0);
-  return p + q + (r + s);
 }

@@ -1,5 +1,6 @@
-import { addToBand, factorBand, type SymmetricBand } from './band-factor.ts';
-import { solveBand, solveBandForAll } from './band-solve.ts';
+import { addToBand, together, type SymmetricBand } from './band.ts';
+import { factorBand } from './band-factor.ts';
+import { solveBand, solveBandForAll, solveTogether } from './band-solve.ts';
 import { loadVector, type PlaceShape, type PlateLoad } from './plate-load.ts';
 import { nodeCount, nodeOf, type PlateMesh } from './mesh.ts';
 import { perNode, plateMatrix, type PlateBeam, type PlateStiffness } from './stiffness.ts';
@@ -64,14 +65,17 @@ export function fieldsUnder(
   );
 }
 
-/** Movements under one newton at each of some places. */
+/** Movements under one newton at each of some places, four places side by side at every unknown. */
 export function fieldsUnderUnits({ mesh, factor }: FreePlate, places: readonly PlaceShape[]): Float64Array[] {
-  const vectors = places.map(({ dofs, values }) => {
-    const vector = new Float64Array(perNode * nodeCount(mesh));
-    dofs.forEach((dof, k) => (vector[dof] = values[k] ?? 0));
-    return vector;
-  });
-  return solveBandForAll(factor, vectors);
+  const fours: Float64Array[] = [];
+  for (let k = 0; k < places.length; k += together) {
+    const sides = new Float64Array(together * perNode * nodeCount(mesh));
+    places.slice(k, k + together).forEach(({ dofs, values }, side) => {
+      dofs.forEach((dof, at) => (sides[together * dof + side] = values[at] ?? 0));
+    });
+    fours.push(solveTogether(factor, sides));
+  }
+  return fours;
 }
 
 /** Adds a movement of the plate as a whole: down, and its slopes along x and y. */

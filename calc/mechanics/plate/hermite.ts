@@ -1,37 +1,41 @@
 /** A 4 × 4 matrix of integrals over one element side, row by row; order: value and slope at the near end, then at the far end. */
-export type SideMatrix = readonly number[];
+export type SideMatrix = Float64Array;
 
 /** ∫ N N over a side of length h: cubic Hermite functions, values only. */
 export function massOfSide(h: number): SideMatrix {
   const c = h / 420;
-  return [
+  return scaled(c, [
     [156, 22 * h, 54, -13 * h],
     [22 * h, 4 * h * h, 13 * h, -3 * h * h],
     [54, 13 * h, 156, -22 * h],
     [-13 * h, -3 * h * h, -22 * h, 4 * h * h],
-  ].flatMap((row) => row.map((value) => c * value));
+  ]);
 }
 
 /** ∫ N' N' over a side. */
 export function slopeOfSide(h: number): SideMatrix {
   const c = 1 / (30 * h);
-  return [
+  return scaled(c, [
     [36, 3 * h, -36, 3 * h],
     [3 * h, 4 * h * h, -3 * h, -h * h],
     [-36, -3 * h, 36, -3 * h],
     [3 * h, -h * h, -3 * h, 4 * h * h],
-  ].flatMap((row) => row.map((value) => c * value));
+  ]);
 }
 
 /** ∫ N'' N'' over a side: the stiffness of a beam without its EI. */
 export function curvatureOfSide(h: number): SideMatrix {
   const c = 1 / h ** 3;
-  return [
+  return scaled(c, [
     [12, 6 * h, -12, 6 * h],
     [6 * h, 4 * h * h, -6 * h, 2 * h * h],
     [-12, -6 * h, 12, -6 * h],
     [6 * h, 2 * h * h, -6 * h, 4 * h * h],
-  ].flatMap((row) => row.map((value) => c * value));
+  ]);
+}
+
+function scaled(c: number, rows: readonly (readonly number[])[]): SideMatrix {
+  return Float64Array.from(rows.flat(), (value) => c * value);
 }
 
 /** ∫ N N'' over a side, by parts from ∫ N' N' and the ends. */
@@ -59,3 +63,6 @@ export function hermite(s: number, h: number, order: 0 | 1 | 2): readonly [numbe
     return [(6 * s * s - 6 * s) / h, 1 - 4 * s + 3 * s * s, (6 * s - 6 * s * s) / h, 3 * s * s - 2 * s];
   return [(12 * s - 6) / h ** 2, (6 * s - 4) / h, (6 - 12 * s) / h ** 2, (6 * s - 2) / h];
 }
+
+/** Gauss's two places of a side, which integrate cubics exactly. */
+export const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;

@@ -10,7 +10,8 @@ export { lineSupports, type LinePlace, type SupportLine } from './line-supports.
 export { largestLineForce, linePartsOf, type LinePart } from './line-force.ts';
 export { heldPlate, withSupports, type HeldPlate, type PlateSupport, type SharedGive } from './supports.ts';
 export { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
-export { fieldOfStanding, standerOf, type PreparedLoad, type Stander, type Standing } from './standing.ts';
+export { standerOf, type PreparedLoad, type Stander, type Standing } from './standing.ts';
+export { fieldOfStanding } from './standing-field.ts';
 export { addedLoads, preparedLoad, solvePlate, tippingWords, type SolvedPlate } from './solve-plate.ts';
 export { averagedMoment, momentAt, momentsOf, type MomentWay, type PlateMoments } from './moments.ts';
 export { estimatedError } from './moment-error.ts';

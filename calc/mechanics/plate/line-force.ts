@@ -28,42 +28,62 @@ export function largestLineForce(
   forces_N: Float64Array,
   width_m: number,
 ): { readonly force_Npm: number; readonly support: number } {
-  const last = line[line.length - 1];
-  if (last === undefined) return { force_Npm: 0, support: -1 };
-  const whole_m = last.from_m + last.length_m;
-  const width = Math.min(width_m, whole_m);
-  let most = { force_Npm: 0, support: last.support };
-  line.forEach(({ from_m, length_m }, index) => {
-    for (const start of [from_m, from_m + length_m - width]) {
-      const from = Math.min(Math.max(start, 0), whole_m - width);
-      const found = overStretch(line, index, forces_N, from, from + width);
-      if (found.force_N / width > most.force_Npm)
-        most = { force_Npm: found.force_N / width, support: found.support };
+  const { windows, width_m: width } = windowsOf(line, width_m);
+  let most = { force_Npm: 0, support: line[line.length - 1]?.support ?? -1 };
+  for (const { supports, shares } of windows) {
+    let force_N = 0;
+    let most_N = -1;
+    let support = -1;
+    for (let k = 0; k < supports.length; k++) {
+      const part_N = (shares[k] ?? 0) * (forces_N[supports[k] ?? -1] ?? 0);
+      force_N += part_N;
+      if (part_N > most_N) {
+        most_N = part_N;
+        support = supports[k] ?? -1;
+      }
     }
-  });
+    if (force_N / width > most.force_Npm) most = { force_Npm: force_N / width, support };
+  }
   return most;
 }
 
-/** @param beside number of a part that the stretch reaches, or nearly */
-function overStretch(
-  line: readonly LinePart[],
-  beside: number,
-  forces_N: Float64Array,
-  from: number,
-  to: number,
-): { readonly force_N: number; readonly support: number } {
-  let [force_N, most_N, most] = [0, -1, -1];
-  let first = beside;
-  while (first > 0 && (line[first]?.from_m ?? 0) > from) first--;
-  for (let k = first; k < line.length; k++) {
-    const part = line[k];
-    if (part === undefined || part.from_m >= to) break;
-    const { support, from_m, length_m, share = 1 } = part;
+/** A stretch of a line: the supports of the parts it covers, and the share of the force of each. */
+interface Window {
+  readonly supports: Int32Array;
+  readonly shares: Float64Array;
+}
+
+/** The stretches of a line that begin or end where a part does, and how long they are. */
+interface Windows {
+  readonly asked_m: number;
+  readonly width_m: number;
+  readonly windows: readonly Window[];
+}
+
+/** Asked for under load after load. */
+const known = new WeakMap<readonly LinePart[], Windows>();
+
+function windowsOf(line: readonly LinePart[], asked_m: number): Windows {
+  const held = known.get(line);
+  if (held?.asked_m === asked_m) return held;
+  const last = line[line.length - 1];
+  const whole_m = last === undefined ? 0 : last.from_m + last.length_m;
+  const width_m = Math.min(asked_m, whole_m);
+  const starts = line.flatMap(({ from_m, length_m }) => [from_m, from_m + length_m - width_m]);
+  const inside = new Set(starts.map((start) => Math.min(Math.max(start, 0), whole_m - width_m)));
+  const windows = [...inside].map((from) => windowAt(line, from, from + width_m));
+  const made = { asked_m, width_m, windows };
+  known.set(line, made);
+  return made;
+}
+
+function windowAt(line: readonly LinePart[], from: number, to: number): Window {
+  const parts = line.flatMap(({ support, from_m, length_m, share = 1 }) => {
     const covered = Math.min(to, from_m + length_m) - Math.max(from, from_m);
-    if (covered <= 0) continue;
-    const part_N = share * (forces_N[support] ?? 0) * Math.min(1, covered / length_m);
-    force_N += part_N;
-    if (part_N > most_N) [most_N, most] = [part_N, support];
-  }
-  return { force_N, support: most };
+    return covered <= 0 ? [] : [{ support, share: share * Math.min(1, covered / length_m) }];
+  });
+  return {
+    supports: Int32Array.from(parts, ({ support }) => support),
+    shares: Float64Array.from(parts, ({ share }) => share),
+  };
 }

@@ -1,5 +1,6 @@
 import type { FreePlate } from './free-plate.ts';
-import { momentsInCells, momentsOf } from './moments.ts';
+import { momentsInCells } from './cell-moments.ts';
+import { momentsOf } from './moments.ts';
 import { nodeOf } from './mesh.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { FreePlate } from './free-plate.ts';
-import { hermite } from './hermite.ts';
 import { cellAt, nodeCount, nodeOf, type PlateMesh } from './mesh.ts';
-import { cellDofs } from './stiffness.ts';
+import { lineSumsOf, perLine, type LineSums } from './line-sums.ts';
+import { perNode } from './stiffness.ts';
 
 /** Bending moments for each length of plate at every node, N·m/m, sagging positive. */
 export interface PlateMoments {
@@ -15,154 +15,105 @@ export interface PlateMoments {
 
 export type MomentWay = 'x' | 'y' | 'xy';
 
-const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;
-/** Share of the moment at the nearer and the farther of Gauss's places in its straight continuation to a corner. */
-const [near, far] = [(1 + Math.sqrt(3)) / 2, (1 - Math.sqrt(3)) / 2];
-
 /**
  * Moments from the movements of a plate. Inside a cell the curvatures of a cubic are most exact at Gauss's places
- * (Barlow); from there they are continued straight to the corners, and each node takes the mean of its cells.
+ * (Barlow); from there they are continued straight to the corners, and each node takes the mean of its cells. Cubics,
+ * Gauss's places and cells are products of those along x and along y, and so is all of this: it is summed along x first.
  */
-export function momentsOf(plate: FreePlate, field: Float64Array): PlateMoments {
-  const { mesh } = plate;
+export function momentsOf({ mesh, stiffness }: FreePlate, field: Float64Array): PlateMoments {
+  const { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm } = stiffness;
+  const [alongX, alongY] = sumsOf(mesh);
   const count = nodeCount(mesh);
-  const [x_Nmpm, y_Nmpm, xy_Nmpm] = [
-    new Float64Array(count),
-    new Float64Array(count),
-    new Float64Array(count),
-  ];
-  const cells = new Uint8Array(count);
-  const [ofX, ofY, ofTwist] = [new Float64Array(4), new Float64Array(4), new Float64Array(4)];
-  momentsInCells(plate, field, (i, j, atGauss) => {
-    continueToCorners(atGauss, 0, ofX);
-    continueToCorners(atGauss, 4, ofY);
-    continueToCorners(atGauss, 8, ofTwist);
-    for (let corner = 0; corner < 4; corner++) {
-      const node = nodeOf(mesh, i + (corner >> 1), j + (corner & 1));
-      x_Nmpm[node] = (x_Nmpm[node] ?? 0) + (ofX[corner] ?? 0);
-      y_Nmpm[node] = (y_Nmpm[node] ?? 0) + (ofY[corner] ?? 0);
-      xy_Nmpm[node] = (xy_Nmpm[node] ?? 0) + (ofTwist[corner] ?? 0);
-      cells[node] = (cells[node] ?? 0) + 1;
-    }
+  const x_Nmpm = new Float64Array(count);
+  const y_Nmpm = new Float64Array(count);
+  const xy_Nmpm = new Float64Array(count);
+  const summed = new Float64Array(summedPerNode * mesh.y_m.length);
+  mesh.x_m.forEach((_, i) => {
+    sumAlongX(mesh, field, alongX, i, summed);
+    mesh.y_m.forEach((__, j) => {
+      const node = nodeOf(mesh, i, j);
+      const from = summedPerNode * (alongY.first[j] ?? 0);
+      const xx = sumAlongY(summed, from + 4, alongY.plain, j);
+      const yy = sumAlongY(summed, from, alongY.bent, j);
+      x_Nmpm[node] = -(Dx_Nm * xx + D1_Nm * yy);
+      y_Nmpm[node] = -(Dy_Nm * yy + D1_Nm * xx);
+      xy_Nmpm[node] = -2 * Dxy_Nm * sumAlongY(summed, from + 2, alongY.sloped, j);
+    });
   });
-  for (const values of [x_Nmpm, y_Nmpm, xy_Nmpm]) {
-    for (let node = 0; node < count; node++) values[node] = (values[node] ?? 0) / (cells[node] ?? 1);
-  }
   return { mesh, x_Nmpm, y_Nmpm, xy_Nmpm };
 }
 
-/** Visits every cell with its moments at Gauss's four places: four of x, four of y, four of the twist. */
-export function momentsInCells(
-  { mesh, stiffness }: FreePlate,
-  field: Float64Array,
-  visit: (i: number, j: number, atGauss: Float64Array) => void,
-): void {
-  const { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm } = stiffness;
-  const { shapesX, shapesY, dofs } = cellsOf(mesh);
-  const atGauss = new Float64Array(12);
-  const summed = new Float64Array(3 * alongX);
-  let cell = 0;
-  for (let i = 0; i < shapesX.length; i++) {
-    const sx = shapesX[i];
-    for (let j = 0; j < shapesY.length; j++, cell += 16) {
-      const sy = shapesY[j];
-      if (sx === undefined || sy === undefined) continue;
-      sumAlongX(field, dofs, cell, sx, summed);
-      for (let g = 0; g < 4; g++) {
-        const [s, t] = [4 * (g >> 1), 4 * (g & 1)];
-        let [xx, yy, xy] = [0, 0, 0];
-        for (let k = 0; k < 4; k++) {
-          xx += (summed[2 * alongX + s + k] ?? 0) * (sy.plain[t + k] ?? 0);
-          yy += (summed[s + k] ?? 0) * (sy.bent[t + k] ?? 0);
-          xy += (summed[alongX + s + k] ?? 0) * (sy.sloped[t + k] ?? 0);
-        }
-        atGauss[g] = -(Dx_Nm * xx + D1_Nm * yy);
-        atGauss[4 + g] = -(Dy_Nm * yy + D1_Nm * xx);
-        atGauss[8 + g] = -2 * Dxy_Nm * xy;
-      }
-      visit(i, j, atGauss);
-    }
-  }
-}
+/** Along a line of x, at each line of y: value and slope along y of the plain, the sloped and the bent sums along x. */
+const summedPerNode = 6;
 
-/** Gauss's two places along x times the four functions along y that are left. */
-const alongX = 8;
-
-/** Sums the unknowns of a cell over its functions along x: plain, sloped and bent, at both of Gauss's places. */
+/** Sums the unknowns about one line of x, at every line of y. */
 function sumAlongX(
+  mesh: PlateMesh,
   field: Float64Array,
-  dofs: Int32Array,
-  cell: number,
-  { plain, sloped, bent }: SideShapes,
+  { first, plain, sloped, bent }: LineSums,
+  i: number,
   summed: Float64Array,
 ): void {
-  for (let b = 0; b < 4; b++) {
-    const p = field[dofs[cell + b] ?? 0] ?? 0;
-    const q = field[dofs[cell + 4 + b] ?? 0] ?? 0;
-    const r = field[dofs[cell + 8 + b] ?? 0] ?? 0;
-    const v = field[dofs[cell + 12 + b] ?? 0] ?? 0;
-    for (let s = 0; s < alongX; s += 4) {
-      summed[s + b] = fourTerms(plain, s, p, q, r, v);
-      summed[alongX + s + b] = fourTerms(sloped, s, p, q, r, v);
-      summed[2 * alongX + s + b] = fourTerms(bent, s, p, q, r, v);
+  const start = first[i] ?? 0;
+  const step = perNode * (nodeOf(mesh, 1, 0) - nodeOf(mesh, 0, 0));
+  const k = perLine * i;
+  for (let j = 0; j < mesh.y_m.length; j++) {
+    for (let kind = 0; kind < 2; kind++) {
+      const one = perNode * nodeOf(mesh, start, j) + 2 * kind;
+      const a = field[one] ?? 0;
+      const b = field[one + 1] ?? 0;
+      const c = field[one + step] ?? 0;
+      const d = field[one + step + 1] ?? 0;
+      const e = field[one + 2 * step] ?? 0;
+      const f = field[one + 2 * step + 1] ?? 0;
+      const into = summedPerNode * j + kind;
+      summed[into] = sixTerms(plain, k, a, b, c, d, e, f);
+      summed[into + 2] = sixTerms(sloped, k, a, b, c, d, e, f);
+      summed[into + 4] = sixTerms(bent, k, a, b, c, d, e, f);
     }
   }
 }
 
-function fourTerms(shape: Float64Array, s: number, p: number, q: number, r: number, v: number): number {
-  return p * (shape[s] ?? 0) + q * (shape[s + 1] ?? 0) + r * (shape[s + 2] ?? 0) + v * (shape[s + 3] ?? 0);
+function sumAlongY(summed: Float64Array, from: number, shares: Float64Array, j: number): number {
+  return sixTerms(
+    shares,
+    perLine * j,
+    summed[from] ?? 0,
+    summed[from + 1] ?? 0,
+    summed[from + summedPerNode] ?? 0,
+    summed[from + summedPerNode + 1] ?? 0,
+    summed[from + 2 * summedPerNode] ?? 0,
+    summed[from + 2 * summedPerNode + 1] ?? 0,
+  );
 }
 
-/** What the cells of a mesh need for every field, worked out once. */
-interface Cells {
-  readonly shapesX: readonly SideShapes[];
-  readonly shapesY: readonly SideShapes[];
-  /** Sixteen unknowns of each cell, x by x. */
-  readonly dofs: Int32Array;
+function sixTerms(
+  shares: Float64Array,
+  k: number,
+  a: number,
+  b: number,
+  c: number,
+  d: number,
+  e: number,
+  f: number,
+): number {
+  return (
+    a * (shares[k] ?? 0) +
+    b * (shares[k + 1] ?? 0) +
+    c * (shares[k + 2] ?? 0) +
+    (d * (shares[k + 3] ?? 0) + e * (shares[k + 4] ?? 0) + f * (shares[k + 5] ?? 0))
+  );
 }
 
-const known = new WeakMap<PlateMesh, Cells>();
+/** Sums along x and along y of a mesh, worked out once for every field. */
+const known = new WeakMap<PlateMesh, readonly [LineSums, LineSums]>();
 
-function cellsOf(mesh: PlateMesh): Cells {
+function sumsOf(mesh: PlateMesh): readonly [LineSums, LineSums] {
   const held = known.get(mesh);
   if (held !== undefined) return held;
-  const [shapesX, shapesY] = [shapesOf(mesh.x_m), shapesOf(mesh.y_m)];
-  const dofs = new Int32Array(16 * shapesX.length * shapesY.length);
-  shapesX.forEach((_, i) => {
-    shapesY.forEach((__, j) => dofs.set(cellDofs(mesh, i, j), 16 * (i * shapesY.length + j)));
-  });
-  const made = { shapesX, shapesY, dofs };
+  const made = [lineSumsOf(mesh.x_m), lineSumsOf(mesh.y_m)] as const;
   known.set(mesh, made);
   return made;
-}
-
-interface SideShapes {
-  readonly plain: Float64Array;
-  readonly sloped: Float64Array;
-  readonly bent: Float64Array;
-}
-
-function shapesOf(lines: readonly number[]): SideShapes[] {
-  return lines.slice(1).map((to, k) => {
-    const h = to - (lines[k] ?? 0);
-    return {
-      plain: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 0))),
-      sloped: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 1))),
-      bent: Float64Array.from(gauss.flatMap((s) => hermite(s, h, 2))),
-    };
-  });
-}
-
-/** Continues values at Gauss's four places straight to the four corners. */
-function continueToCorners(atGauss: Float64Array, from: number, corners: Float64Array): void {
-  const [a, b] = [atGauss[from] ?? 0, atGauss[from + 1] ?? 0];
-  const [c, d] = [atGauss[from + 2] ?? 0, atGauss[from + 3] ?? 0];
-  const [ab, ba] = [near * a + far * b, far * a + near * b];
-  const [cd, dc] = [near * c + far * d, far * c + near * d];
-  corners[0] = near * ab + far * cd;
-  corners[1] = near * ba + far * dc;
-  corners[2] = far * ab + near * cd;
-  corners[3] = far * ba + near * dc;
 }
 
 /** A moment at any place, straight between the nodes, N·m/m. */
@@ -194,9 +145,11 @@ export function averagedMoment(
 ): number {
   const { mesh } = moments;
   const values = valuesOf(moments, way);
-  const [lines, here] = way === 'x' ? [mesh.y_m, j] : [mesh.x_m, i];
-  const first = way === 'x' ? nodeOf(mesh, i, 0) : nodeOf(mesh, 0, j);
-  const step = (way === 'x' ? nodeOf(mesh, i, 1) : nodeOf(mesh, 1, j)) - first;
+  const isAlongX = way === 'x';
+  const lines = isAlongX ? mesh.y_m : mesh.x_m;
+  const here = isAlongX ? j : i;
+  const first = isAlongX ? nodeOf(mesh, i, 0) : nodeOf(mesh, 0, j);
+  const step = (isAlongX ? nodeOf(mesh, i, 1) : nodeOf(mesh, 1, j)) - first;
   const end = lines[lines.length - 1] ?? 0;
   const width = Math.min(width_m, end);
   const from = Math.min(Math.max(0, (lines[here] ?? 0) - width / 2), end - width);
@@ -205,9 +158,12 @@ export function averagedMoment(
   while (k > 0 && (lines[k] ?? 0) > from) k--;
   let sum = 0;
   for (; k + 1 < lines.length && (lines[k] ?? Infinity) < to; k++) {
-    const [start, stop] = [lines[k] ?? 0, lines[k + 1] ?? 0];
-    const [low, high] = [values[first + k * step] ?? 0, values[first + (k + 1) * step] ?? 0];
-    const [a, b] = [Math.max(start, from), Math.min(stop, to)];
+    const start = lines[k] ?? 0;
+    const stop = lines[k + 1] ?? 0;
+    const low = values[first + k * step] ?? 0;
+    const high = values[first + (k + 1) * step] ?? 0;
+    const a = Math.max(start, from);
+    const b = Math.min(stop, to);
     // Straight between the nodes: the mean of a stretch is the value in its middle.
     sum += (b - a) * (low + ((high - low) * ((a + b) / 2 - start)) / (stop - start));
   }

@@ -1,4 +1,4 @@
-import { hermite } from './hermite.ts';
+import { gauss, hermite } from './hermite.ts';
 import { cellAt, nodeCount, type PlateMesh } from './mesh.ts';
 import { cellDofs, perNode } from './stiffness.ts';
 
@@ -78,9 +78,6 @@ function addPatch(vector: Float64Array, mesh: PlateMesh, load: Extract<PlateLoad
     }
   }
 }
-
-/** Gauss's two places of an interval integrate cubics exactly. */
-const gauss = [0.5 - Math.sqrt(3) / 6, 0.5 + Math.sqrt(3) / 6] as const;
 
 /** The four cubics of a side summed over the part of a stretch that lies on it. */
 interface Stretch {

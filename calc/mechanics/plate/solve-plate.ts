@@ -3,7 +3,8 @@ import { nodeCount } from './mesh.ts';
 import { momentsOf, type PlateMoments } from './moments.ts';
 import { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
 import { perNode } from './stiffness.ts';
-import { fieldOfStanding, standerOf, type PreparedLoad } from './standing.ts';
+import { standerOf, type PreparedLoad } from './standing.ts';
+import { fieldOfStanding } from './standing-field.ts';
 import type { HeldPlate } from './supports.ts';
 
 /** How a plate stands under one load, and what comes of it. */

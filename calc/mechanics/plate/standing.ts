@@ -1,8 +1,7 @@
 import { hullOf, type Point } from '../hull.ts';
-import { addRigid } from './free-plate.ts';
 import { movementAtShape, type Resultant } from './plate-load.ts';
-import { signOf, type HeldPlate } from './supports.ts';
-import { copyOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
+import { signOf, type HeldPlate, type PlateSupport } from './supports.ts';
+import { columnOf, copyOf, diagonalOf, exchange, following, tableauOf, type Tableau } from './tableau.ts';
 
 /** A load on a held plate, ready to be put on it: its movements on the three springs, and its resultant. */
 export interface PreparedLoad {
@@ -58,26 +57,11 @@ export function standerOf(held: HeldPlate): Stander {
     : null;
   let exchanges = Infinity;
   let tableau: Tableau = tableauOf(size, matrix);
-  /** Every support in touch; null where that is a mechanism. */
-  let fresh: Tableau | null | undefined;
   const isFull = new Uint8Array(size);
 
-  const onSupports = (isIn: (index: number) => boolean): Tableau | null => {
-    const made = tableauOf(size, matrix);
-    for (let i = 0; i < count; i++) if (isIn(i)) exchange(made, i);
-    for (let k = count; k < size; k++) {
-      const scale = supports.reduce((sum, support) => sum + levers(support, k - count) ** 2, 0);
-      const pivot = made.entries[k * size + k] ?? 0;
-      if (!(Math.abs(pivot) > 1e-9 * scale * stiffest(held))) return null;
-      exchange(made, k);
-    }
-    return made;
-  };
   const rebuild = (): boolean => {
-    if (fresh === undefined) fresh = onSupports(() => true);
     const active = tableau.exchanged;
-    const made =
-      exchanges < Infinity ? onSupports((i) => active[i] === 1) : fresh === null ? null : copyOf(fresh);
+    const made = exchanges < Infinity ? onSupports(held, (i) => active[i] === 1) : onAllSupports(held);
     exchanges = made === null ? Infinity : 0;
     tableau = made ?? tableau;
     return made !== null;
@@ -92,8 +76,6 @@ export function standerOf(held: HeldPlate): Stander {
     forget();
     return { stands: false };
   };
-  const levers = (support: { readonly x_m: number; readonly y_m: number }, k: number): number =>
-    [1, support.x_m, support.y_m][k] ?? 0;
   const swap = (index: number): void => {
     exchange(tableau, index);
     exchanges++;
@@ -114,9 +96,8 @@ export function standerOf(held: HeldPlate): Stander {
     const gapTolerance =
       1e-10 * constant.subarray(0, count).reduce((most, each) => Math.max(most, Math.abs(each)), 0);
 
-    const move = (column: number, step: number): void => {
-      for (let i = 0; i < size; i++)
-        values[i] = (values[i] ?? 0) + step * (tableau.entries[i * size + column] ?? 0);
+    const move = (column: Float64Array, step: number): void => {
+      for (let i = 0; i < size; i++) values[i] = (values[i] ?? 0) + step * (column[i] ?? 0);
     };
     const letIn = (index: number, before: number): void => {
       swap(index);
@@ -132,7 +113,7 @@ export function standerOf(held: HeldPlate): Stander {
       if (!wantsIn(i)) continue;
       const gap = values[i] ?? 0;
       letIn(i, given[i] ?? 0);
-      move(i, -gap);
+      move(columnOf(tableau, i), -gap);
       i = -1;
     }
 
@@ -142,18 +123,19 @@ export function standerOf(held: HeldPlate): Stander {
       let gap = 0;
       for (;;) {
         steps++;
-        const own = tableau.entries[worst.index * size + worst.index] ?? 0;
+        const column = columnOf(tableau, worst.index);
+        const own = column[worst.index] ?? 0;
         const stiffness = own * (matrix[worst.index * size + worst.index] ?? 0);
         const missing = worst.target - (values[worst.index] ?? 0);
         const reached = stiffness > leastStiffness ? missing / own : Infinity;
         const full = Math.abs(reached) < span_m ? reached : worst.direction * Infinity;
-        const block = firstBlock(tableau, count, isFull, values, worst.index, worst.direction);
+        const block = firstBlock(tableau, count, isFull, values, column, worst.direction);
         if (!Number.isFinite(full) && block === undefined) {
           forget();
           return { stands: false };
         }
         const step = block !== undefined && Math.abs(block.step) < Math.abs(full) ? block.step : full;
-        move(worst.index, step);
+        move(column, step);
         gap += step;
         if (block !== undefined && step === block.step) {
           letIn(block.index, isFull[block.index] === 1 ? (supports[block.index]?.most_N ?? 0) : 0);
@@ -180,39 +162,6 @@ export function standerOf(held: HeldPlate): Stander {
       return again;
     },
   };
-}
-
-/** The movements of a plate that stands. */
-export function fieldOfStanding(
-  { plate, supports, fields }: HeldPlate,
-  load: PreparedLoad,
-  { forces_N, rigid }: Extract<Standing, { stands: true }>,
-): Float64Array {
-  const field = Float64Array.from(load.field);
-  const acting = supports.flatMap((support, i) => {
-    const [force, unit] = [signOf(support) * (forces_N[i] ?? 0), fields[i]];
-    return force === 0 || unit === undefined ? [] : [{ force, unit }];
-  });
-  for (let i = 0; i < acting.length; i += 4) {
-    const [a = idle(field), b = idle(field), c = idle(field), d = idle(field)] = acting.slice(i, i + 4);
-    addFour(field, [a.unit, b.unit, c.unit, d.unit], [a.force, b.force, c.force, d.force]);
-  }
-  addRigid(field, plate.mesh, rigid);
-  return field;
-}
-
-function idle(field: Float64Array): { readonly force: number; readonly unit: Float64Array } {
-  return { force: 0, unit: field };
-}
-
-/** Adds four fields at once: each number is fetched and put back once for the four. */
-function addFour(
-  field: Float64Array,
-  [a, b, c, d]: readonly [Float64Array, Float64Array, Float64Array, Float64Array],
-  [p, q, r, s]: readonly [number, number, number, number],
-): void {
-  for (let k = 0; k < field.length; k++)
-    field[k] = (field[k] ?? 0) + p * (a[k] ?? 0) + q * (b[k] ?? 0) + (r * (c[k] ?? 0) + s * (d[k] ?? 0));
 }
 
 /** Whether the middle of a load lies over the supports: on supports that only push nothing else can stand. */
@@ -257,23 +206,52 @@ function worstForce(
 
 /** The gap that closes first while a support is let go. */
 function firstBlock(
-  { size, entries, exchanged }: Tableau,
+  { exchanged }: Tableau,
   count: number,
   isFull: Uint8Array,
   values: Float64Array,
-  column: number,
+  column: Float64Array,
   direction: 1 | -1,
 ): { readonly index: number; readonly step: number } | undefined {
   let first: { readonly index: number; readonly step: number } | undefined;
   for (let i = 0; i < count; i++) {
     if (exchanged[i] === 1) continue;
-    const change = direction * (entries[i * size + column] ?? 0);
+    const change = direction * (column[i] ?? 0);
     const closes = isFull[i] === 1 ? change > 1e-13 : change < -1e-13;
     if (!closes) continue;
     const step = direction * Math.max(0, -(values[i] ?? 0) / change);
     if (first === undefined || Math.abs(step) < Math.abs(first.step)) first = { index: i, step };
   }
   return first;
+}
+
+/** Every support in touch, by the matrix they were told from; null where that is a mechanism. */
+const known = new WeakMap<Float64Array, Tableau | null>();
+
+/** A tableau of its own with every support in touch; null where that is a mechanism. */
+function onAllSupports(held: HeldPlate): Tableau | null {
+  const found = known.get(held.matrix);
+  const made = found === undefined ? onSupports(held, () => true) : found;
+  known.set(held.matrix, made);
+  return made === null ? null : copyOf(made);
+}
+
+/** With some supports in touch; null where that is a mechanism. */
+function onSupports(held: HeldPlate, isIn: (index: number) => boolean): Tableau | null {
+  const { supports, matrix } = held;
+  const count = supports.length;
+  const made = tableauOf(count + 3, matrix);
+  for (let i = 0; i < count; i++) if (isIn(i)) exchange(made, i);
+  for (let k = 0; k < 3; k++) {
+    const scale = supports.reduce((sum, support) => sum + leverOf(support, k) ** 2, 0);
+    if (!(Math.abs(diagonalOf(made, count + k)) > 1e-9 * scale * stiffest(held))) return null;
+    exchange(made, count + k);
+  }
+  return made;
+}
+
+function leverOf({ x_m, y_m }: PlateSupport, k: number): number {
+  return [1, x_m, y_m][k] ?? 0;
 }
 
 function stiffest({ supports, matrix }: HeldPlate): number {
@@ -289,16 +267,20 @@ function isSound(
 ): boolean {
   const count = supports.length;
   const size = count + 3;
-  const unknowns = new Float64Array(size);
-  unknowns.set(forces_N);
-  unknowns.set(rigid, count);
-  for (let i = 0; i < size; i++) {
-    let [sum, scale] = [constant[i] ?? 0, Math.abs(constant[i] ?? 0)];
-    for (let j = 0; j < size; j++) {
-      const term = (matrix[i * size + j] ?? 0) * (unknowns[j] ?? 0);
-      sum += term;
-      scale += Math.abs(term);
+  const sums = Float64Array.from(constant);
+  const scales = constant.map(Math.abs);
+  for (let j = 0; j < size; j++) {
+    const unknown = j < count ? (forces_N[j] ?? 0) : (rigid[j - count] ?? 0);
+    if (unknown === 0) continue;
+    // The matrix is symmetric: its row is its column.
+    for (let i = 0, at = j * size; i < size; i++, at++) {
+      const term = (matrix[at] ?? 0) * unknown;
+      sums[i] = (sums[i] ?? 0) + term;
+      scales[i] = (scales[i] ?? 0) + Math.abs(term);
     }
+  }
+  for (let i = 0; i < size; i++) {
+    const [sum, scale] = [sums[i] ?? 0, scales[i] ?? 0];
     const off = Math.abs(sum) <= accuracy * scale ? 0 : sum;
     const [force, most] = [forces_N[i] ?? 0, supports[i]?.most_N ?? Infinity];
     const mayLift = i < count && force === 0;

@@ -1,4 +1,4 @@
-import { addToBand, emptyBand, type SymmetricBand } from './band-factor.ts';
+import { addToBand, emptyBand, type SymmetricBand } from './band.ts';
 import { curvatureOfSide, massOfSide, slopeOfSide, valueTimesCurvature, type SideMatrix } from './hermite.ts';
 import { nodeCount, nodeOf, sideAt, type PlateMesh } from './mesh.ts';
 
@@ -36,7 +36,7 @@ export function plateMatrix(
   const band = emptyBand(perNode * nodeCount(mesh), perNode * (short + 1) + perNode - 1);
   const along = sidesOf(y_m);
   sidesOf(x_m).forEach((across, i) => {
-    along.forEach((side, j) => addCell(band, cellDofs(mesh, i, j), cellMatrix(across, side, stiffness)));
+    along.forEach((side, j) => addCell(band, cellDofs(mesh, i, j), across, side, stiffness));
   });
   for (const beam of beams) addBeam(band, mesh, beam);
   return band;
@@ -74,33 +74,37 @@ function sidesOf(lines: readonly number[]): Side[] {
   });
 }
 
-/** Every integral is a product of one over x and one over y, so the matrix is exact. */
-function cellMatrix(
-  { mass: x0, slope: x1, curvature: x2, valueTimesCurvature: x02 }: Side,
-  { mass: y0, slope: y1, curvature: y2, valueTimesCurvature: y02 }: Side,
+/** Adds a cell. Every integral is a product of one over x and one over y, so the matrix is exact. */
+function addCell(
+  { halfWidth, rows }: SymmetricBand,
+  dofs: Int32Array,
+  x: Side,
+  y: Side,
   { Dx_Nm, Dy_Nm, D1_Nm, Dxy_Nm }: PlateStiffness,
-): Float64Array {
-  const matrix = new Float64Array(256);
-  for (let row = 0; row < 16; row++) {
-    for (let column = 0; column <= row; column++) {
-      const x = 4 * (row >> 2) + (column >> 2);
-      const y = 4 * (row & 3) + (column & 3);
-      const xTurned = 4 * (column >> 2) + (row >> 2);
-      const yTurned = 4 * (column & 3) + (row & 3);
-      matrix[16 * row + column] =
-        Dx_Nm * (x2[x] ?? 0) * (y0[y] ?? 0) +
-        Dy_Nm * (x0[x] ?? 0) * (y2[y] ?? 0) +
-        D1_Nm * ((x02[xTurned] ?? 0) * (y02[y] ?? 0) + (x02[x] ?? 0) * (y02[yTurned] ?? 0)) +
-        4 * Dxy_Nm * (x1[x] ?? 0) * (y1[y] ?? 0);
-    }
-  }
-  return matrix;
-}
-
-function addCell(band: SymmetricBand, dofs: Int32Array, cell: Float64Array): void {
-  for (let row = 0; row < 16; row++) {
-    for (let column = 0; column <= row; column++) {
-      addToBand(band, dofs[row] ?? 0, dofs[column] ?? 0, cell[16 * row + column] ?? 0);
+): void {
+  for (let a = 0; a < 4; a++) {
+    for (let c = 0; c <= a; c++) {
+      const ac = 4 * a + c;
+      const bentX = Dx_Nm * (x.curvature[ac] ?? 0);
+      const bentY = Dy_Nm * (x.mass[ac] ?? 0);
+      const both = D1_Nm * (x.valueTimesCurvature[4 * c + a] ?? 0);
+      const bothTurned = D1_Nm * (x.valueTimesCurvature[ac] ?? 0);
+      const twisted = 4 * Dxy_Nm * (x.slope[ac] ?? 0);
+      for (let b = 0; b < 4; b++) {
+        const last = c === a ? b : 3;
+        for (let d = 0; d <= last; d++) {
+          const bd = 4 * b + d;
+          const i = Math.max(dofs[4 * a + b] ?? 0, dofs[4 * c + d] ?? 0);
+          const j = Math.min(dofs[4 * a + b] ?? 0, dofs[4 * c + d] ?? 0);
+          const at = i * halfWidth + halfWidth + j;
+          const value =
+            bentX * (y.mass[bd] ?? 0) +
+            bentY * (y.curvature[bd] ?? 0) +
+            (both * (y.valueTimesCurvature[bd] ?? 0) + bothTurned * (y.valueTimesCurvature[4 * d + b] ?? 0)) +
+            twisted * (y.slope[bd] ?? 0);
+          rows[at] = (rows[at] ?? 0) + value;
+        }
+      }
     }
   }
 }

@@ -1,5 +1,6 @@
+import { together } from './band.ts';
 import { fieldsUnderUnits, type FreePlate } from './free-plate.ts';
-import { movementAtShape, shapeAt, type PlaceShape } from './plate-load.ts';
+import { shapeAt, type PlaceShape } from './plate-load.ts';
 
 /** One place where something outside the plate can act on it. */
 export interface PlateSupport {
@@ -20,6 +21,14 @@ export interface SharedGive {
   readonly give_mpN: readonly number[];
 }
 
+/** Movements under one newton at each support. */
+export interface UnitFields {
+  /** Those of four supports side by side at every unknown, four by four. */
+  readonly fours: readonly Float64Array[];
+  /** Which of them each support has: a four, and a place in it. */
+  readonly lanes: readonly number[];
+}
+
 /** A plate condensed on the places where it is held: all that is needed for any load on it. */
 export interface HeldPlate {
   readonly plate: FreePlate;
@@ -27,7 +36,7 @@ export interface HeldPlate {
   /** Where each support is in the plate's unknowns. */
   readonly shapes: readonly PlaceShape[];
   /** Movements under one newton down at each support, on the plate's three springs. */
-  readonly fields: readonly Float64Array[];
+  readonly units: UnitFields;
   /** Symmetric matrix of support forces and the plate's three rigid movements against gaps and equilibrium. */
   readonly matrix: Float64Array;
 }
@@ -53,13 +62,13 @@ export function heldPlate(
 ): HeldPlate {
   if (supports.some(({ give_mpN }) => !(give_mpN > 0))) throw new RangeError('every support gives a little');
   const shapes = supports.map(({ x_m, y_m }) => shapeAt(plate.mesh, x_m, y_m));
-  const fields = fieldsUnderUnits(plate, shapes);
+  const units = { fours: fieldsUnderUnits(plate, shapes), lanes: [...supports.keys()] };
   supports.forEach(({ give_mpN }, index) => {
-    const [field, shape] = [fields[index], shapes[index]];
-    if (field !== undefined && shape !== undefined && give_mpN < leastGive * movementAtShape(field, shape))
+    const shape = shapes[index];
+    if (shape !== undefined && give_mpN < leastGive * movementOfUnit(units, index, shape))
       throw new RangeError('every support gives a little');
   });
-  return { plate, supports, shapes, fields, matrix: matrixOf(supports, shapes, fields, shared) };
+  return { plate, supports, shapes, units, matrix: matrixOf(supports, shapes, units, shared) };
 }
 
 /** The same plate whose supports give together too, as on a rail; nothing is solved anew. */
@@ -85,15 +94,24 @@ export function withSupports(
     plate: held.plate,
     supports: kept.flatMap((index) => held.supports[index] ?? []),
     shapes: kept.flatMap((index) => held.shapes[index] ?? []),
-    fields: kept.flatMap((index) => held.fields[index] ?? []),
+    units: { ...held.units, lanes: kept.flatMap((index) => held.units.lanes[index] ?? []) },
     matrix,
   };
+}
+
+/** Movement at a place under one newton at a support, m/N. */
+function movementOfUnit({ fours, lanes }: UnitFields, index: number, { dofs, values }: PlaceShape): number {
+  const lane = lanes[index] ?? 0;
+  const [four, side] = [fours[Math.floor(lane / together)], lane % together];
+  let sum = 0;
+  for (let k = 0; k < 16; k++) sum += (four?.[together * (dofs[k] ?? 0) + side] ?? 0) * (values[k] ?? 0);
+  return sum;
 }
 
 function matrixOf(
   supports: readonly PlateSupport[],
   shapes: readonly PlaceShape[],
-  fields: readonly Float64Array[],
+  units: UnitFields,
   shared: readonly SharedGive[],
 ): Float64Array {
   const count = supports.length;
@@ -107,9 +125,8 @@ function matrixOf(
     const shape = shapes[i];
     for (let j = 0; j <= i; j++) {
       const other = supports[j];
-      const field = fields[j];
-      if (shape === undefined || other === undefined || field === undefined) continue;
-      const value = sign * signOf(other) * movementAtShape(field, shape);
+      if (shape === undefined || other === undefined) continue;
+      const value = sign * signOf(other) * movementOfUnit(units, j, shape);
       add(i, j, value);
       if (i !== j) add(j, i, value);
     }

@@ -1,5 +1,6 @@
 import { gradedLines } from '../../../../calc/mechanics/plate/mesh.ts';
-import { addToBand, factorBand } from '../../../../calc/mechanics/plate/band-factor.ts';
+import { addToBand } from '../../../../calc/mechanics/plate/band.ts';
+import { factorBand } from '../../../../calc/mechanics/plate/band-factor.ts';
 import { plateMatrix } from '../../../../calc/mechanics/plate/stiffness.ts';
 import {
   freePlate,

@@ -51,6 +51,27 @@ describe('patch test on an uneven mesh', () => {
     }
   });
 
+  it('curvatures that are straight along a cell, or across it, give their moments at every node', () => {
+    // w = a x³ + b y³ + c x³y + d xy³: w_xx = 6 (a x + c xy), w_yy = 6 (b y + d xy).
+    const [a, b, c, d] = [0.6, -0.9, 1.1, 0.8];
+    const cubic = fieldOf((x, y) => [
+      a * x ** 3 + b * y ** 3 + c * x ** 3 * y + d * x * y ** 3,
+      3 * a * x * x + 3 * c * x * x * y + d * y ** 3,
+      3 * b * y * y + c * x ** 3 + 3 * d * x * y * y,
+      3 * c * x * x + 3 * d * y * y,
+    ]);
+    const moments = momentsOf(freePlate(uneven, stiffness), cubic);
+    const { Dx_Nm, Dy_Nm, D1_Nm } = stiffness;
+    uneven.x_m.forEach((x, i) => {
+      uneven.y_m.forEach((y, j) => {
+        const [xx, yy] = [6 * (a * x + c * x * y), 6 * (b * y + d * x * y)];
+        const node = nodeOf(uneven, i, j);
+        expect(moments.x_Nmpm[node]).toBeCloseTo(-(Dx_Nm * xx + D1_Nm * yy), 9);
+        expect(moments.y_Nmpm[node]).toBeCloseTo(-(Dy_Nm * yy + D1_Nm * xx), 9);
+      });
+    });
+  });
+
   it('needs no force inside the plate', () => {
     const { size, halfWidth, rows } = plateMatrix(uneven, stiffness, []);
     const force = new Float64Array(size);
