@@ -7,7 +7,7 @@ const warpingShown = {
 } as const;
 
 /** Of a stiffness against warping. */
-const warping: UnitExpression = { unit: 'N * m^4', shown: warpingShown };
+export const warping: UnitExpression = { unit: 'N * m^4', shown: warpingShown };
 
 /** A stiffness against warping, N·m⁴, as it stands in a calculation. */
 export function showWarping(EIw_Nm4: number, system: UnitSystem): string {

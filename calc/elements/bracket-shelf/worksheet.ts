@@ -15,7 +15,6 @@ import {
   twistAxis,
 } from '../../mechanics/open-section-formulas.ts';
 import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
-import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Fixing } from '../fixing/fixing.ts';
 import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
@@ -26,6 +25,7 @@ import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
 import type { HandCheck } from './hand-check.ts';
 import type { Movements } from './movements.ts';
+import type { Shelf } from './shelf.ts';
 import { readingsOf } from './readings.ts';
 
 interface Parts {
@@ -220,21 +220,12 @@ function actionsSection({ context, contents }: Parts): Section {
   });
 }
 
-function analysisSection({ context, movements }: Parts): Section {
+function analysisSection({ context, movements, judged }: Parts): Section {
   const { shelf, service } = context;
-  const { system, board } = shelf;
+  const { system } = shelf;
   const forces = service.map((each) => each.forces);
   const most = (pick: (force: (typeof forces)[number]) => number): number => Math.max(...forces.map(pick));
-  const governing = movements.bays.reduce((a, b) => (b.longTerm.value > a.longTerm.value ? b : a));
-  const { factor } = board.creep;
-  const sustained = (governing.longTerm.value - governing.live.value) / Math.max(factor - 1, 1e-9);
-  const short = governing.longTerm.value - factor * sustained;
-  const steps =
-    factor > 1 && sustained >= 0 && short >= 0
-      ? [work(longTermMovement, { K_cr: factor, Delta_LT: sustained, Delta_ST: short }, system).step]
-      : [];
   return section('analysis', 'Analysis', {
-    steps,
     tables: [
       {
         title: 'Brackets: reactions, everything that can be there, unfactored; up on the board',
@@ -277,9 +268,30 @@ function analysisSection({ context, movements }: Parts): Section {
           ];
         }),
       },
+      ...byLoad(shelf, judged),
     ],
     notes: [
       'The board is a continuous beam on its brackets with bending and shear movement, solved exactly bay by bay (equation of three moments); a free line load may be on or off in each bay, an overhang is a bay, and a roaming load stands where it is worst.',
     ],
   });
+}
+
+/** What the checks take from the solver, each where it is largest, load by load. */
+function byLoad({ actions, system }: Shelf, judged: readonly Judged[]): Table[] {
+  const columns = new Map<string, readonly string[]>();
+  for (const { byLoad: found } of judged) {
+    if (found === undefined) continue;
+    const shares = found.shares();
+    const all = [...shares, shares.reduce((sum, share) => sum + share, 0)];
+    const shown = all.map((share) => showInCalculation(share, found.unit, system));
+    columns.set(`${found.what}: ${shown.join()}`, [found.what, ...shown]);
+  }
+  if (columns.size === 0) return [];
+  const head = ['Load', 'The board itself', ...actions.map(({ name }) => name), 'Together'];
+  const [first = [], ...rows] = head.map((name, row) => [
+    name,
+    ...[...columns.values()].map((column) => column[row] ?? ''),
+  ]);
+  const title = 'By the solver, load by load: what the checks below take, each where it asks most';
+  return [{ title, head: first, rows }];
 }

@@ -1,4 +1,5 @@
 import * as open from '../../../calc/mechanics/open-section-formulas.ts';
+import * as twist from '../../../calc/mechanics/twist-formulas.ts';
 import { twistingPart } from '../../../calc/mechanics/torsion-formulas.ts';
 import { published, type PublishedValue } from './published-value.ts';
 
@@ -115,4 +116,33 @@ const stresses: PublishedValue[] = [
   }),
 ];
 
-export const openSectionValues: readonly PublishedValue[] = [...axis, ...shares, ...stresses];
+/** Torques on a bay as a simple beam has loads. */
+const twists: PublishedValue[] = [
+  published(twist.twistedBay, { d_e: 1, P: 0, e_t: 0, L: 2, t_s: 6, S_t: 0, GJ: 30 }, 0.1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 1: w L² / 8, torque for load, over GJ',
+    why: '6 × 4 / 8 / 30',
+  }),
+  published(twist.twistedBay, { d_e: 0.5, P: 4, e_t: 0.25, L: 2, t_s: 0, S_t: 1.5, GJ: 10 }, 0.1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 7: P L / 4, torque for load, over GJ; 1.5 of other loads',
+    why: '0.5 × (4 × 0.25 × 2 / 4 + 1.5) / 10',
+  }),
+  published(twist.warpedBay, { d_e: 2, P: 0, e_t: 0, L: 2, t_s: 12, S_w: 0, EI_w: 5 }, 1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 1: 5 w L⁴ / 384 EI, torque for load',
+    why: '2 × 5 × 12 × 16 / 384 / 5',
+  }),
+  published(twist.warpedBay, { d_e: 1, P: 3, e_t: 2, L: 2, t_s: 0, S_w: 4, EI_w: 5 }, 1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 7: P L³ / 48 EI, torque for load; 4 of other loads',
+    why: '(6 × 8 / 48 + 4) / 5',
+  }),
+  published(twist.twistedTip, { d_e: 2, P: 3, e_t: 2, a: 0.5, t_s: 8, S_t: 1, GJ: 10 }, 1, {
+    ...exact,
+    source: 'worked by hand: a shaft of 0.5 m under 6 N·m at its end, under 8 N·m/m, and 1 of other loads',
+    why: '2 × (6 × 0.5 + 8 × 0.25 / 2 + 1) / 10',
+  }),
+];
+
+export const openSectionValues: readonly PublishedValue[] = [...axis, ...shares, ...stresses, ...twists];

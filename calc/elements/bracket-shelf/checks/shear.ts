@@ -14,6 +14,7 @@ import { ownStiffness, type Board } from '../board.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
+import { byLoadAt, sharesOfShear } from '../load-shares.ts';
 
 /** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
 export interface Cut {
@@ -144,6 +145,9 @@ function judge(context: Context, cut: Cut, situation: Situation): Judged {
       shelf.system,
     ),
     steps,
+    byLoad: byLoadAt(shelf, 'Shear at', shear.at_m, 'N', () =>
+      sharesOfShear(situation, shelf.positions_m.indexOf(shear.at_m)),
+    ),
   };
 }
 
