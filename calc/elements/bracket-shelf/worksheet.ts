@@ -1,30 +1,16 @@
-import type { Section, Step, Table } from '../../../shared/check-result.ts';
-import {
-  show,
-  showInCalculation,
-  significant,
-  type Unit,
-  type UnitSystem,
-} from '../../../shared/quantity/index.ts';
+import type { Section, Table } from '../../../shared/check-result.ts';
+import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
-import { work } from '../../formula/step.ts';
-import {
-  neutralDistance,
-  showWarping,
-  stripShare,
-  twistAxis,
-} from '../../mechanics/open-section-formulas.ts';
-import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
 import type { Fixing } from '../fixing/fixing.ts';
 import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, creepStatement, section } from '../section.ts';
-import type { Board } from './board.ts';
+import { checkSections, combinationTable, creepStatement, section } from '../section.ts';
 import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
 import type { HandCheck } from './hand-check.ts';
 import type { Movements } from './movements.ts';
+import { sectionOf } from './section-sheet.ts';
 import type { Shelf } from './shelf.ts';
 import { readingsOf } from './readings.ts';
 
@@ -47,7 +33,7 @@ export function worksheetOf(parts: Parts): Section[] {
   return [
     section('given', 'Given', { statements: givenStatements(context.shelf) }),
     materialSection(parts),
-    sectionSection(parts),
+    sectionOf(context.shelf, parts.spring),
     actionsSection(parts),
     analysisSection(parts),
     section('hand-check', 'Hand check', {
@@ -80,101 +66,6 @@ function materialSection({ context }: Parts): Section {
     ],
     steps: materials.flatMap((material) => material.steps),
   });
-}
-
-function sectionSection({ context, spring }: Parts): Section {
-  const { shelf } = context;
-  const { board, system } = shelf;
-  const { section: s } = board;
-  const c = (value: number, unit: Unit): string => showInCalculation(value, unit, system);
-  const [only] = board.parts;
-  const plain = board.parts.length === 1 && only !== undefined;
-  const steps = [
-    ...(plain ? [work(secondMoment, { b: only.width_m, t: only.height_m }, system).step] : []),
-    ...(board.bonded
-      ? [work(effectiveStiffness, { EI_x: s.EIx_Nm2, EI_xy: s.EIxy_Nm2, EI_y: s.EIy_Nm2 }, system).step]
-      : []),
-    ...axisSteps(board, system),
-    ...(spring === null ? [] : [spring.step]),
-  ];
-  const { warp } = board.twisting;
-  return section('section', 'Section', {
-    statements: [
-      {
-        label: 'Centroid from the wall, and from the underside',
-        value: `${c(s.centroidY_m, 'm')}, ${c(s.centroidZ_m, 'm')}`,
-        source: 'weighted by stiffness',
-      },
-      { label: 'EI about the level axis, EI_x', value: c(s.EIx_Nm2, 'N.m2'), source: 'sum over the parts' },
-      { label: 'EI about the upright axis, EI_y', value: c(s.EIy_Nm2, 'N.m2'), source: 'sum over the parts' },
-      { label: 'Product term, EI_xy', value: c(s.EIxy_Nm2, 'N.m2'), source: 'sum over the parts' },
-      ...(board.bonded
-        ? []
-        : [
-            {
-              label: 'EI of layers that slide on each other',
-              value: c(board.EI_Nm2, 'N.m2'),
-              source: 'sum of their own',
-            },
-          ]),
-      {
-        label: 'Shear stiffness κGA, κ = 5/6',
-        value: board.GA_N === null ? 'none: shear is inside the stiffness of the panel' : c(board.GA_N, 'N'),
-        source:
-          board.twisting.strips.length > 0 && shelf.document.board.box === undefined
-            ? '1 / Σ v² / κGA, each part by its share v of the shear'
-            : 'sum over the parts that carry shear',
-      },
-      {
-        label: 'Twisting stiffness GJ',
-        value: c(board.twisting.GJ_Nm2, 'N.m2'),
-        source: 'Roark, solid rectangles; Bredt for a box',
-      },
-      ...(warp === null
-        ? []
-        : [
-            {
-              label: 'Stiffness against warping EI_w',
-              value: showWarping(warp.EIw_Nm4, system),
-              source: 'Vlasov, sum over the parts',
-            },
-          ]),
-      {
-        label: 'Own weight of the board',
-        value: `${show(board.selfWeight_Npm, 'N/m', system)}, ${show(board.weightAt_m, 'm', system)} from the wall`,
-        source: 'density × area',
-      },
-    ],
-    steps,
-    tables: [
-      {
-        title: 'Parts; y from the wall, z from the underside',
-        head: ['Part', 'Material', 'Width', 'Height', 'y', 'z', 'E'],
-        rows: board.parts.map((part) => [
-          part.name,
-          part.material.label,
-          c(part.width_m, 'm'),
-          c(part.height_m, 'm'),
-          c(part.y_m, 'm'),
-          c(part.z_m, 'm'),
-          c(part.E_Pa, 'Pa'),
-        ]),
-      },
-    ],
-    notes: plain
-      ? []
-      : ['The board may move sideways, so a section that is not symmetric bends about inclined axes.'],
-  });
-}
-
-/** Where a board with strips twists about. */
-function axisSteps({ twisting: { strips, axisFrom } }: Board, system: UnitSystem): Step[] {
-  if (axisFrom === null) return [];
-  const shares = strips.flatMap(({ part, neutralFrom, shareFrom }) => [
-    work(neutralDistance, neutralFrom, system, `${neutralDistance.caption}: middle of the ${part.name}`).step,
-    work(stripShare, shareFrom, system, `share of the shear in the ${part.name}`).step,
-  ]);
-  return [...shares, work(twistAxis, axisFrom, system).step];
 }
 
 function actionsSection({ context, contents }: Parts): Section {
@@ -210,11 +101,7 @@ function actionsSection({ context, contents }: Parts): Section {
           ];
         }),
       },
-      {
-        title: 'Combinations',
-        head: ['Combination', 'Shortest load'],
-        rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
-      },
+      combinationTable(code, durations),
     ],
     notes: [code.combinationSource],
   });
@@ -223,6 +110,7 @@ function actionsSection({ context, contents }: Parts): Section {
 function analysisSection({ context, movements, judged }: Parts): Section {
   const { shelf, service } = context;
   const { system } = shelf;
+  const n = (newtons: number): string => showInCalculation(newtons, 'N', system);
   const forces = service.map((each) => each.forces);
   const most = (pick: (force: (typeof forces)[number]) => number): number => Math.max(...forces.map(pick));
   return section('analysis', 'Analysis', {
@@ -233,13 +121,9 @@ function analysisSection({ context, movements, judged }: Parts): Section {
         rows: shelf.positions_m.map((position, i) => [
           String(i + 1),
           show(position, 'm', system),
-          show(
-            most((force) => force.reactionMax_N[i] ?? 0),
-            'N',
-            system,
-          ),
-          show(-most((force) => -(force.reactionMin_N[i] ?? 0)), 'N', system),
-          show(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0, 'N', system),
+          n(most((force) => force.reactionMax_N[i] ?? 0)),
+          n(-most((force) => -(force.reactionMin_N[i] ?? 0))),
+          n(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0),
         ]),
       },
       {

@@ -79,6 +79,17 @@ const shares: PublishedValue[] = [
 const pair = { c_n: 0.05, k_w: -0.05 };
 const loadOver = 'worked by hand: of two beams side by side, one that has the load over it carries all of it';
 const stresses: PublishedValue[] = [
+  published(open.cornerOmega, { omega_i: 0, s_y: 0.5, d_y: 0.02, s_w: -1, d_z: -0.05 }, 0.06, {
+    ...exact,
+    source:
+      'worked by hand: of two beams side by side, 1 m from the middle, −1 × −0.05; 0.5 × 0.02 for its width',
+    why: '0.05 + 0.01',
+  }),
+  published(open.cornerOmega, { omega_i: 3, s_y: 1, d_y: 2, s_w: 4, d_z: 0.5 }, 7, {
+    ...exact,
+    source: 'worked by hand',
+    why: '3 + 2 + 2',
+  }),
   published(open.warpedLever, { r_w: 1, omega: 0.05, EI_eff: 2, EI_w: 2 }, 0.05, {
     ...exact,
     source: loadOver,

@@ -46,7 +46,7 @@ interface Candidate {
 export function torsionCheck(context: Context): Judged[] {
   const { shelf } = context;
   const { board } = shelf;
-  const cuts = cutsOf(board);
+  const cuts = cutsOf(shelf);
   const parts = twistedParts(shelf).map((twisted) => {
     const cut = worstCut(board, cuts, twisted);
     const perForce = cut === undefined ? 0 : stressPerForce(board, cut);
