@@ -1,7 +1,7 @@
 import type { Step, StepInput } from '../../shared/check-result.ts';
 import { calculationUnits, significant, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { fill } from './expression.ts';
-import { cite, type Formula, type UnitExpression } from './formula.ts';
+import type { Formula, UnitExpression } from './formula.ts';
 
 /** A computed value and the line of working that shows how. */
 export interface Worked {
@@ -44,7 +44,7 @@ export function work<Symbols extends string>(
       inputs,
       result: { value, unit: formula.unit, shown },
       shown,
-      source: cite(formula.source),
+      source: formula.cited,
     },
   };
 }

@@ -7,10 +7,10 @@ export const mayMiss = formula({
   symbol: 'c_max',
   caption:
     'how far the plate may miss the centre line: from its outer screws there to the edge of the stud, less what they want',
-  expression: 'b_s / 2 - a_s / 2 - c_e',
-  symbols: { b_s: 'm', a_s: 'm', c_e: 'm' },
+  expression: 'c_s - c_e',
+  symbols: { c_s: 'm', c_e: 'm' },
   unit: 'm',
-  source: mechanics('b_s: width of the stud, a_s: from outer screw to outer screw, c_e: edge distance'),
+  source: mechanics('c_s: half the stud less half the way between the outer screws, c_e: edge distance'),
 });
 
 /** Pull on one screw of a rigid plate that turns about its lower end. */

@@ -16,8 +16,8 @@ const clause =
 /** A plate must meet a stud with its outer screws far enough from the edges of it. */
 export function edgeCheck(fixing: Fixing, wall: Wall, { standing, combination }: Held): Judged {
   const { stud_m, miss_m } = standing.stud;
-  const { needed_m, centred_m, width_m } = edgesOf(wall, fixing);
-  const from = { b_s: width_m, a_s: fixing.across_m, c_e: needed_m };
+  const { needed_m, centred_m } = edgesOf(wall, fixing);
+  const from = { c_s: centred_m, c_e: needed_m };
   const mayMiss_m = mayMiss.evaluate(from);
   const shared = {
     id: 'bracket-on-stud',

@@ -43,12 +43,11 @@ export function nearestStud(lines: readonly number[], at_m: number): StudMiss {
 export function edgesOf(
   wall: Wall | undefined,
   { fastener, across_m }: Fixing,
-): { readonly needed_m: number; readonly centred_m: number; readonly width_m: number } {
+): { readonly needed_m: number; readonly centred_m: number } {
   const width_m = wall?.studWidth ?? usualWidth_m;
   const D = fastener?.diameter_m ?? 0;
   return {
     needed_m: Math.max(width_m / 4, D < leastPlacedDiameter_m ? 0 : edgeAlong * D),
     centred_m: width_m / 2 - across_m / 2,
-    width_m,
   };
 }

@@ -210,7 +210,7 @@ const others: PublishedValue[] = [
   ),
   published(
     plate.mayMiss,
-    { b_s: 1.5 * inch, a_s: 0.25 * inch, c_e: 0.375 * inch },
+    { c_s: 0.625 * inch, c_e: 0.375 * inch },
     0.25 * inch,
     byHand('a stud 1-1/2 in wide, two screws 1/4 in apart that want 3/8 in: 3/4 - 1/8 - 3/8'),
   ),

@@ -57,8 +57,10 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
   const { system } = shelf;
   const { bay, bent, twist, index } = worst;
   const factor = id === 'deflection-live' ? liveFactor : longTermFactor(shelf.board.creep.factor);
-  const shares = (): LoadShares => sharesOfMovement(bent, index, factor);
-  const steps: Step[] = id === 'deflection-live' ? [] : longTermSteps(shelf, shares());
+  // Under load they are for the sheet alone, and worked out where that is laid out.
+  const lasting = id === 'deflection-live' ? null : sharesOfMovement(bent, index, factor);
+  const shares = (): LoadShares => lasting ?? sharesOfMovement(bent, index, factor);
+  const steps: Step[] = lasting === null ? [] : longTermSteps(shelf, lasting);
   steps.push(...twistSteps(shelf, bay.bay, twist));
   const moved = work(
     edgeMovement,

@@ -26,7 +26,7 @@ export interface Cut {
   /** Parts whose wood is sheared there; the weaker counts. */
   readonly parts: readonly BoardPart[];
   /** What its first moments are of. */
-  readonly of: string;
+  readonly of: () => string;
   /** Only for a layer that slides on its neighbours, or a board of one piece. */
   readonly alone: boolean;
 }
@@ -64,7 +64,7 @@ export function cutsOf({ board, system }: Pick<Shelf, 'board' | 'system'>): Cut[
       moments: none,
       width_m: part.width_m,
       parts: [part],
-      of: '',
+      of: () => '',
       alone: true,
     }));
   }
@@ -77,7 +77,8 @@ export function cutsOf({ board, system }: Pick<Shelf, 'board' | 'system'>): Cut[
       moments: cut,
       width_m: cut.width_m,
       parts: sheared,
-      of: `what is above ${showInCalculation(Math.round(cut.z_m * 1e7) / 1e7, 'm', system)} from the underside`,
+      of: () =>
+        `what is above ${showInCalculation(Math.round(cut.z_m * 1e7) / 1e7, 'm', system)} from the underside`,
       alone: false,
     };
   });
@@ -87,7 +88,7 @@ export function cutsOf({ board, system }: Pick<Shelf, 'board' | 'system'>): Cut[
     moments: firstMomentsOf(section, line.parts),
     width_m: line.width_m,
     parts: [...parts],
-    of: `the ${line.parts.map((index) => parts[index]?.name ?? '').join(' and ')}`,
+    of: () => `the ${line.parts.map((index) => parts[index]?.name ?? '').join(' and ')}`,
     alone: false,
   }));
   return [...levels, ...glued];
@@ -179,7 +180,7 @@ export function stressSteps(board: Board, cut: Cut, V: number, { shelf }: Pick<C
       EQ_y: cut.moments.EQy_Nm,
     },
     system,
-    `${cut.id === 'glue-line' ? 'shear flow across the joint' : shearFlow.caption}; EQ_x and EQ_y: EA z_i and EA y_i of ${cut.of}`,
+    `${cut.id === 'glue-line' ? 'shear flow across the joint' : shearFlow.caption}; EQ_x and EQ_y: EA z_i and EA y_i of ${cut.of()}`,
   );
   return [flow, work(shearStressOfCut, { q: flow.value, b: cut.width_m }, system)];
 }
