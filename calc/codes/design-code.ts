@@ -74,7 +74,8 @@ export interface DesignCode {
   material(request: MaterialRequest): MaterialReading;
   /** Every combination that can govern for loads of these durations. */
   combinations(durations: readonly Duration[]): readonly Combination[];
-  /** Duration factor of connections. */
+  /** Duration factor of wood, and of connections. */
+  woodDuration(duration: Duration): number;
   connectionDuration(duration: Duration): number;
   /** Where the rule for combining and for durations stands. */
   readonly combinationSource: string;

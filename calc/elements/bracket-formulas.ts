@@ -36,7 +36,7 @@ export const couple = formula({
   expression: 'R * e_R',
   symbols: { R: 'N', e_R: 'm' },
   unit: 'N.m',
-  source: mechanics('couple'),
+  source: mechanics('each load at its own distance from the wall; e_R: the mean of them, by force'),
 });
 
 /** Moment in an arm between wall and strut. */
@@ -124,6 +124,16 @@ export const prisedLift = formula({
   ),
 });
 
+/** What several screws hold together. */
+export const screwsTogether = formula({
+  symbol: 'T_all',
+  caption: 'allowable pull of the screws that share it',
+  expression: 'n_s * T_1',
+  symbols: { n_s: '1', T_1: 'N' },
+  unit: 'N',
+  source: mechanics('the weaker of the lines above, for each screw'),
+});
+
 /** Tipping about the tips of the arms. */
 export const restoring = formula({
   symbol: 'C_rest',
@@ -147,7 +157,8 @@ export const handMoment = formula({
 /** The same of everything that stands on the board. */
 export const noseMoment = formula({
   symbol: 'M_R',
-  caption: 'moment across the grain at the tip of the arm, of all that stands in front of it',
+  caption:
+    'moment across the grain at the tip of the arm, of all that stands in front of it; l_R: their mean distance from there, what is spread counted as far as it is in front',
   expression: 'R * l_R',
   symbols: { R: 'N', l_R: 'm' },
   unit: 'N.m',

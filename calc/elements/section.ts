@@ -1,5 +1,6 @@
 import type { Section, SectionId, Statement, Step, Table } from '../../shared/check-result.ts';
-import type { Material } from '../codes/design-code.ts';
+import type { Duration } from '../../shared/check-document/index.ts';
+import type { DesignCode, Material } from '../codes/design-code.ts';
 import type { Judged } from './judged.ts';
 
 interface SectionParts {
@@ -13,6 +14,17 @@ interface SectionParts {
 /** A chapter of the calculation; what is not said of it is empty. */
 export function section(id: SectionId, title: string, parts: SectionParts): Section {
   return { id, title, check: '', statements: [], steps: [], tables: [], notes: [], ...parts };
+}
+
+/** The combinations of a code of practice for loads of some durations, as they stand among the actions. */
+export function combinationTable(code: DesignCode, durations: readonly Duration[]): Table {
+  return {
+    title: 'Combinations',
+    head: ['Combination', 'Shortest load', 'Factor C_D'],
+    rows: code
+      .combinations(durations)
+      .map(({ name, duration }) => [name, duration.replace('-', ' '), String(code.woodDuration(duration))]),
+  };
 }
 
 /** How far what stays for years moves in the end, over its first movement. */

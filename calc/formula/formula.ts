@@ -49,6 +49,8 @@ export interface Formula<Symbols extends string = string> extends Definition<Sym
   readonly node: MathNode;
   readonly names: readonly Symbols[];
   readonly template: Substitution;
+  /** Its source, in words. */
+  readonly cited: string;
   /** The value for SI numbers. A result that is not finite is an error: it is never a number to go on with. */
   evaluate(values: Readonly<Record<Symbols, number>>): number;
 }
@@ -76,6 +78,7 @@ export function formula<const Symbols extends string>(definition: Definition<Sym
     node,
     names,
     template: substitution(node),
+    cited: cite(definition.source),
     evaluate(values: Readonly<Record<Symbols, number>>): number {
       const result = run(values);
       if (!Number.isFinite(result)) {

@@ -1,7 +1,7 @@
 import type { Step, StepInput } from '../../shared/check-result.ts';
 import { calculationUnits, significant, type Unit, type UnitSystem } from '../../shared/quantity/index.ts';
 import { fill } from './expression.ts';
-import { cite, type Formula, type UnitExpression } from './formula.ts';
+import type { Formula, UnitExpression } from './formula.ts';
 
 /** A computed value and the line of working that shows how. */
 export interface Worked {
@@ -16,33 +16,35 @@ export interface Worked {
  * @param values an SI number for each of its symbols
  * @param system the units in which the line is shown
  * @param caption what the value is here, where the formula's own caption is too general
+ * @param symbol what later lines call the value, where that is not the formula's own symbol
  */
 export function work<Symbols extends string>(
   formula: Formula<Symbols>,
   values: Readonly<Record<Symbols, number>>,
   system: UnitSystem,
   caption: string = formula.caption,
+  symbol: string = formula.symbol,
 ): Worked {
   const value = formula.evaluate(values);
   const numbers: Record<string, string> = {};
   const inputs: StepInput[] = [];
-  for (const symbol of formula.names) {
-    const input = inputOf(symbol, values[symbol], formula.symbols[symbol], system);
-    numbers[symbol] = input.value < 0 ? `(${input.number})` : input.number;
+  for (const name of formula.names) {
+    const input = inputOf(name, values[name], formula.symbols[name], system);
+    numbers[name] = input.value < 0 ? `(${input.number})` : input.number;
     inputs.push(input);
   }
   const shown = shownIn(value, formula.unit, system);
   return {
     value,
     step: {
-      symbol: formula.symbol,
+      symbol,
       caption,
       expression: formula.expression,
       substituted: fill(formula.template, numbers),
       inputs,
       result: { value, unit: formula.unit, shown },
       shown,
-      source: cite(formula.source),
+      source: formula.cited,
     },
   };
 }

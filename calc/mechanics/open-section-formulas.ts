@@ -7,7 +7,7 @@ const warpingShown = {
 } as const;
 
 /** Of a stiffness against warping. */
-const warping: UnitExpression = { unit: 'N * m^4', shown: warpingShown };
+export const warping: UnitExpression = { unit: 'N * m^4', shown: warpingShown };
 
 /** A stiffness against warping, N·m⁴, as it stands in a calculation. */
 export function showWarping(EIw_Nm4: number, system: UnitSystem): string {
@@ -115,6 +115,16 @@ export const clampedShare = formula({
   source: vlasov(
     'an even torque on a bay whose ends are held from turning and warping; an overhang as half of one',
   ),
+});
+
+/** Sectorial coordinate of a corner, from that of the middle of its part. */
+export const cornerOmega = formula({
+  symbol: 'omega',
+  caption: 'sectorial coordinate of the corner',
+  expression: 'omega_i + s_y * d_y + s_w * d_z',
+  symbols: { omega_i: 'm2', s_y: 'm', d_y: 'm', s_w: 'm', d_z: 'm' },
+  unit: 'm2',
+  source: vlasov('d_y and d_z: the corner from the middle of its part; the rest as under Section'),
 });
 
 /** What a corner gains on the neutral axis by twisting, for each unit a load stands beside the twist axis. */

@@ -1,3 +1,4 @@
+import { cornerOmega } from './open-section-formulas.ts';
 import type { Corner, Part, Section } from './section.ts';
 
 /** A strip along an edge of a board, glued to it over a height whose middle is at `joint_m`. */
@@ -10,12 +11,31 @@ export interface Strip {
 export interface Warp {
   /** Stiffness against warping, about the shear centre. */
   readonly EIw_Nm4: number;
-  /** Sectorial coordinate at a corner of a part, m²; each part stays plane, a low strip with the board. */
-  readonly omega_m2: (part: Part, corner: Corner) => number;
+  /** Height of the shear centre above the centroid, m. */
+  readonly poleZ_m: number;
+  readonly sheets: readonly WarpedSheet[];
+  /** What the sectorial coordinate at a corner of a part follows from; each part stays plane, a low strip with the board. */
+  readonly omegaFrom: (part: Part, corner: Corner) => Parameters<typeof cornerOmega.evaluate>[0];
   /** Upright shear of a part whose joint with the others is at `joint_m`, for each unit of torque that bends the parts, 1/m. */
   readonly shear_perm: (part: Part, joint_m: number) => number;
   /** Flow through the joint of a part with the others, for each unit of that torque, 1/m². */
   readonly flow_perm2: (part: Part) => number;
+}
+
+/** Sectorial coordinate over a part about the shear centre, and its share of the stiffness against warping. */
+export interface WarpedSheet {
+  readonly part: Part;
+  /** At its middle, m²; its slopes across and upright, and the upright one as its corners are judged by, m. */
+  readonly omega_m2: number;
+  readonly perY_m: number;
+  readonly perZ_m: number;
+  readonly bentPerZ_m: number;
+  readonly EIw_Nm4: number;
+}
+
+/** Sectorial coordinate at a corner of a part, m². */
+export function omegaAt(warp: Warp, part: Part, corner: Corner): number {
+  return cornerOmega.evaluate(warp.omegaFrom(part, corner));
 }
 
 /** Sectorial coordinate over a rectangle: at its middle, its slopes, and what it changes by from corner to corner. */
@@ -69,7 +89,9 @@ export function warpOfSliding(parts: readonly Part[], axis_m: number): Warp {
   );
   return {
     EIw_Nm4,
-    omega_m2: (part, { z_m }) => -arm(part) * z_m,
+    poleZ_m: 0,
+    sheets: [],
+    omegaFrom: (part, { z_m }) => ({ omega_i: 0, s_y: 0, d_y: 0, s_w: -arm(part), d_z: z_m }),
     shear_perm: (part) => (-arm(part) * areaOf(part) * part.height_m ** 2) / 12 / EIw_Nm4,
     flow_perm2: () => 0,
   };
@@ -100,11 +122,12 @@ function aboutShearCentre(
     perY: s.perY - pole.z,
     perZ: s.perZ + pole.y,
   }));
-  const EIw_Nm4 = moved.reduce((total, { part, middle, perY, perZ }) => {
+  const stiffnessOf = ({ part, middle, perY, perZ }: Sheet): number => {
     const [b2, h2] = [part.width_m ** 2, part.height_m ** 2];
     const square = middle ** 2 + (perY ** 2 * b2 + perZ ** 2 * h2) / 12 + (b2 * h2) / 144;
-    return total + areaOf(part) * square;
-  }, 0);
+    return areaOf(part) * square;
+  };
+  const EIw_Nm4 = moved.reduce((total, sheet) => total + stiffnessOf(sheet), 0);
   const sheetOf = (part: Part): Sheet => {
     const sheet = moved.find((each) => each.part === part);
     if (sheet === undefined) throw new RangeError('not a part of this section');
@@ -116,14 +139,31 @@ function aboutShearCentre(
   const evenPerZ =
     board.reduce((total, sheet) => total + flatness(sheet) * sheet.perZ, 0) /
     board.reduce((total, sheet) => total + flatness(sheet), 0);
+  const bentPerZ = (sheet: Sheet): number => {
+    const own = isBoard(sheet) ? 0 : 1 - (thickness_m / sheet.part.height_m) ** 3;
+    return evenPerZ + own * (sheet.perZ - evenPerZ);
+  };
   return {
     EIw_Nm4,
-    omega_m2: (part, corner) => {
+    poleZ_m: pole.z,
+    sheets: moved.map((sheet) => ({
+      part: sheet.part,
+      omega_m2: sheet.middle,
+      perY_m: sheet.perY,
+      perZ_m: sheet.perZ,
+      bentPerZ_m: bentPerZ(sheet),
+      EIw_Nm4: stiffnessOf(sheet),
+    })),
+    omegaFrom: (part, corner) => {
       const sheet = sheetOf(part);
-      const { middle, perY, perZ } = sheet;
       const { y, z } = at(part);
-      const own = isBoard(sheet) ? 0 : 1 - (thickness_m / part.height_m) ** 3;
-      return middle + perY * (corner.y_m - y) + (evenPerZ + own * (perZ - evenPerZ)) * (corner.z_m - z);
+      return {
+        omega_i: sheet.middle,
+        s_y: sheet.perY,
+        d_y: corner.y_m - y,
+        s_w: bentPerZ(sheet),
+        d_z: corner.z_m - z,
+      };
     },
     shear_perm: (part, joint_m) => {
       const { middle, perZ } = sheetOf(part);

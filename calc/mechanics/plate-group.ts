@@ -2,6 +2,17 @@ import { formula } from '../formula/formula.ts';
 
 const mechanics = (clause: string) => ({ document: 'elementary mechanics', edition: '', clause });
 
+/** How far a plate may miss the middle of a stud. */
+export const mayMiss = formula({
+  symbol: 'c_max',
+  caption:
+    'how far the plate may miss the centre line: from its outer screws there to the edge of the stud, less what they want',
+  expression: 'c_s - c_e',
+  symbols: { c_s: 'm', c_e: 'm' },
+  unit: 'm',
+  source: mechanics('c_s: half the stud less half the way between the outer screws, c_e: edge distance'),
+});
+
 /** Pull on one screw of a rigid plate that turns about its lower end. */
 export const screwPull = formula({
   symbol: 'T',
@@ -10,7 +21,7 @@ export const screwPull = formula({
   symbols: { C: 'N.m', N: 'N', z_c: 'm', z: 'm', k_n: '1', S_z: 'm2' },
   unit: 'N',
   source: mechanics(
-    'rigid plate turning about its lower end, pulls in proportion to height; N at z_c, the middle of the screws',
+    'rigid plate turning about its lower end, pulls in proportion to height; S_z is the sum of z² of the heights, k_n screws at each; N at z_c, their middle',
   ),
 });
 

@@ -1,3 +1,5 @@
+import { twistingStiffness } from './torsion-formulas.ts';
+
 /** A rectangle of one material in a cross-section: y runs from the wall to the front, z from the bottom up. */
 export interface Part {
   readonly name: string;
@@ -54,8 +56,13 @@ export function bondedSection(parts: readonly Part[]): Section {
     centroidZ_m,
     EIx_Nm2: EIx,
     EIy_Nm2: EIy,
-    EIxy_Nm2: EIxy,
+    EIxy_Nm2: withoutNoise(EIxy, Math.sqrt(EIx * EIy)),
   };
+}
+
+/** A sum whose terms cancel is nothing, where what is left of it is no more than their rounding. */
+function withoutNoise(sum: number, size: number): number {
+  return Math.abs(sum) <= 1e-12 * size ? 0 : sum;
 }
 
 /** A corner of a part: distances from the section's centroid. */
@@ -90,6 +97,13 @@ export interface FirstMoments {
   readonly EQy_Nm: number;
 }
 
+function settled({ EA_N, EIx_Nm2, EIy_Nm2 }: Section, { EQx_Nm, EQy_Nm }: FirstMoments): FirstMoments {
+  return {
+    EQx_Nm: withoutNoise(EQx_Nm, Math.sqrt(EA_N * EIx_Nm2)),
+    EQy_Nm: withoutNoise(EQy_Nm, Math.sqrt(EA_N * EIy_Nm2)),
+  };
+}
+
 /** First moments of whole parts. */
 export function firstMomentsOf(section: Section, indices: readonly number[]): FirstMoments {
   let [EQx_Nm, EQy_Nm] = [0, 0];
@@ -100,7 +114,7 @@ export function firstMomentsOf(section: Section, indices: readonly number[]): Fi
     EQx_Nm += ea * (middleZ(part) - section.centroidZ_m);
     EQy_Nm += ea * (middleY(part) - section.centroidY_m);
   }
-  return { EQx_Nm, EQy_Nm };
+  return settled(section, { EQx_Nm, EQy_Nm });
 }
 
 /** A level cut through a section: what lies above it and how wide the cut is. */
@@ -156,7 +170,7 @@ function levelCut(section: Section, z: number): LevelCut {
       parts.push(index);
     }
   });
-  return { z_m: z, EQx_Nm, EQy_Nm, width_m, parts };
+  return { z_m: z, ...settled(section, { EQx_Nm, EQy_Nm }), width_m, parts };
 }
 
 /** Shear flow across a cut for a unit shear force, N/m for each N; bending about inclined axes. */
@@ -165,13 +179,14 @@ export function shearFlowPerForce(section: Section, { EQx_Nm, EQy_Nm }: FirstMom
   return Math.abs(y * EQx_Nm - xy * EQy_Nm) / (x * y - xy * xy);
 }
 
-/**
- * Torsion constant of a solid rectangle: b t³ [1/3 − 0.21 (t/b) (1 − t⁴/12 b⁴)].
- * Source: Roark's Formulas for Stress and Strain, table for torsion of a solid rectangular section.
- */
+/** Torsion constant of a solid rectangle, m⁴. */
 export function torsionOfRectangle(side_m: number, other_m: number): number {
-  const [b, t] = side_m >= other_m ? [side_m, other_m] : [other_m, side_m];
-  return b * t ** 3 * (1 / 3 - 0.21 * (t / b) * (1 - t ** 4 / (12 * b ** 4)));
+  return twistingStiffness.evaluate(twistingOfRectangle(1, side_m, other_m));
+}
+
+/** The numbers of the stiffness of a rectangle against twisting. */
+export function twistingOfRectangle(G_v: number, side_m: number, other_m: number) {
+  return { G_v, b: Math.max(side_m, other_m), t: Math.min(side_m, other_m) };
 }
 
 function middleY(part: Part): number {

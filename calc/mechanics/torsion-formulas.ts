@@ -38,6 +38,32 @@ const solidRectangle = {
   clause: 'torsion, solid rectangular section',
 };
 
+/** Stiffness of a rectangle against twisting: b is its long side. */
+export const twistingStiffness = formula({
+  symbol: 'GJ_i',
+  caption: 'twisting stiffness of the part',
+  expression: 'G_v * b * t^3 * (1 / 3 - 0.21 * t / b * (1 - t^4 / (12 * b^4)))',
+  symbols: { G_v: 'Pa', b: 'm', t: 'm' },
+  unit: 'N.m2',
+  source: solidRectangle,
+});
+
+const closedSection = {
+  document: "Roark's Formulas for Stress and Strain",
+  edition: '',
+  clause: 'torsion, thin closed section',
+};
+
+/** Stiffness of a hollow box against twisting (Bredt); its sides run between the middles of its walls. */
+export const twistingStiffnessOfBox = formula({
+  symbol: 'GJ_i',
+  caption: 'twisting stiffness of the box, its sides between the middles of skins and outer members',
+  expression: '4 * (b_m * h_m)^2 / (2 * b_m / (G_s * t_s) + 2 * h_m / (G_f * t_f))',
+  symbols: { b_m: 'm', h_m: 'm', G_s: 'Pa', t_s: 'm', G_f: 'Pa', t_f: 'm' },
+  unit: 'N.m2',
+  source: closedSection,
+});
+
 /** What a twisted rectangle is strained more than a thin one; r_t is its short side over its long one. */
 export const rectangleFactor = formula({
   symbol: 'k_T',
@@ -65,11 +91,7 @@ export const twistedBox = formula({
   expression: 'T / (2 * A_m * t)',
   symbols: { T: 'N.m', A_m: 'm2', t: 'm' },
   unit: 'Pa',
-  source: {
-    document: "Roark's Formulas for Stress and Strain",
-    edition: '',
-    clause: 'torsion, thin closed section',
-  },
+  source: closedSection,
 });
 
 /** The same where a part of the torque bends the parts. */

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fasteners } from '../../calc/catalogue/index.ts';
 import type { Fixing, Ground } from '../../calc/elements/fixing/fixing.ts';
 import { fixingCheckOf, screwMetalCheck } from '../../calc/elements/fixing/fixing-checks.ts';
-import { capacityOf, screwPullOf, solveFixing } from '../../calc/elements/fixing/solve.ts';
+import { capacityOf, solveFixing } from '../../calc/elements/fixing/solve.ts';
 import { toeOf } from '../../calc/elements/fixing/toe.ts';
 
 type Wood = Extract<Ground, { kind: 'wood' }>;
@@ -192,7 +192,7 @@ describe('a plate of screws', () => {
             const load = { shear_N: 0, pull_N: 0, couple_Nm, duration: 'permanent', C_D: 1 } as const;
             const toe = toeOf(fixing, load);
             const answer = solveFixing(fixing, load, capacity, toe);
-            const [metal] = screwMetalCheck(fixing, screwPullOf(fixing, load, toe), load, place);
+            const [metal] = screwMetalCheck(fixing, toe, load, place);
             if (metal === undefined) throw new Error('screws of the tables have a metal');
             return [fixingCheckOf(fixing, answer, load, place).check, metal.check] as const;
           };

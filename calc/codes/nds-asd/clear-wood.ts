@@ -149,6 +149,12 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
       value(`stiffness, ${isDry ? '12 % moisture' : 'green'}`, printed.modulusOfElasticity_Pa),
       ...across.provenance,
       ratio.provenance,
+      {
+        what: `${species.name}: specific gravity, for screws`,
+        value: String(species.dry.specificGravity),
+        source: species.source,
+        provenance: species.provenance,
+      },
     ],
     assumptions: [
       appearanceAssumption,

@@ -10,13 +10,15 @@ import { basisOf } from './basis.ts';
 export const ndsAsd: DesignCode = {
   id: 'nds-asd',
   edition: 'ANSI/AWC NDS 2018, allowable stress design',
-  combinationSource: 'NDS 2018 2.3.2 and Appendix B: C_D of the shortest load in the combination',
+  combinationSource:
+    'NDS 2018 2.3.2 and Appendix B: C_D of the shortest load in the combination. Of its other factors C_M is for moisture, C_t for temperature, C_F for size, C_fu for lying flat, C_eg for end grain, C_tn for nails toed in, C_g and C_Delta for screws in a row and their spacing.',
   material: (request: MaterialRequest): MaterialReading => {
     const basis = basisOf(request);
     if (basis === 'graded') return gradedMaterial(request);
     return basis === 'panel' ? panelMaterial(request) : clearWoodMaterial(request);
   },
   combinations,
+  woodDuration: (duration) => durationFactor[duration],
   connectionDuration: (duration) => Math.min(durationFactor[duration], mostDurationFactorOfConnections),
 };
 

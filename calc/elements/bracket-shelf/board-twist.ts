@@ -1,6 +1,7 @@
 import { neutralDistance, stripShare, twistAxis } from '../../mechanics/open-section-formulas.ts';
 import { warpOf, warpOfSliding, type Strip, type Warp } from '../../mechanics/open-section.ts';
 import { torsionOfRectangle, type Section } from '../../mechanics/section.ts';
+import { twistingStiffnessOfBox } from '../../mechanics/torsion-formulas.ts';
 import type { BoardPart, BoardInput } from './board-part.ts';
 
 /** How a board twists. */
@@ -107,12 +108,19 @@ function mostTorsionalStiffness(built: Built): number {
 }
 
 function torsionalStiffness({ input, parts, body, strips }: Built): number {
-  if (input.box === undefined) return alone(parts);
-  const { box, depth, thickness } = input;
-  const skin = body[0]?.material.torsionG_Pa ?? 0;
-  const web = body[2]?.material.torsionG_Pa ?? 0;
-  const wide = depth - box.frame;
-  const high = thickness - box.skin;
-  const path = (2 * wide) / (skin * box.skin) + (2 * high) / (web * box.frame);
-  return (4 * (wide * high) ** 2) / path + alone(strips);
+  const box = boxTwist(input, body);
+  return box === null ? alone(parts) : twistingStiffnessOfBox.evaluate(box) + alone(strips);
+}
+
+/** The numbers of the stiffness of a hollow box against twisting; null of another board. */
+export function boxTwist({ box, depth, thickness }: BoardInput, body: readonly BoardPart[]) {
+  if (box === undefined) return null;
+  return {
+    b_m: depth - box.frame,
+    h_m: thickness - box.skin,
+    G_s: body[0]?.material.torsionG_Pa ?? 0,
+    t_s: box.skin,
+    G_f: body[2]?.material.torsionG_Pa ?? 0,
+    t_f: box.frame,
+  };
 }

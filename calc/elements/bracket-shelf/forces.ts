@@ -227,7 +227,7 @@ export function largestSagging(model: Model, lines: Lines, factor: FactorOf, len
 export const sameLength_m = 1e-9;
 
 /** Moment in a bay from a unit load standing over the place, and the most it could be from a load in another bay. */
-function movingMoments(line: BayInfluence, lines: Lines): Polynomial[] {
+export function movingMoments(line: BayInfluence, lines: Lines): Polynomial[] {
   const { bay } = line;
   const left = lines.momentMax[bay.leftSupport] ?? 0;
   const right = lines.momentMax[bay.leftSupport + 1] ?? 0;

@@ -42,20 +42,25 @@ export function handCheckOf(context: Context): HandCheck {
   const last = positions_m[positions_m.length - 1] ?? 0;
   const spans = positions_m.slice(1).map((position, i) => position - (positions_m[i] ?? 0));
   const overhangs = [first, length_m - last];
+  const areAlike = Math.abs(first - (length_m - last)) < 1e-9;
+  /** Over every bracket, hogging positive. */
+  const over = positions_m.map((_, i) => -sum(({ field }) => field.moments_Nm[i] ?? 0));
   const jointed = (shelf.document.board.joints ?? []).length > 0;
 
   const ends = overhangs.map((a, side) => {
     if (a <= 0) return 0;
-    const end = side === 0 ? 'left' : 'right';
+    const end = areAlike ? 'either' : side === 0 ? 'the left' : 'the right';
     const moment = work(
       closed.overhangMoment,
       { w, a },
       system,
-      `moment over the bracket nearest the ${end} end`,
+      `moment over the bracket nearest ${end} end`,
+      side === 0 ? 'M_A' : 'M_B',
     );
+    if (areAlike && side === 1) return moment.value;
     steps.push(moment.step);
     const support = side === 0 ? 0 : positions_m.length - 1;
-    const bySolver = -sum(({ field }) => field.moments_Nm[support] ?? 0);
+    const bySolver = over[support] ?? 0;
     compared.push({ what: moment.step.caption, byHand: moment.value, bySolver, unit: 'N.m' });
     return moment.value;
   });
@@ -102,7 +107,7 @@ export function handCheckOf(context: Context): HandCheck {
       {
         what: moment.step.caption,
         byHand: moment.value,
-        bySolver: -sum(({ field }) => field.moments_Nm[1] ?? 0),
+        bySolver: over[1] ?? 0,
         unit: 'N.m',
       },
       {
@@ -120,8 +125,40 @@ export function handCheckOf(context: Context): HandCheck {
   ) {
     const moment = work(closed.threeBaysMoment, { w, L_1, L_2, M_A }, system);
     steps.push(moment.step);
-    const bySolver = -sum(({ field }) => field.moments_Nm[1] ?? 0);
+    const bySolver = over[1] ?? 0;
     compared.push({ what: moment.step.caption, byHand: moment.value, bySolver, unit: 'N.m' });
+  } else if (!jointed && spans.length > 1) {
+    const [j, bySolver] = over
+      .slice(1, -1)
+      .reduce<readonly [number, number]>(
+        (most, moment, i) => (moment > most[1] ? [i + 1, moment] : most),
+        [1, over[1] ?? 0],
+      );
+    const moment = work(
+      closed.threeMoments,
+      { w, L_l: spans[j - 1] ?? 0, L_r: spans[j] ?? 0, M_l: over[j - 1] ?? 0, M_r: over[j + 1] ?? 0 },
+      system,
+      `moment over bracket ${j + 1}, from those over its neighbours`,
+    );
+    steps.push(moment.step);
+    compared.push({ what: moment.step.caption, byHand: moment.value, bySolver, unit: 'N.m' });
+  }
+  if (spans.length > 1) {
+    const k = spans.indexOf(Math.max(...spans));
+    const numbers = { w, L: spans[k] ?? 0, EI: board.EI_Nm2, M_A: over[k] ?? 0, M_B: over[k + 1] ?? 0 };
+    const caption = `movement in the middle between brackets ${k + 1} and ${k + 2}, the moments over them by the solver`;
+    const moved =
+      board.GA_N === null
+        ? work(closed.middleMovement, numbers, system, caption)
+        : work(closed.middleMovementWithShear, { ...numbers, GA: board.GA_N }, system, caption);
+    const at = (positions_m[k] ?? 0) + numbers.L / 2;
+    steps.push(moved.step);
+    compared.push({
+      what: `movement in the middle between brackets ${k + 1} and ${k + 2}`,
+      byHand: moved.value,
+      bySolver: sum((unit) => at_(unit, at, movementIn)),
+      unit: 'm',
+    });
   }
   const total = sum(({ field }) => field.reactions_N.reduce((all, each) => all + each, 0));
   compared.push({

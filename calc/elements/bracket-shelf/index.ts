@@ -2,8 +2,9 @@ import type { BracketShelfDocument } from '../../../shared/check-document/index.
 import { DocumentError } from '../../../shared/check-document/index.ts';
 import { cautions } from '../../../shared/cautions.ts';
 import type { BracketShelfResult, ProvenanceValue, Remedy } from '../../../shared/check-result.ts';
+import { findFastener } from '../../catalogue/index.ts';
 import { version } from '../../version.ts';
-import { fixingProvenance } from '../fixing/provenance.ts';
+import { fastenerProvenance, fixingProvenance } from '../fixing/provenance.ts';
 import { blowWarning } from '../person-warnings.ts';
 import { analysisOf } from './analysis.ts';
 import { handCheckOf } from './hand-check.ts';
@@ -79,6 +80,7 @@ export function checkBracketShelf(
         [
           ...shelf.board.materials.flatMap((material) => material.provenance),
           ...(grain?.provenance ?? []),
+          ...boardScrewProvenance(shelf),
           ...fixingProvenance(wall.fixing, document.wall, document.brackets.plate?.metal),
         ],
         contents,
@@ -86,6 +88,12 @@ export function checkBracketShelf(
     },
     edition: { code: shelf.code.edition, tool: `Shelf and overhang check ${version}` },
   });
+}
+
+/** Where the sizes of the screws into the board come from. */
+function boardScrewProvenance(shelf: Shelf): ProvenanceValue[] {
+  const found = shelf.hold === 'screwed' ? findFastener(boardScrewsOf(shelf).fastener) : undefined;
+  return found?.ok === true ? [fastenerProvenance(found.row, shelf.system)] : [];
 }
 
 function provenanceOf(

@@ -9,6 +9,11 @@ import { movementIn } from '../../mechanics/beam-field.ts';
 /** How movement is measured: from the straight line between a bay's supports, or from where the board began. */
 export type Datum = 'bay' | 'start';
 
+/** The largest movement of a bay, and whether down (1) or up. */
+export interface Moved extends Peak {
+  readonly sense: 1 | -1;
+}
+
 /** Movement of one bay from every load but the roaming one, interval by interval; what surely helps is in `always`. */
 interface Stretch {
   readonly from: number;
@@ -40,7 +45,7 @@ export function largestMovements(
   factors: readonly FactorOf[],
   datum: Datum,
   { empty = model, reach_mpN = Infinity, floors = [] }: Known = {},
-): Peak[] {
+): Moved[] {
   const moving =
     model.roaming.length === 0
       ? undefined
@@ -50,8 +55,9 @@ export function largestMovements(
     const floor = floors[index] ?? 0;
     const down = oneWay(sought, 1, floor);
     const up = oneWay(sought, -1, Math.max(floor, down.value));
-    const worst = up.value > down.value ? up : down;
-    return { value: worst.value, at_m: bay.from_m + worst.at_m };
+    const isUp = up.value > down.value;
+    const { value, at_m } = isUp ? up : down;
+    return { value, at_m: bay.from_m + at_m, sense: isUp ? -1 : 1 };
   });
 }
 
@@ -203,7 +209,8 @@ function stretchesOf({ model, bay, factor, datum, empty }: Sought, sense: 1 | -1
   return stretches;
 }
 
-function movementOf(unit: UnitCase, interval: number, datum: Datum): Polynomial {
+/** Movement of one grid interval in a unit case. */
+export function movementOf(unit: UnitCase, interval: number, datum: Datum): Polynomial {
   return datum === 'bay' ? (unit.movement[interval] ?? [0]) : movementIn(unit.field, interval);
 }
 

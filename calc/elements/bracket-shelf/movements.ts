@@ -2,17 +2,25 @@ import type { Bay } from '../../mechanics/bays.ts';
 import type { Context, Solved } from './context.ts';
 import type { FactorOf, Peak } from './forces.ts';
 import { MovingLoad } from '../../mechanics/moving-load.ts';
-import { largestMovements, type Datum } from './movement.ts';
+import { largestMovements, type Datum, type Moved } from './movement.ts';
 import type { Model } from './model.ts';
 import { twistMovement, type TwistOfBay } from './twist-of-bay.ts';
+
+/** How far a bay moves, and on which brackets. */
+export interface MovedOn extends Moved {
+  readonly model: Model;
+  readonly datum: Datum;
+  /** The board as it stands with nothing on it. */
+  readonly empty: Model;
+}
 
 /** How one bay moves, in m: along the board's twist axis, and what twist adds at the edge that moves most. */
 export interface BayMovements {
   readonly bay: Bay;
   /** Length its limit goes by: its own, or twice an overhang. */
   readonly span_m: number;
-  readonly live: Peak;
-  readonly longTerm: Peak;
+  readonly live: MovedOn;
+  readonly longTerm: MovedOn;
   readonly twistLive: TwistOfBay;
   readonly twistLongTerm: TwistOfBay;
 }
@@ -41,10 +49,10 @@ export function movementsOf({ shelf, solved }: Context): Movements {
   const lifted = solved[0].model.bays.map((_, index) =>
     worstLifted(onFewer, reaches, index, longTerm, solved[0].model),
   );
-  const worst = (index: number, datum: Datum): readonly [Peak, Peak] => {
+  const worst = (index: number, datum: Datum): Pair => {
     const [live, later] = worstOver(onAll, index, longTerm, datum);
     const [liftedLive, liftedLater] = lifted[index] ?? [live, later];
-    return [largestPeak([live, liftedLive]), largestPeak([later, liftedLater])];
+    return [more(live, liftedLive), more(later, liftedLater)];
   };
   const bays = solved[0].model.bays.map((bay, index): BayMovements => {
     const [live, later] = worst(index, 'bay');
@@ -65,8 +73,8 @@ export function movementsOf({ shelf, solved }: Context): Movements {
     : bays.map((_, index) => worst(index, 'start'));
   return {
     bays,
-    live: largestPeak(overall.map(([live]) => live)),
-    longTerm: largestPeak(overall.map(([, later]) => later)),
+    live: overall.map(([live]) => live).reduce(more),
+    longTerm: overall.map(([, later]) => later).reduce(more),
   };
 }
 
@@ -75,27 +83,27 @@ function isOnFewer({ model }: Solved): boolean {
   return typeof model.stiffness !== 'number';
 }
 
-/** Movement under load and over the years of one bay, the worst over the ideas of how stiff the brackets are. */
-function worstOver(
-  solved: readonly Solved[],
-  index: number,
-  longTerm: FactorOf,
-  datum: Datum,
-): readonly [Peak, Peak] {
-  const each = solved.flatMap(({ model }) => {
-    const bay = model.bays[index];
-    return bay === undefined ? [] : [largestMovements(model, bay, [liveFactor, longTerm], datum)];
-  });
-  return [
-    largestPeak(each.flatMap(([live]) => live ?? [])),
-    largestPeak(each.flatMap(([, later]) => later ?? [])),
-  ];
+/** Movement under load, and over the years. */
+type Pair = readonly [MovedOn, MovedOn];
+
+/** Movement of one bay, the worst over the ideas of how stiff the brackets are. */
+function worstOver(solved: readonly Solved[], index: number, longTerm: FactorOf, datum: Datum): Pair {
+  return solved
+    .map(({ model }) =>
+      pairOf(
+        model,
+        model,
+        datum,
+        largestMovements(model, bayOf(model, index), [liveFactor, longTerm], datum),
+      ),
+    )
+    .reduce(moreOfEach);
 }
 
 /**
- * The same over the sets of brackets a board that lifts off comes to stand on. It is measured from the line of all the
- * brackets, not from itself, and one after another: a set on which the bay surely moves no more than on those before is
- * not searched.
+ * The same over the sets of brackets a board that lifts off comes to stand on; null where it stands on all. It is measured
+ * from the line of all the brackets, not from itself, and one after another: a set on which the bay surely moves no more
+ * than on those before is not searched.
  *
  * @param empty the board where it began
  */
@@ -105,20 +113,41 @@ function worstLifted(
   index: number,
   longTerm: FactorOf,
   empty: Model,
-): readonly [Peak, Peak] {
-  let worst: readonly [Peak, Peak] = [largestPeak([]), largestPeak([])];
-  onFewer
+): Pair | null {
+  let worst: Pair | null = null;
+  const byReach = onFewer
     .map(({ model }, k) => ({ model, reach_mpN: reaches[k]?.[index] ?? Infinity }))
-    .sort((a, b) => b.reach_mpN - a.reach_mpN)
-    .forEach(({ model, reach_mpN }) => {
-      const bay = model.bays[index];
-      if (bay === undefined) return;
-      const floors = worst.map(({ value }) => value);
-      const known = { empty, reach_mpN, floors };
-      const [live, later] = largestMovements(model, bay, [liveFactor, longTerm], 'start', known);
-      worst = [largestPeak([worst[0], live ?? worst[0]]), largestPeak([worst[1], later ?? worst[1]])];
-    });
+    .sort((a, b) => b.reach_mpN - a.reach_mpN);
+  for (const { model, reach_mpN } of byReach) {
+    const floors: number[] = worst === null ? [] : worst.map(({ value }) => value);
+    const known = { empty, reach_mpN, floors };
+    const found = largestMovements(model, bayOf(model, index), [liveFactor, longTerm], 'start', known);
+    const pair = pairOf(model, empty, 'start', found);
+    worst = worst === null ? pair : moreOfEach(worst, pair);
+  }
   return worst;
+}
+
+function bayOf({ bays }: Model, index: number): Bay {
+  const bay = bays[index];
+  if (bay === undefined) throw new RangeError('every idea of the brackets has the same bays');
+  return bay;
+}
+
+function pairOf(model: Model, empty: Model, datum: Datum, [live, later]: readonly Moved[]): Pair {
+  if (live === undefined || later === undefined) throw new RangeError('a movement for each set of factors');
+  return [
+    { ...live, model, empty, datum },
+    { ...later, model, empty, datum },
+  ];
+}
+
+function moreOfEach(a: Pair, b: Pair): Pair {
+  return [more(a[0], b[0]), more(a[1], b[1])];
+}
+
+function more(a: MovedOn, b: MovedOn): MovedOn {
+  return b.value > a.value ? b : a;
 }
 
 /**
@@ -131,8 +160,4 @@ function reachesOf({ bays, influence, prepared, roaming }: Model): readonly numb
   const own = bays.map((bay) => new MovingLoad(prepared.beam, bay, influence, true).mostUnderLoad());
   const most = Math.max(...own);
   return own.map((each) => Math.sqrt(each * most));
-}
-
-function largestPeak(peaks: readonly Peak[]): Peak {
-  return peaks.reduce((worst, peak) => (peak.value > worst.value ? peak : worst), { value: 0, at_m: 0 });
 }

@@ -1,6 +1,7 @@
 import type { Bay as WholeBay } from '../../mechanics/bays.ts';
 import { twistTogether } from '../../mechanics/open-section-formulas.ts';
 import { twistOfOverhang, twistOfSpan, warpedTwistOfSpan } from '../../mechanics/twist.ts';
+import { twistedBay, twistedTip, warpedBay } from '../../mechanics/twist-formulas.ts';
 import type { FactorOf } from './forces.ts';
 import type { Action, Shelf } from './shelf.ts';
 
@@ -11,8 +12,22 @@ type Bay = Pick<WholeBay, 'from_m' | 'to_m' | 'kind'>;
 export interface TwistOfBay {
   readonly value_m: number;
   readonly edge: 'front' | 'back';
-  /** By twisting alone, and by bending of the parts alone; null where only twisting counts. */
-  readonly apart: { readonly Delta_s: number; readonly Delta_w: number } | null;
+  /** What it follows from; null where nothing twists the bay. */
+  readonly torques: Torques | null;
+}
+
+/** The torques on a bay, and how far from the twist axis the edge is. */
+export interface Torques {
+  readonly d_e: number;
+  /** The load that roams, and its distance from the axis. */
+  readonly P: number;
+  readonly e_t: number;
+  /** Torque for each length of what stands along the whole bay, and of what loads: N for each m, and m from the axis. */
+  readonly t_s: number;
+  readonly even: readonly { readonly load_Npm: number; readonly arm_m: number }[];
+  /** What loads on part of the bay bring by twisting, N·m², and by bending of the parts, N·m⁴. */
+  readonly S_t: number;
+  readonly S_w: number;
 }
 
 /**
@@ -35,39 +50,67 @@ function edgeMovement(
   edge: 'front' | 'back',
   reach_m: number,
 ): TwistOfBay {
-  const { axis_m, GJ_Nm2, warp } = shelf.board.twisting;
-  const weight: Pick<Action, 'load'> = {
-    load: { kind: 'line', from_m: 0, to_m: shelf.length_m, load_Npm: shelf.board.selfWeight_Npm },
-  };
-  const loads = [
-    ...shelf.actions.map((action) => ({ action, e_m: action.eccentricity_m, share: factor(action) })),
-    { action: weight, e_m: shelf.board.weightAt_m, share: factor(null) },
-  ];
-  const sumOf = (by: (action: Pick<Action, 'load'>, arm_m: number) => number): number => {
-    let [standing, roaming] = [0, 0];
-    for (const { action, e_m, share } of loads) {
-      const arm_m = edge === 'front' ? e_m - axis_m : axis_m - e_m;
-      if (arm_m <= 1e-9) continue;
-      const moved = by(action, arm_m) * share * reach_m;
-      if (action.load.kind === 'roaming') roaming = Math.max(roaming, moved);
-      else standing += moved;
-    }
-    return standing + roaming;
-  };
-  const pure = sumOf((action, arm_m) => twistFrom(bay, action, arm_m, GJ_Nm2));
-  if (warp === null || bay.kind !== 'span' || pure === 0) return { value_m: pure, edge, apart: null };
-  const apart = {
-    Delta_s: pure,
-    Delta_w: sumOf((action, arm_m) => warpedFrom(bay, action, arm_m, warp.EIw_Nm4)),
-  };
-  return { value_m: twistTogether.evaluate(apart), edge, apart };
+  const torques = torquesOn(shelf, bay, factor, edge, reach_m);
+  if (torques === null) return { value_m: 0, edge, torques };
+  const numbers = twistNumbers(shelf, bay, torques);
+  if (numbers.kind === 'tip') return { value_m: twistedTip.evaluate(numbers.alone), edge, torques };
+  const Delta_s = twistedBay.evaluate(numbers.alone);
+  if (numbers.warped === null) return { value_m: Delta_s, edge, torques };
+  const Delta_w = warpedBay.evaluate(numbers.warped);
+  return { value_m: twistTogether.evaluate({ Delta_s, Delta_w }), edge, torques };
 }
 
-/** A load on a span as a torque at places from its left end; null where it does not stand there, or weighs nothing. */
-function torqueIn({ from_m, to_m }: Bay, { load }: Pick<Action, 'load'>, arm_m: number) {
+/** The numbers of the formulas of a bay's twist: by twisting alone, and by bending of its parts alone where that counts. */
+export function twistNumbers({ board }: Shelf, { from_m, to_m, kind }: Bay, torques: Torques) {
+  const { GJ_Nm2: GJ, warp } = board.twisting;
+  const { d_e, P, e_t, t_s, S_t, S_w } = torques;
+  const length = to_m - from_m;
+  if (kind !== 'span') return { kind: 'tip', alone: { d_e, P, e_t, a: length, t_s, S_t, GJ } } as const;
+  const alone = { d_e, P, e_t, L: length, t_s, S_t, GJ };
+  const warped = warp === null ? null : { d_e, P, e_t, L: length, t_s, S_w, EI_w: warp.EIw_Nm4 };
+  return { kind: 'bay', alone, warped } as const;
+}
+
+/** What twists a bay towards one edge; null where nothing does. */
+function torquesOn(
+  shelf: Shelf,
+  bay: Bay,
+  factor: FactorOf,
+  edge: 'front' | 'back',
+  reach_m: number,
+): Torques | null {
+  if (reach_m <= 0) return null;
+  const { axis_m } = shelf.board.twisting;
+  const length = bay.to_m - bay.from_m;
+  const even: Torques['even'][number][] = [];
+  let [P, e_t, t_s, S_t, S_w] = [0, 0, 0, 0, 0];
+  const add = (load: Action['load'], e_m: number, share: number): void => {
+    const arm_m = edge === 'front' ? e_m - axis_m : axis_m - e_m;
+    if (arm_m <= 1e-9 || share === 0) return;
+    if (load.kind === 'roaming') {
+      if (load.load_N * share * arm_m > P * e_t) [P, e_t] = [load.load_N * share, arm_m];
+      return;
+    }
+    const torque = torqueIn(bay, load, arm_m * share);
+    if (torque === null) return;
+    if (load.kind === 'line' && torque.to_m - torque.from_m >= length - 1e-9) {
+      t_s += torque.torque;
+      even.push({ load_Npm: load.load_Npm * share, arm_m });
+    } else if (bay.kind === 'span') {
+      S_t += twistOfSpan(length, 1, torque);
+      S_w += warpedTwistOfSpan(length, 1, torque);
+    } else S_t += twistOfOverhang(1, fromRoot(bay, torque));
+  };
+  for (const action of shelf.actions) add(action.load, action.eccentricity_m, factor(action));
+  const { selfWeight_Npm, weightAt_m } = shelf.board;
+  add({ kind: 'line', from_m: 0, to_m: shelf.length_m, load_Npm: selfWeight_Npm }, weightAt_m, factor(null));
+  return P === 0 && t_s === 0 && S_t === 0 ? null : { d_e: reach_m, P, e_t, t_s, even, S_t, S_w };
+}
+
+/** A standing load as a torque at places from the bay's left end; null where it does not stand there, or weighs nothing. */
+function torqueIn({ from_m, to_m }: Bay, load: Exclude<Action['load'], { kind: 'roaming' }>, arm_m: number) {
   const length = to_m - from_m;
   const local = (x: number): number => Math.min(Math.max(x - from_m, 0), length);
-  if (load.kind === 'roaming') return { from_m: length / 2, to_m: length / 2, torque: load.load_N * arm_m };
   if (load.kind === 'point') {
     const isIn = load.at_m >= from_m && load.at_m <= to_m;
     return isIn ? { from_m: local(load.at_m), to_m: local(load.at_m), torque: load.load_N * arm_m } : null;
@@ -76,20 +119,9 @@ function torqueIn({ from_m, to_m }: Bay, { load }: Pick<Action, 'load'>, arm_m: 
   return b > a && load.load_Npm > 0 ? { from_m: a, to_m: b, torque: load.load_Npm * arm_m } : null;
 }
 
-/** Twist of a bay by twisting alone, rad. */
-function twistFrom(bay: Bay, action: Pick<Action, 'load'>, arm_m: number, GJ: number): number {
-  const torque = torqueIn(bay, action, arm_m);
-  if (torque === null) return 0;
-  const length = bay.to_m - bay.from_m;
-  if (bay.kind === 'span') return twistOfSpan(length, GJ, torque);
-  if (action.load.kind === 'roaming') return twistOfOverhang(GJ, { ...torque, from_m: length, to_m: length });
-  const fromRoot = (x: number): number => (bay.kind === 'left-overhang' ? length - x : x);
-  const [near, far] = [fromRoot(torque.from_m), fromRoot(torque.to_m)].sort((p, q) => p - q);
-  return twistOfOverhang(GJ, { ...torque, from_m: near ?? 0, to_m: far ?? 0 });
-}
-
-/** Twist of the middle of a span by bending of its parts alone, rad. */
-function warpedFrom(bay: Bay, action: Pick<Action, 'load'>, arm_m: number, EIw: number): number {
-  const torque = torqueIn(bay, action, arm_m);
-  return torque === null ? 0 : warpedTwistOfSpan(bay.to_m - bay.from_m, EIw, torque);
+/** The same on an overhang, places from its bracket. */
+function fromRoot({ from_m, to_m, kind }: Bay, torque: NonNullable<ReturnType<typeof torqueIn>>) {
+  if (kind !== 'left-overhang') return torque;
+  const length = to_m - from_m;
+  return { ...torque, from_m: length - torque.to_m, to_m: length - torque.from_m };
 }

@@ -1,31 +1,17 @@
-import type { Section, Step, Table } from '../../../shared/check-result.ts';
-import {
-  show,
-  showInCalculation,
-  significant,
-  type Unit,
-  type UnitSystem,
-} from '../../../shared/quantity/index.ts';
+import type { Section, Table } from '../../../shared/check-result.ts';
+import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
-import { work } from '../../formula/step.ts';
-import {
-  neutralDistance,
-  showWarping,
-  stripShare,
-  twistAxis,
-} from '../../mechanics/open-section-formulas.ts';
-import { effectiveStiffness, secondMoment } from '../../mechanics/section-formulas.ts';
-import { longTermMovement } from '../../standards/nds-2018/3-members.ts';
 import type { Fixing } from '../fixing/fixing.ts';
 import { geometrySections } from '../fixing/geometry.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, creepStatement, section } from '../section.ts';
-import type { Board } from './board.ts';
+import { checkSections, combinationTable, creepStatement, section } from '../section.ts';
 import type { Context } from './context.ts';
 import type { Contents } from './contents.ts';
 import { givenStatements } from './given.ts';
 import type { HandCheck } from './hand-check.ts';
 import type { Movements } from './movements.ts';
+import { sectionOf } from './section-sheet.ts';
+import type { Shelf } from './shelf.ts';
 import { readingsOf } from './readings.ts';
 
 interface Parts {
@@ -47,7 +33,7 @@ export function worksheetOf(parts: Parts): Section[] {
   return [
     section('given', 'Given', { statements: givenStatements(context.shelf) }),
     materialSection(parts),
-    sectionSection(parts),
+    sectionOf(context.shelf, parts.spring),
     actionsSection(parts),
     analysisSection(parts),
     section('hand-check', 'Hand check', {
@@ -80,101 +66,6 @@ function materialSection({ context }: Parts): Section {
     ],
     steps: materials.flatMap((material) => material.steps),
   });
-}
-
-function sectionSection({ context, spring }: Parts): Section {
-  const { shelf } = context;
-  const { board, system } = shelf;
-  const { section: s } = board;
-  const c = (value: number, unit: Unit): string => showInCalculation(value, unit, system);
-  const [only] = board.parts;
-  const plain = board.parts.length === 1 && only !== undefined;
-  const steps = [
-    ...(plain ? [work(secondMoment, { b: only.width_m, t: only.height_m }, system).step] : []),
-    ...(board.bonded
-      ? [work(effectiveStiffness, { EI_x: s.EIx_Nm2, EI_xy: s.EIxy_Nm2, EI_y: s.EIy_Nm2 }, system).step]
-      : []),
-    ...axisSteps(board, system),
-    ...(spring === null ? [] : [spring.step]),
-  ];
-  const { warp } = board.twisting;
-  return section('section', 'Section', {
-    statements: [
-      {
-        label: 'Centroid from the wall, and from the underside',
-        value: `${c(s.centroidY_m, 'm')}, ${c(s.centroidZ_m, 'm')}`,
-        source: 'weighted by stiffness',
-      },
-      { label: 'EI about the level axis, EI_x', value: c(s.EIx_Nm2, 'N.m2'), source: 'sum over the parts' },
-      { label: 'EI about the upright axis, EI_y', value: c(s.EIy_Nm2, 'N.m2'), source: 'sum over the parts' },
-      { label: 'Product term, EI_xy', value: c(s.EIxy_Nm2, 'N.m2'), source: 'sum over the parts' },
-      ...(board.bonded
-        ? []
-        : [
-            {
-              label: 'EI of layers that slide on each other',
-              value: c(board.EI_Nm2, 'N.m2'),
-              source: 'sum of their own',
-            },
-          ]),
-      {
-        label: 'Shear stiffness κGA, κ = 5/6',
-        value: board.GA_N === null ? 'none: shear is inside the stiffness of the panel' : c(board.GA_N, 'N'),
-        source:
-          board.twisting.strips.length > 0 && shelf.document.board.box === undefined
-            ? '1 / Σ v² / κGA, each part by its share v of the shear'
-            : 'sum over the parts that carry shear',
-      },
-      {
-        label: 'Twisting stiffness GJ',
-        value: c(board.twisting.GJ_Nm2, 'N.m2'),
-        source: 'Roark, solid rectangles; Bredt for a box',
-      },
-      ...(warp === null
-        ? []
-        : [
-            {
-              label: 'Stiffness against warping EI_w',
-              value: showWarping(warp.EIw_Nm4, system),
-              source: 'Vlasov, sum over the parts',
-            },
-          ]),
-      {
-        label: 'Own weight of the board',
-        value: `${show(board.selfWeight_Npm, 'N/m', system)}, ${show(board.weightAt_m, 'm', system)} from the wall`,
-        source: 'density × area',
-      },
-    ],
-    steps,
-    tables: [
-      {
-        title: 'Parts; y from the wall, z from the underside',
-        head: ['Part', 'Material', 'Width', 'Height', 'y', 'z', 'E'],
-        rows: board.parts.map((part) => [
-          part.name,
-          part.material.label,
-          c(part.width_m, 'm'),
-          c(part.height_m, 'm'),
-          c(part.y_m, 'm'),
-          c(part.z_m, 'm'),
-          c(part.E_Pa, 'Pa'),
-        ]),
-      },
-    ],
-    notes: plain
-      ? []
-      : ['The board may move sideways, so a section that is not symmetric bends about inclined axes.'],
-  });
-}
-
-/** Where a board with strips twists about. */
-function axisSteps({ twisting: { strips, axisFrom } }: Board, system: UnitSystem): Step[] {
-  if (axisFrom === null) return [];
-  const shares = strips.flatMap(({ part, neutralFrom, shareFrom }) => [
-    work(neutralDistance, neutralFrom, system, `${neutralDistance.caption}: middle of the ${part.name}`).step,
-    work(stripShare, shareFrom, system, `share of the shear in the ${part.name}`).step,
-  ]);
-  return [...shares, work(twistAxis, axisFrom, system).step];
 }
 
 function actionsSection({ context, contents }: Parts): Section {
@@ -210,31 +101,19 @@ function actionsSection({ context, contents }: Parts): Section {
           ];
         }),
       },
-      {
-        title: 'Combinations',
-        head: ['Combination', 'Shortest load'],
-        rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
-      },
+      combinationTable(code, durations),
     ],
     notes: [code.combinationSource],
   });
 }
 
-function analysisSection({ context, movements }: Parts): Section {
+function analysisSection({ context, movements, judged }: Parts): Section {
   const { shelf, service } = context;
-  const { system, board } = shelf;
+  const { system } = shelf;
+  const n = (newtons: number): string => showInCalculation(newtons, 'N', system);
   const forces = service.map((each) => each.forces);
   const most = (pick: (force: (typeof forces)[number]) => number): number => Math.max(...forces.map(pick));
-  const governing = movements.bays.reduce((a, b) => (b.longTerm.value > a.longTerm.value ? b : a));
-  const { factor } = board.creep;
-  const sustained = (governing.longTerm.value - governing.live.value) / Math.max(factor - 1, 1e-9);
-  const short = governing.longTerm.value - factor * sustained;
-  const steps =
-    factor > 1 && sustained >= 0 && short >= 0
-      ? [work(longTermMovement, { K_cr: factor, Delta_LT: sustained, Delta_ST: short }, system).step]
-      : [];
   return section('analysis', 'Analysis', {
-    steps,
     tables: [
       {
         title: 'Brackets: reactions, everything that can be there, unfactored; up on the board',
@@ -242,13 +121,9 @@ function analysisSection({ context, movements }: Parts): Section {
         rows: shelf.positions_m.map((position, i) => [
           String(i + 1),
           show(position, 'm', system),
-          show(
-            most((force) => force.reactionMax_N[i] ?? 0),
-            'N',
-            system,
-          ),
-          show(-most((force) => -(force.reactionMin_N[i] ?? 0)), 'N', system),
-          show(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0, 'N', system),
+          n(most((force) => force.reactionMax_N[i] ?? 0)),
+          n(-most((force) => -(force.reactionMin_N[i] ?? 0))),
+          n(service[0].solved.model.cases[0]?.field.reactions_N[i] ?? 0),
         ]),
       },
       {
@@ -277,9 +152,30 @@ function analysisSection({ context, movements }: Parts): Section {
           ];
         }),
       },
+      ...byLoad(shelf, judged),
     ],
     notes: [
       'The board is a continuous beam on its brackets with bending and shear movement, solved exactly bay by bay (equation of three moments); a free line load may be on or off in each bay, an overhang is a bay, and a roaming load stands where it is worst.',
     ],
   });
+}
+
+/** What the checks take from the solver, each where it is largest, load by load. */
+function byLoad({ actions, system }: Shelf, judged: readonly Judged[]): Table[] {
+  const columns = new Map<string, readonly string[]>();
+  for (const { byLoad: found } of judged) {
+    if (found === undefined) continue;
+    const shares = found.shares();
+    const all = [...shares, shares.reduce((sum, share) => sum + share, 0)];
+    const shown = all.map((share) => showInCalculation(share, found.unit, system));
+    columns.set(`${found.what}: ${shown.join()}`, [found.what, ...shown]);
+  }
+  if (columns.size === 0) return [];
+  const head = ['Load', 'The board itself', ...actions.map(({ name }) => name), 'Together'];
+  const [first = [], ...rows] = head.map((name, row) => [
+    name,
+    ...[...columns.values()].map((column) => column[row] ?? ''),
+  ]);
+  const title = 'By the solver, load by load: what the checks below take, each where it asks most';
+  return [{ title, head: first, rows }];
 }

@@ -40,6 +40,15 @@ export function givenStatements(overhang: Overhang): Statement[] {
     either('Outer foot, from the back edge of the top', m(base.foot_m), said.foot !== undefined),
     either('Height of the base', m(base.height_m), said.height !== undefined),
     either('Held to the floor', base.isHeld ? 'yes' : 'no', said.heldToFloor !== undefined),
+    ...(base.anchorPull_N === null
+      ? []
+      : [
+          given(
+            'Fasteners into the floor, along the back and along the foot',
+            `${show(base.anchorPull_N, 'N', system)}, ${show(base.anchorPullFront_N, 'N', system)}`,
+          ),
+        ]),
+    either('Push at the top', show(base.push_N, 'N', system), said.push !== undefined),
     either('Screws into the top', screws === null ? 'none' : screws.words, document.screws !== undefined),
     ...props.map((prop, index) =>
       given(

@@ -61,10 +61,18 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
       c(plate.value, 'Pa'),
     ]);
   }
+  const { carried_N } = analysed.service;
+  if (carried_N !== null) {
+    rows.push([
+      'Weight of the top, and all that carries it, the pull of screws taken off',
+      showInCalculation(top.weight_N, 'N', system),
+      showInCalculation(carried_N, 'N', system),
+    ]);
+  }
   return [
     section('hand-check', 'Hand check', {
       steps,
-      tables: [{ title: 'Strips beside the plate', head: ['What', 'Strip', 'Plate'], rows }],
+      tables: [{ title: 'By hand and by the plate solver', head: ['What', 'By hand', 'Plate'], rows }],
       notes: [
         'A strip held from turning at the rail moves least, one that turns freely over it most. The plate also carries its own weight and, where two stools fit, two people, and at a corner only one side helps: it may be asked for more than the strip.',
       ],

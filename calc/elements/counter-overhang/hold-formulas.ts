@@ -10,7 +10,11 @@ export const topHolding = formula({
   expression: '0.6 * D_r * e_r + Sigma_s',
   symbols: { D_r: 'N', e_r: 'm', Sigma_s: 'N.m' },
   unit: 'N.m',
-  source: { document: 'ASCE 7', edition: '', clause: '2.4.1, 0.6 D by analogy' },
+  source: {
+    document: 'ASCE 7',
+    edition: '',
+    clause: '2.4.1, 0.6 D by analogy; to it the pull of each screw times its distance',
+  },
 });
 
 /** Curvature. */

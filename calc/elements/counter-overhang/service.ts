@@ -1,4 +1,5 @@
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
+import { nodeOf } from '../../mechanics/plate/mesh.ts';
 import { edgeEffects, edgeNodesOf } from './edge-effects.ts';
 import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
@@ -9,11 +10,13 @@ import { movesWithScrews } from './top-tipping.ts';
 import { settledField, type Worst } from './trial.ts';
 import { variantsOf } from './variants.ts';
 
-/** Movement of the edges without anybody there. */
+/** The top without anybody there. */
 export interface ServiceMovements {
-  /** Under what is served alone. */
+  /** All that carries the top by its own weight, the pull of screws taken off, N; null where it tips. */
+  readonly carried_N: number | null;
+  /** Movement of the edges under what is served alone. */
   readonly serving: ReadonlyMap<EffectName, Worst>;
-  /** Over the years: creep of what stays, and the rest of what is served. */
+  /** The same over the years: creep of what stays, and the rest of what is served. */
   readonly longTerm: ReadonlyMap<EffectName, LongTerm>;
 }
 
@@ -52,13 +55,24 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
       });
       const K = top.wood.material.creep.factor;
       const total = all.map((value, k) => value + (K - 1) * (stays[k] ?? 0));
-      const ofStays = edgeEffects(edges, stays, null);
       edgeEffects(edges, total, null).forEach((effect, name) => {
         if (effect.value < (longTerm.get(name)?.value ?? 0)) return;
-        const stays_m = ofStays.get(name)?.value ?? 0;
+        const { x_m, y_m } = plate.mesh;
+        const dof = 4 * nodeOf(plate.mesh, x_m.indexOf(effect.x_m), y_m.indexOf(effect.y_m));
+        const stays_m = Math.sign(total[dof] ?? 0) * (stays[dof] ?? 0);
         longTerm.set(name, { ...effect, ...where, stays_m, comes_m: effect.value - K * stays_m });
       });
     }
   }
-  return { serving: underServing, longTerm };
+  return { carried_N: carriedOf(model, own), serving: underServing, longTerm };
+}
+
+/** What carries a load, screws pulled taken off; null where the top tips under it. */
+function carriedOf({ bounds: [bound] }: TopModel, load: PreparedLoad): number | null {
+  const standing = bound?.stander.stand(load);
+  if (bound === undefined || standing?.stands !== true) return null;
+  return standing.forces_N.reduce(
+    (sum, force_N, index) => sum + (bound.carriers[index]?.kind === 'screw' ? -force_N : force_N),
+    0,
+  );
 }

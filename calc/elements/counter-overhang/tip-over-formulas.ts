@@ -14,7 +14,9 @@ export const overturningMoment = formula({
   expression: 'D_f * e_f + S_f * e_S + P * e_P',
   symbols: { D_f: 'N', e_f: 'm', S_f: 'N', e_S: 'm', P: 'N', e_P: 'm' },
   unit: 'N.m',
-  source: mechanics('moments about the line; dead load outside it counted at 1.0'),
+  source: mechanics(
+    'moments about the line: D_f the weight of the top outside it, S_f what is served there, P the people; e their distances from it',
+  ),
 });
 
 /** What holds the counter down, counted at 0.6. */

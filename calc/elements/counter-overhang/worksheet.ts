@@ -1,10 +1,11 @@
 import type { Section, Table } from '../../../shared/check-result.ts';
 import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, creepStatement, section } from '../section.ts';
+import { checkSections, combinationTable, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
 import type { EffectName } from './effects.ts';
 import { railWood } from './checks/rail-wood.ts';
+import { freeEdges } from './people.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { handCheck } from './hand-check.ts';
@@ -101,11 +102,7 @@ function actionsSection(overhang: Overhang): Section {
         head: ['Load', 'Amount', 'Where', 'Duration', 'Stays for years'],
         rows: rows.map((row) => row.map((cell) => cell.replace('-', ' '))),
       },
-      {
-        title: 'Combinations',
-        head: ['Combination', 'Shortest load'],
-        rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
-      },
+      combinationTable(code, durations),
     ],
     notes: [code.combinationSource],
   });
@@ -156,7 +153,7 @@ function worstTable(overhang: Overhang, analysed: Analysed): Table {
     ['Moment across the grain', 'across', perWidth],
     ['Force on the rails for each length', 'rail', (value) => showInCalculation(value, 'N/m', system)],
     ['Rise off the base', 'lift', (value) => show(value, 'm', system)],
-    ['Pull on one screw', 'screw', (value) => show(value, 'N', system)],
+    ['Pull on one screw', 'screw', (value) => showInCalculation(value, 'N', system)],
     ...props.flatMap((prop, index) =>
       prop.kind === 'flat-bar'
         ? []
@@ -164,19 +161,48 @@ function worstTable(overhang: Overhang, analysed: Analysed): Table {
             [
               `Load on prop ${index + 1}`,
               `prop ${index}`,
-              (value: number) => show(value, 'N', system),
+              (value: number) => showInCalculation(value, 'N', system),
             ] as const,
+            ...(prop.kind === 'leg'
+              ? []
+              : [
+                  [
+                    `Couple on prop ${index + 1} about the face of the base`,
+                    `prop couple ${index}`,
+                    (value: number) => showInCalculation(value, 'N.m', system),
+                  ] as const,
+                ]),
           ],
     ),
   ];
+  const [softest, served] = [analysed.soft.worst, analysed.service];
+  const movements = freeEdges(overhang).flatMap(({ name }) => [
+    [`Movement of the ${name} edge, people and what is served`, softest.get(`edge ${name}`)] as const,
+    [`Movement of the ${name} edge, what is served`, served.serving.get(`edge ${name}`)] as const,
+  ]);
   return {
-    title: 'The worst of each, unfactored',
+    title: 'By the plate solver: the worst of each, unfactored',
     head: ['What', 'Value', 'Where', 'With'],
-    rows: rows.flatMap(([what, name, words]) => {
-      const worst = worstOf(analysed, name);
-      return worst === undefined
-        ? []
-        : [[what, words(worst.value), placeWords(worst, system), stateWords(worst, system)]];
-    }),
+    rows: rows
+      .flatMap(([what, name, words]) => {
+        const worst = worstOf(analysed, name);
+        return worst === undefined
+          ? []
+          : [[what, words(worst.value), placeWords(worst, system), stateWords(worst, system)]];
+      })
+      .concat(
+        movements.flatMap(([what, worst]) =>
+          worst === undefined
+            ? []
+            : [
+                [
+                  what,
+                  showInCalculation(worst.value, 'm', system),
+                  placeWords(worst, system),
+                  stateWords(worst, system),
+                ],
+              ],
+        ),
+      ),
   };
 }

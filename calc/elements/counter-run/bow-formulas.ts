@@ -23,3 +23,13 @@ export const stripMovement = formula({
   unit: 'm',
   source: { document: 'AISC Manual', edition: '15th', clause: 'Table 3-23, simple beam, uniform load' },
 });
+
+/** All that lies on the panels, weight included. */
+export const wholeLoad = formula({
+  symbol: 'W',
+  caption: 'all that the sides and the rails have to carry of it',
+  expression: 'q * L * d',
+  symbols: { q: 'N/m2', L: 'm', d: 'm' },
+  unit: 'N',
+  source: { document: 'elementary mechanics', edition: '', clause: 'equilibrium: pressure times area' },
+});

@@ -45,6 +45,8 @@ export interface State {
   /** The same on a side and on a rail, whoever stands over it: what presses on the panels there. */
   readonly onSide_Npm: number;
   readonly onRail_Npm: number;
+  /** All that the sides and the rails carry of the panels. */
+  readonly carried_N: number;
   /** What each rail carries. */
   readonly rails: readonly RailForces[];
 }
@@ -182,6 +184,7 @@ function stateOf(
     end_Npm,
     onSide_Npm,
     onRail_Npm: most(model.rails.map(({ parts }) => parts)),
+    carried_N: field.forces_N.reduce((sum, each) => sum + each, 0),
     rails: railsOf(run, model, field.forces_N),
   };
 }

@@ -1,9 +1,9 @@
-import type { Section, Statement } from '../../../shared/check-result.ts';
-import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
+import type { Section, Statement, Table } from '../../../shared/check-result.ts';
+import { show, showInCalculation, significant, type Unit } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import type { Judged } from '../judged.ts';
-import { checkSections, creepStatement, section } from '../section.ts';
-import { stripMovement } from './bow-formulas.ts';
+import { checkSections, combinationTable, creepStatement, section } from '../section.ts';
+import { stripMovement, wholeLoad } from './bow-formulas.ts';
 import type { Service } from './checks.ts';
 import { usual } from '../counter-overhang/usual.ts';
 import { stripStiffness, type Run } from './run.ts';
@@ -35,16 +35,11 @@ export function worksheetOf(
     }),
     ...railSections(run, states),
     section('actions', 'Actions', {
-      tables: [
-        {
-          title: 'Combinations',
-          head: ['Combination', 'Shortest load'],
-          rows: code.combinations(durations).map(({ name, duration }) => [name, duration.replace('-', ' ')]),
-        },
-      ],
+      tables: [combinationTable(code, durations)],
       notes: [code.combinationSource],
     }),
     section('analysis', 'Analysis', {
+      tables: service === null ? [] : [bySolver(run, states, service, judged)],
       notes: [
         'A thin plate that lies on the cabinet sides, and on rails where there are any, solved by conforming rectangles; supports push and never pull. Somebody stands in the middle, at places on the way from there to the sides and the long edges, along each of those edges, and beside what carries the panels; the worst of them counts.',
         'Somebody who stands over a cabinet side or a rail, or nearer to it than the panels are thick, adds no shear there (NDS 3.4.3.1); the pressure there counts them in full.',
@@ -57,10 +52,37 @@ export function worksheetOf(
             ]),
       ],
     }),
-    ...(service === null ? [] : [handCheck(run, service)]),
+    ...(service === null ? [] : [handCheck(run, states, service)]),
     ...checkSections(judged),
     section('summary', 'Summary', {}),
   ];
+}
+
+/** What the checks take from the plate. */
+function bySolver(
+  { system, rails }: Run,
+  states: readonly State[],
+  { stays_m }: Service,
+  judged: readonly Judged[],
+): Table {
+  const most = (pick: 'alongSpan_N' | 'acrossSpan_N' | 'end_Npm' | 'onSide_Npm' | 'onRail_Npm'): number =>
+    Math.max(...states.map((state) => state[pick]));
+  const c = (value: number, unit: Unit): string => showInCalculation(value, unit, system);
+  return {
+    title: 'By the plate solver: the most of each over all combinations and places',
+    head: ['What', 'Value'],
+    rows: [
+      ['Moment along the span, for each width', c(most('alongSpan_N'), 'N')],
+      ['Moment across the span, for each width', c(most('acrossSpan_N'), 'N')],
+      ['Force where they lie for each length, nobody over it', c(most('end_Npm'), 'N/m')],
+      ['Force on a cabinet side for each length', c(most('onSide_Npm'), 'N/m')],
+      ...(rails.length === 0 ? [] : [['Force on a rail for each length', c(most('onRail_Npm'), 'N/m')]]),
+      ['Movement under what stays for years', c(stays_m, 'm')],
+      ...judged.flatMap(({ check: { id, title, demand } }) =>
+        /-(even|live|together)$/.test(id) && demand !== null ? [[title, c(demand.value, 'm')]] : [],
+      ),
+    ],
+  };
 }
 
 /** The wood of the rails, and the most that each carries. */
@@ -97,22 +119,35 @@ function railSections({ rail, rails, system }: Run, states: readonly State[]): S
 }
 
 /** A strip beside the plate. */
-function handCheck(run: Run, service: Service): Section {
+function handCheck(run: Run, states: readonly State[], service: Service): Section {
   const { system, serving, dead_Npm2 } = run;
   const q = dead_Npm2 + (serving?.pressure_Npm2 ?? 0);
+  const calm = states.filter(({ spot }) => spot === null).at(-1);
+  const served = calm !== undefined && serving !== null && calm.combination.factor(serving.duration) > 0;
+  const whole = work(
+    wholeLoad,
+    { q: dead_Npm2 + (served ? serving.pressure_Npm2 : 0), L: run.span_m, d: run.depth_m },
+    system,
+  );
   const strip = work(stripMovement, { q, L: run.span_m, EI: stripStiffness(run) }, system);
   return section('hand-check', 'Hand check', {
-    steps: [strip.step],
+    steps: [strip.step, whole.step],
     tables: [
       {
-        title: 'A strip beside the plate, under everything spread evenly',
-        head: ['What', 'Strip', 'Plate', 'Plate over strip'],
+        title: 'By hand and by the plate solver, under everything spread evenly',
+        head: ['What', 'By hand', 'Plate', 'Plate over hand'],
         rows: [
           [
             'Movement in the middle',
             showInCalculation(strip.value, 'm', system),
             showInCalculation(service.even_m, 'm', system),
             significant(service.even_m / strip.value, 3),
+          ],
+          [
+            'All that carries the panels, nobody there',
+            showInCalculation(whole.value, 'N', system),
+            showInCalculation(calm?.carried_N ?? 0, 'N', system),
+            significant((calm?.carried_N ?? 0) / whole.value, 4),
           ],
         ],
       },

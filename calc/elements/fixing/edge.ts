@@ -1,4 +1,6 @@
 import { show } from '../../../shared/quantity/index.ts';
+import { work } from '../../formula/step.ts';
+import { mayMiss } from '../../mechanics/plate-group.ts';
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { Judged } from '../judged.ts';
 import { makeCheck } from '../make-check.ts';
@@ -15,7 +17,8 @@ const clause =
 export function edgeCheck(fixing: Fixing, wall: Wall, { standing, combination }: Held): Judged {
   const { stud_m, miss_m } = standing.stud;
   const { needed_m, centred_m } = edgesOf(wall, fixing);
-  const mayMiss_m = centred_m - needed_m;
+  const from = { c_s: centred_m, c_e: needed_m };
+  const mayMiss_m = mayMiss.evaluate(from);
   const shared = {
     id: 'bracket-on-stud',
     unit: 'm',
@@ -39,7 +42,8 @@ export function edgeCheck(fixing: Fixing, wall: Wall, { standing, combination }:
           capacity: miss_m === null ? null : Math.max(0, mayMiss_m),
           note: missNote(fixing, stud_m, miss_m),
         };
-  return { check: makeCheck(parts, fixing.system), steps: [] };
+  const steps = mayMiss_m < -1e-9 ? [] : [work(mayMiss, from, fixing.system).step];
+  return { check: makeCheck(parts, fixing.system), steps };
 }
 
 /** Whether screws have too little edge distance even on the centre line of a stud. */

@@ -4,7 +4,7 @@ import { allowableMetal, screwMetal_Pa } from '../../standards/nds-2018/11.2-met
 import { makeCheck } from '../make-check.ts';
 import type { Judged } from '../judged.ts';
 import type { Fixing, FixingAnswer, FixingLoad } from './fixing.ts';
-import type { ScrewPull } from './solve.ts';
+import { workScrewPull } from './solve.ts';
 import type { Toe } from './toe.ts';
 import { turningOf } from './turning.ts';
 
@@ -79,8 +79,9 @@ function liftedNote({ isLifted }: FixingLoad): string {
 }
 
 /** The metal of the screws in tension. */
-export function screwMetalCheck(fixing: Fixing, pull: ScrewPull, load: FixingLoad, place: Place): Judged[] {
+export function screwMetalCheck(fixing: Fixing, toe: Toe, load: FixingLoad, place: Place): Judged[] {
   if (fixing.fastener === null || fixing.allowable !== null) return [];
+  const pull = workScrewPull(fixing, load, toe);
   const held = work(
     allowableMetal,
     { F_u: screwMetal_Pa, D_r: fixing.fastener.rootDiameter_m },
@@ -99,7 +100,7 @@ export function screwMetalCheck(fixing: Fixing, pull: ScrewPull, load: FixingLoa
     },
     fixing.system,
   );
-  return [{ check, steps: [held.step] }];
+  return [{ check, steps: [pull.step, held.step] }];
 }
 
 /** How much of the room between the pressed end of a plate and its nearest screw has to bear. */

@@ -75,7 +75,7 @@ export function judgeOnWall({ fixing, wall, standings, isCentred, bent }: OnWall
       ...onStud(fixing, wall, held, isCentred),
       ...(wall.framing === 'blocking' ? [blockingCheck(fixing, wall, placeOf(worst.each))] : []),
       { check: worst.check, steps: worst.steps },
-      ...screwMetalCheck(fixing, pullOn(pulled.load), pulled.load, placeOf(pulled)),
+      ...screwMetalCheck(fixing, toeOf(fixing, pulled.load), pulled.load, placeOf(pulled)),
       ...toeBearingCheck(fixing, toeOf(fixing, turned.load), turned.load, placeOf(turned)),
       ...(bent === null ? [] : [bentPlate(fixing, bent, standings)]),
       ...(stud === null ? [] : [stud.judged]),

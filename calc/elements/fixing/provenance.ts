@@ -1,7 +1,13 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
 import type { ProvenanceValue } from '../../../shared/check-result.ts';
-import { significant, showInCalculation } from '../../../shared/quantity/index.ts';
-import { findCombination, findFramingWood, findMetal, findSpecies } from '../../catalogue/index.ts';
+import { significant, showInCalculation, type UnitSystem } from '../../../shared/quantity/index.ts';
+import {
+  findCombination,
+  findFramingWood,
+  findMetal,
+  findSpecies,
+  type Fastener,
+} from '../../catalogue/index.ts';
 import type { Fixing } from './fixing.ts';
 
 type Wall = NonNullable<BracketShelfDocument['wall']>;
@@ -21,17 +27,19 @@ function ofFastener({ fastener, allowable, system }: Fixing): ProvenanceValue[] 
     const value = `pull ${showInCalculation(allowable.tension_N, 'N', system)}, shear ${showInCalculation(allowable.shear_N, 'N', system)}`;
     return [{ what: 'Allowable load of one screw', value, source: allowable.report, provenance: 'given' }];
   }
-  if (fastener === null) return [];
+  return fastener === null ? [] : [fastenerProvenance(fastener, system)];
+}
+
+/** Where the sizes of a fastener come from. */
+export function fastenerProvenance(fastener: Fastener, system: UnitSystem): ProvenanceValue {
   const c = (metres: number): string => showInCalculation(metres, 'm', system);
   const { name, diameter_m, rootDiameter_m, bendingYield_Pa, source, provenance } = fastener;
-  return [
-    {
-      what: `${name}: diameter, root, bending yield`,
-      value: `${c(diameter_m)}, ${c(rootDiameter_m)}, ${showInCalculation(bendingYield_Pa, 'Pa', system)}`,
-      source,
-      provenance,
-    },
-  ];
+  return {
+    what: `${name}: diameter, root, bending yield`,
+    value: `${c(diameter_m)}, ${c(rootDiameter_m)}, ${showInCalculation(bendingYield_Pa, 'Pa', system)}`,
+    source,
+    provenance,
+  };
 }
 
 function ofWood({ ground }: Fixing, wall: Wall | undefined): ProvenanceValue[] {

@@ -134,6 +134,22 @@ export interface ScrewPull {
   readonly why: string;
 }
 
+/** The same with its line of working. */
+export function workScrewPull(
+  fixing: Fixing,
+  load: FixingLoad,
+  toe: Toe,
+): ScrewPull & { readonly step: Step } {
+  const { system } = fixing;
+  const farthest = farthestShare(fixing, load, toe);
+  const { screw, aside } = turningOf(fixing, load);
+  const { value, step } =
+    'why' in farthest
+      ? work(leastPull, leastOf(fixing, load), system)
+      : workPull(farthest.share, system, `pull on the ${screw} screw${aside}`);
+  return { pull_N: value, why: 'why' in farthest ? farthest.why : '', step };
+}
+
 function farthestShare(fixing: Fixing, load: FixingLoad, toe: Toe): FarthestShare {
   const { heights_m, end } = turningOf(fixing, load);
   const { pivot_m, length_m } = toe;

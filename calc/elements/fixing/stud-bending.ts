@@ -96,7 +96,12 @@ export function studBending(
     adjustedBending.evaluate(adjustmentsOf(fixing, load, nominal_in, row));
   const [first, ...rest] = lumber.rows;
   const weakest = rest.reduce((least, each) => (strengthOf(each) < strengthOf(least) ? each : least), first);
-  const allowed = work(adjustedBending, adjustmentsOf(fixing, load, nominal_in, weakest), system);
+  const allowed = work(
+    adjustedBending,
+    adjustmentsOf(fixing, load, nominal_in, weakest),
+    system,
+    `${adjustedBending.caption} of ${weakest.combination}, grade ${weakest.grade}; F_b and C_F: NDS Supplement`,
+  );
   const note = `The ${what} alone. A stud that is notched, bored or carries much from above needs a look of its own (NDS 3.9).`;
   const { combination, grade } = weakest;
   return {

@@ -149,12 +149,14 @@ export function referenceLateralOf(fixing: Fixing, fastener: Fastener, wood: Woo
     { F_e: F_es, D: bending },
     system,
     'bearing in the plate, for each length',
+    'q_s',
   );
   const q_m = work(
     tr12.bearingPerLength,
     { F_e: dowel.value, D: bending },
     system,
     'bearing in the wood, for each length',
+    'q_m',
   );
   const M = work(tr12.dowelMoment, { F_yb: fastener.bendingYield_Pa, D: bending }, system);
   const length = work(

@@ -52,7 +52,7 @@ function actionsSection({ loads, code, system }: PlateOnWall): Section {
       },
       {
         title: 'Combinations',
-        head: ['Combination', 'Shortest load', 'C_D'],
+        head: ['Combination', 'Shortest load', 'Factor C_D'],
         rows: combinationsOf(loads, code).map(({ name, duration }) => [
           name,
           duration.replace('-', ' '),

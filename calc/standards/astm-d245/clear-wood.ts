@@ -35,7 +35,7 @@ export const fifthPercentile = formula({
   expression: 'S_m * (1 - 1.645 * V_c)',
   symbols: { S_m: 'Pa', V_c: '1' },
   unit: 'Pa',
-  source: d2555('exclusion limit'),
+  source: d2555('exclusion limit; V_c is the variation of clear wood'),
 });
 
 /** Bending design value of an appearance board. */
@@ -45,7 +45,7 @@ export const clearWoodBending = formula({
   expression: 'S_05 / k_a * R_b * k_s',
   symbols: { S_05: 'Pa', k_a: '1', R_b: '1', k_s: '1' },
   unit: 'Pa',
-  source: d245('allowable bending stress'),
+  source: d245('k_a from test to design, R_b for knots as given above, k_s for seasoning'),
 });
 
 /** Shear design value of an appearance board. */
@@ -55,7 +55,7 @@ export const clearWoodShear = formula({
   expression: 'S_05 / k_a * R_v * k_s',
   symbols: { S_05: 'Pa', k_a: '1', R_v: '1', k_s: '1' },
   unit: 'Pa',
-  source: d245('allowable shear stress'),
+  source: d245('k_a from test to design, R_v as if split, k_s for seasoning'),
 });
 
 /** Compression across the grain: from the mean, not from the 5 % value. */
@@ -65,7 +65,7 @@ export const clearWoodBearing = formula({
   expression: 'S_m / k_a * k_s',
   symbols: { S_m: 'Pa', k_a: '1', k_s: '1' },
   unit: 'Pa',
-  source: d245('allowable compression across the grain'),
+  source: d245('k_a from test to design, k_s for seasoning'),
 });
 
 /** Tension across the grain: no standard gives a design value; this is the method used here, said each time. */

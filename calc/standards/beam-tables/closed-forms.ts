@@ -74,6 +74,20 @@ export const equalBays: Readonly<Record<2 | 3 | 4, { readonly moment: number; re
     4: { moment: 0.1071, reaction: 0.393 },
   };
 
+/** Moment over a bracket from those over its neighbours. */
+export const threeMoments = formula({
+  symbol: 'M_j',
+  caption: 'moment over the bracket, from those over its neighbours',
+  expression: '(w * (L_l^3 + L_r^3) / 4 - M_l * L_l - M_r * L_r) / (2 * (L_l + L_r))',
+  symbols: { w: 'N/m', L_l: 'm', L_r: 'm', M_l: 'N.m', M_r: 'N.m' },
+  unit: 'N.m',
+  source: {
+    document: 'Timoshenko, Strength of Materials',
+    edition: '',
+    clause: 'equation of three moments; M_l and M_r by the solver',
+  },
+});
+
 /** Moment over the inner brackets of three bays that mirror each other, with overhangs. */
 export const threeBaysMoment = formula({
   symbol: 'M_B',

@@ -29,7 +29,7 @@ export const combinedScrew = formula({
   expression: 'W_p * Z_prime / (W_p * cos(alpha)^2 + Z_prime * sin(alpha)^2)',
   symbols: { W_p: 'N', Z_prime: 'N', alpha: 'rad' },
   unit: 'N',
-  source: source('12.4.1, Eq. 12.4-1'),
+  source: source('12.4.1, Eq. 12.4-1; α from the shear towards the pull: tan α = T / V_s'),
 });
 
 /** Pull and shear together on a nail. */
@@ -39,7 +39,7 @@ export const combinedNail = formula({
   expression: 'W_p * Z_prime / (W_p * cos(alpha) + Z_prime * sin(alpha))',
   symbols: { W_p: 'N', Z_prime: 'N', alpha: 'rad' },
   unit: 'N',
-  source: source('12.4.2, Eq. 12.4-2'),
+  source: source('12.4.2, Eq. 12.4-2; α from the shear towards the pull: tan α = T / V_s'),
 });
 
 /** Length of a common lag screw's thread: half its length and half an inch but for the listed ones, six inches at most, NDS Table L2. */

@@ -31,7 +31,7 @@ export const threadInWood = formula({
   expression: 'min(d_w, p_s - E) - (p_s - T_l + abs(p_s - T_l)) / 2',
   symbols: { d_w: 'm', p_s: 'm', E: 'm', T_l: 'm' },
   unit: 'm',
-  source: source('12.2.1, 12.2.2'),
+  source: source('12.2.1, 12.2.2; d_w: depth of the wood, T_l: length of the thread'),
   valid: 'p_t > 0',
 });
 
@@ -42,7 +42,7 @@ export const woodScrewWithdrawal = formula({
   expression: 'k_W * G^2 * D',
   symbols: { k_W: 'Pa', G: '1', D: 'm' },
   unit: 'N/m',
-  source: source('12.2.2, Eq. 12.2-2'),
+  source: source('12.2.2, Eq. 12.2-2; G: specific gravity of the wood'),
   valid: 'side grain',
 });
 
@@ -53,7 +53,7 @@ export const lagWithdrawal = formula({
   expression: 'k_W * G^1.5 * D^0.75',
   symbols: { k_W: forcePerLength(1.75), G: '1', D: 'm' },
   unit: 'N/m',
-  source: source('12.2.1, Eq. 12.2-1'),
+  source: source('12.2.1, Eq. 12.2-1; G: specific gravity of the wood'),
   valid: 'side grain',
 });
 
@@ -64,13 +64,13 @@ export const nailWithdrawal = formula({
   expression: 'k_W * G^2.5 * D',
   symbols: { k_W: 'Pa', G: '1', D: 'm' },
   unit: 'N/m',
-  source: source('12.2.3, Eq. 12.2-3'),
+  source: source('12.2.3, Eq. 12.2-3; G: specific gravity of the wood'),
   valid: 'side grain',
 });
 
 /** Adjusted withdrawal of one fastener. */
 export const adjustedWithdrawal = formula({
-  symbol: 'W_prime',
+  symbol: 'W_p',
   caption: 'allowable withdrawal of one screw',
   expression: 'W * p_t * C_D * C_M * C_t * C_eg * C_tn',
   symbols: { W: 'N/m', p_t: 'm', C_D: '1', C_M: '1', C_t: '1', C_eg: '1', C_tn: '1' },

@@ -17,7 +17,7 @@ export const bearingOfSmall = formula({
   expression: 'k_e * G^1.84',
   symbols: { k_e: 'Pa', G: '1' },
   unit: 'Pa',
-  source: source('Table 12.3.3, footnote 2'),
+  source: source('Table 12.3.3, footnote 2; G: specific gravity of the wood'),
   valid: 'D < 1/4 in',
 });
 
@@ -28,7 +28,7 @@ export const bearingAlong = formula({
   expression: 'k_e * G',
   symbols: { k_e: 'Pa', G: '1' },
   unit: 'Pa',
-  source: source('Table 12.3.3, footnote 2'),
+  source: source('Table 12.3.3, footnote 2; G: specific gravity of the wood'),
   valid: 'D ≥ 1/4 in',
 });
 
@@ -39,7 +39,7 @@ export const bearingAcross = formula({
   expression: 'k_e * G^1.45 / sqrt(D)',
   symbols: { k_e: forcePerLength(1.5), G: '1', D: 'm' },
   unit: 'Pa',
-  source: source('Table 12.3.3, footnote 2'),
+  source: source('Table 12.3.3, footnote 2; G: specific gravity of the wood'),
   valid: 'D ≥ 1/4 in',
 });
 

@@ -9,7 +9,7 @@ export const bearingPerLength = formula({
   expression: 'F_e * D',
   symbols: { F_e: 'Pa', D: 'm' },
   unit: 'N/m',
-  source: source('notation'),
+  source: source('notation; D: diameter at the root of the thread'),
 });
 
 /** Bearing length in the wood. */
@@ -26,11 +26,11 @@ export const bearingLength = formula({
 /** Moment at which a dowel bends. */
 export const dowelMoment = formula({
   symbol: 'M_d',
-  caption: 'moment at which the screw bends',
+  caption: 'moment at which the screw bends, M_s in the plate and M_m in the wood alike',
   expression: 'F_yb * D^3 / 6',
   symbols: { F_yb: 'Pa', D: 'm' },
   unit: 'N.m',
-  source: source('notation'),
+  source: source('notation; D: diameter at the root of the thread'),
 });
 
 /** Mode I_m: the wood crushes along the whole dowel. */
@@ -104,5 +104,9 @@ export const referenceLateral = formula({
   expression: 'P / R_d',
   symbols: { P: 'N', R_d: '1' },
   unit: 'N',
-  source: { document: 'NDS', edition: '2018', clause: '12.3.1, Table 12.3.1B' },
+  source: {
+    document: 'NDS',
+    edition: '2018',
+    clause: '12.3.1, Table 12.3.1B: R_d by the diameter and the mode',
+  },
 });

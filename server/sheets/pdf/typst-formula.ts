@@ -37,17 +37,37 @@ export function withTypstFormulas(value: unknown, typst: (tex: string) => string
   }
   if ('sides' in value) {
     const { symbol, sides, ...rest } = stepShape.parse(value);
-    const lines = sides.map(({ tex }, index) => `${index === 0 ? typst(symbol.tex) : ''} &= ${typst(tex)}`);
+    const isJoined = fitsBehind(sides, rest['isLong'] === true);
+    const lines = sides.map(({ tex }, index) => {
+      const start = index === 0 ? typst(symbol.tex) : '';
+      return isJoined && index === sides.length - 1 ? ` = ${typst(tex)}` : ` \\ ${start} &= ${typst(tex)}`;
+    });
     const words = [symbol, ...sides].map((each) => each.words).join(' = ');
-    const letters = symbol.words.length + Math.max(...sides.map((side) => side.words.length));
+    const lengths = sides.map((side) => side.words.length);
+    const last = isJoined ? lettersOf(sides.slice(-2)) : 0;
+    const letters = symbol.words.length + Math.max(...lengths, last);
     return {
       ...withTypstMembers(rest, typst),
-      math: lines.join(' \\ '),
+      math: lines.join('').replace(/^ \\ /, ''),
       words,
       mayBeWide: letters > mayBeWide,
     };
   }
   return withTypstMembers(value, typst);
+}
+
+/** So many letters of numbers and result stand in one line, beside the caption and below it. */
+const roomBeside = 40;
+const roomBelow = 100;
+
+/** Whether the result has room behind the numbers. */
+function fitsBehind(sides: readonly { readonly words: string }[], isLong: boolean): boolean {
+  if (sides.length < 3) return false;
+  return lettersOf(sides.slice(-2)) <= (isLong ? roomBelow : roomBeside);
+}
+
+function lettersOf(sides: readonly { readonly words: string }[]): number {
+  return sides.reduce((sum, { words }) => sum + words.length, 0);
 }
 
 function withTypstMembers(value: object, typst: (tex: string) => string): object {

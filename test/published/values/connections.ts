@@ -208,6 +208,12 @@ const others: PublishedValue[] = [
     30,
     byHand('two pairs 100 mm apart: 60 N / 4, and 3 N·m / 0.1 m on one pair'),
   ),
+  published(
+    plate.mayMiss,
+    { c_s: 0.625 * inch, c_e: 0.375 * inch },
+    0.25 * inch,
+    byHand('a stud 1-1/2 in wide, two screws 1/4 in apart that want 3/8 in: 3/4 - 1/8 - 3/8'),
+  ),
   published(plate.screwShear, { V: 90, n_s: 3 }, 30, byHand('90 / 3')),
   published(plate.screwResultant, { T: 30, V_s: 40 }, 50, byHand('3 : 4 : 5')),
   published(

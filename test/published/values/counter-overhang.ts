@@ -1,4 +1,8 @@
-import { impliedStiffness, stripMovement } from '../../../calc/elements/counter-run/bow-formulas.ts';
+import {
+  impliedStiffness,
+  stripMovement,
+  wholeLoad,
+} from '../../../calc/elements/counter-run/bow-formulas.ts';
 import * as hold from '../../../calc/elements/counter-overhang/hold-formulas.ts';
 import * as tip from '../../../calc/elements/counter-overhang/tip-over-formulas.ts';
 import * as plate from '../../../calc/mechanics/plate-formulas.ts';
@@ -38,6 +42,12 @@ const plates: readonly PublishedValue[] = [
     ...exact,
     source: 'AISC Manual, 15th ed., Table 3-23, cantilever, uniform load: wl⁴/8EI = 100 × 16 / 8000',
     memory: true,
+  }),
+  published(wholeLoad, { q: 500, L: 2, d: 0.6 }, 600, {
+    source: 'worked by hand: 500 N/m² on 1.2 m²',
+    memory: false,
+    tolerance: 1e-9,
+    why: 'exact',
   }),
   published(stripMovement, { q: 384, L: 2, EI: 1000 }, 0.08, {
     ...exact,

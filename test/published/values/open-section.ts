@@ -1,4 +1,5 @@
 import * as open from '../../../calc/mechanics/open-section-formulas.ts';
+import * as twist from '../../../calc/mechanics/twist-formulas.ts';
 import { twistingPart } from '../../../calc/mechanics/torsion-formulas.ts';
 import { published, type PublishedValue } from './published-value.ts';
 
@@ -78,6 +79,17 @@ const shares: PublishedValue[] = [
 const pair = { c_n: 0.05, k_w: -0.05 };
 const loadOver = 'worked by hand: of two beams side by side, one that has the load over it carries all of it';
 const stresses: PublishedValue[] = [
+  published(open.cornerOmega, { omega_i: 0, s_y: 0.5, d_y: 0.02, s_w: -1, d_z: -0.05 }, 0.06, {
+    ...exact,
+    source:
+      'worked by hand: of two beams side by side, 1 m from the middle, −1 × −0.05; 0.5 × 0.02 for its width',
+    why: '0.05 + 0.01',
+  }),
+  published(open.cornerOmega, { omega_i: 3, s_y: 1, d_y: 2, s_w: 4, d_z: 0.5 }, 7, {
+    ...exact,
+    source: 'worked by hand',
+    why: '3 + 2 + 2',
+  }),
   published(open.warpedLever, { r_w: 1, omega: 0.05, EI_eff: 2, EI_w: 2 }, 0.05, {
     ...exact,
     source: loadOver,
@@ -115,4 +127,33 @@ const stresses: PublishedValue[] = [
   }),
 ];
 
-export const openSectionValues: readonly PublishedValue[] = [...axis, ...shares, ...stresses];
+/** Torques on a bay as a simple beam has loads. */
+const twists: PublishedValue[] = [
+  published(twist.twistedBay, { d_e: 1, P: 0, e_t: 0, L: 2, t_s: 6, S_t: 0, GJ: 30 }, 0.1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 1: w L² / 8, torque for load, over GJ',
+    why: '6 × 4 / 8 / 30',
+  }),
+  published(twist.twistedBay, { d_e: 0.5, P: 4, e_t: 0.25, L: 2, t_s: 0, S_t: 1.5, GJ: 10 }, 0.1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 7: P L / 4, torque for load, over GJ; 1.5 of other loads',
+    why: '0.5 × (4 × 0.25 × 2 / 4 + 1.5) / 10',
+  }),
+  published(twist.warpedBay, { d_e: 2, P: 0, e_t: 0, L: 2, t_s: 12, S_w: 0, EI_w: 5 }, 1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 1: 5 w L⁴ / 384 EI, torque for load',
+    why: '2 × 5 × 12 × 16 / 384 / 5',
+  }),
+  published(twist.warpedBay, { d_e: 1, P: 3, e_t: 2, L: 2, t_s: 0, S_w: 4, EI_w: 5 }, 1, {
+    ...exact,
+    source: 'AISC Manual 15th, Table 3-23, case 7: P L³ / 48 EI, torque for load; 4 of other loads',
+    why: '(6 × 8 / 48 + 4) / 5',
+  }),
+  published(twist.twistedTip, { d_e: 2, P: 3, e_t: 2, a: 0.5, t_s: 8, S_t: 1, GJ: 10 }, 1, {
+    ...exact,
+    source: 'worked by hand: a shaft of 0.5 m under 6 N·m at its end, under 8 N·m/m, and 1 of other loads',
+    why: '2 × (6 × 0.5 + 8 × 0.25 / 2 + 1) / 10',
+  }),
+];
+
+export const openSectionValues: readonly PublishedValue[] = [...axis, ...shares, ...stresses, ...twists];

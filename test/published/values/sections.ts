@@ -206,7 +206,40 @@ const twisted = [
   [8, 0.307],
   [10, 0.313],
 ] as const;
+/** Stiffness of a twisted rectangle k b t³: k for b / t, as printed to three figures. */
+const stiff = [
+  [1, 0.141],
+  [2, 0.229],
+  [4, 0.281],
+  [10, 0.312],
+] as const;
 const torsionValues: PublishedValue[] = [
+  ...stiff.map(([ratio, k]) =>
+    published(torsion.twistingStiffness, { G_v: 10, b: ratio * 0.2, t: 0.2 }, 10 * k * ratio * 0.2 ** 4, {
+      source: `Timoshenko and Goodier, Theory of Elasticity, torsion of rectangular bars: k₁ b t³ G, b/t ${ratio}`,
+      memory: true,
+      tolerance: 5e-3,
+      why: "three figures, and Roark's formula is within half a hundredth",
+    }),
+  ),
+  published(
+    torsion.twistingStiffnessOfBox,
+    { b_m: 0.4, h_m: 0.2, G_s: 5, t_s: 0.01, G_f: 5, t_f: 0.01 },
+    (5 * 2 * 0.01 * (0.4 * 0.2) ** 2) / (0.4 + 0.2),
+    {
+      source:
+        "Roark's Formulas for Stress and Strain, thin rectangular tube of one thickness: 2 t a² b² / (a + b)",
+      memory: true,
+      tolerance: 1e-9,
+      why: 'exact',
+    },
+  ),
+  published(torsion.twistingStiffnessOfBox, { b_m: 3, h_m: 1, G_s: 2, t_s: 0.5, G_f: 4, t_f: 1 }, 36 / 6.5, {
+    source: "Roark's Formulas for Stress and Strain, thin closed section: 4 A² / Σ s / G t",
+    memory: true,
+    tolerance: 1e-9,
+    why: '4 × 9 / (6 / 1 + 2 / 4)',
+  }),
   ...twisted.map(([ratio, alpha]) =>
     published(torsion.rectangleFactor, { r_t: 1 / ratio }, 1 / (3 * alpha), {
       source: `Timoshenko, Strength of Materials, part I, torsion of a rectangular shaft, b/t ${ratio}: 1 / 3α`,

@@ -147,6 +147,22 @@ const continuous: PublishedValue[] = [
       },
     ),
   ]),
+  published(closed.threeMoments, { w: 300, L_l: 2, L_r: 2, M_l: 0, M_r: 0.0714 * 1200 }, 0.1071 * 1200, {
+    ...exact,
+    ...aisc('Table 3-22c, four equal spans all loaded: 0.1071 and 0.0714 wl²'),
+    tolerance: 1e-3,
+    why: 'the table prints four figures',
+  }),
+  published(closed.threeMoments, { w: 300, L_l: 2, L_r: 4, M_l: 0, M_r: 0 }, (300 * (8 + 64)) / (8 * 6), {
+    ...exact,
+    ...aisc('Table 3-23, two unequal spans, uniform load: w (l₁³ + l₂³) / 8 (l₁ + l₂)'),
+  }),
+  published(closed.threeMoments, { w: 6, L_l: 2, L_r: 4, M_l: 5, M_r: 7 }, (108 - 10 - 28) / 12, {
+    ...exact,
+    source: 'worked by hand',
+    memory: false,
+    why: '(6 × 72 / 4 − 5 × 2 − 7 × 4) / (2 × 6)',
+  }),
   published(closed.threeBaysMoment, { w: 300, L_1: 2, L_2: 2, M_A: 0 }, 0.1 * 300 * 4, {
     ...exact,
     ...aisc('Table 3-22c, three equal spans all loaded: 0.100 wl²'),
@@ -212,6 +228,11 @@ const levers: PublishedValue[] = [
   published(bracket.boardScrewPull, { C_f: 100 * 0.5, a: 2.5, x_s: 0.5 }, (100 * 0.5) / 2, {
     ...exact,
     ...aisc('Table 3-23, case 26: a load at the end of an overhang lifts the far support by Pa/l'),
+  }),
+  published(bracket.screwsTogether, { n_s: 3, T_1: 40 }, 120, {
+    ...exact,
+    source: 'worked by hand: three screws of 40 N each',
+    memory: false,
   }),
   published(bracket.handMoment, { P: 300, l_P: 2 }, 600, {
     ...exact,

@@ -7,6 +7,7 @@ import type { Judged } from '../../judged.ts';
 import { frameOf } from '../board.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Context, Situation } from '../context.ts';
+import { byLoadAt, sharesOfReaction } from '../load-shares.ts';
 import type { Shelf } from '../shelf.ts';
 import { atBracket, largestCouple, largestReaction, leverFromWall } from './reactions.ts';
 
@@ -114,6 +115,9 @@ function judge(
       shelf.system,
     ),
     steps: [...working.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
+    byLoad: byLoadAt(shelf, 'On the bracket at', shelf.positions_m[index] ?? 0, 'N', () =>
+      sharesOfReaction(situation, index),
+    ),
   };
 }
 

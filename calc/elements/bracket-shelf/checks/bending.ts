@@ -9,6 +9,7 @@ import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
+import { byLoadAt, sharesOfMoment } from '../load-shares.ts';
 import { warpedPeak, warpedSteps, type Asked, type WarpedPeak } from './warped-bending.ts';
 
 interface Candidate {
@@ -85,6 +86,7 @@ function judge(context: Context, { part, situation, peak, warped }: Candidate): 
       shelf.system,
     ),
     steps: [...stress.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
+    byLoad: byLoadAt(shelf, 'Moment at', peak.at_m, 'N.m', () => sharesOfMoment(situation, peak)),
   };
 }
 

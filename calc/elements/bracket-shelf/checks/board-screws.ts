@@ -9,7 +9,7 @@ import {
   woodScrewConstant_Pa,
   woodScrewWithdrawal,
 } from '../../../standards/nds-2018/12.2-withdrawal.ts';
-import { boardScrewPull, prisedLift } from '../../bracket-formulas.ts';
+import { boardScrewPull, prisedLift, screwsTogether } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
@@ -189,11 +189,14 @@ function judge(context: Context, screws: BoardScrews, fastener: Fastener | undef
   const through = pullThrough(screws, fastener, factors, context);
   const steps: Step[] = [demand.step, W.step, withdrawal.step];
   if (through !== undefined) steps.push(through.step);
-  const one = Math.min(withdrawal.value, through?.value ?? Infinity);
+  const T_1 = Math.min(withdrawal.value, through?.value ?? Infinity);
+  const n_s = carrying(pull, screws, jointBrackets(shelf));
+  const together = work(screwsTogether, { n_s, T_1 }, system);
+  steps.push(together.step);
   const parts = {
     ...base,
     demand: demand.value,
-    capacity: one * carrying(pull, screws, jointBrackets(shelf)),
+    capacity: together.value,
     clause: through !== undefined && through.value < withdrawal.value ? 'NDS 12.2.5' : 'NDS 12.2.2',
     note: screws.assumed ? `Assumes ${screws.words}.` : '',
   };

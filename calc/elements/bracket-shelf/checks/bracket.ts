@@ -4,8 +4,16 @@ import { ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
+import { byLoadAt, sharesOfReaction } from '../load-shares.ts';
 import type { Shelf } from '../shelf.ts';
-import { atBracket, workCouple, largestReaction, worstCouple, worstLiftingCouple } from './reactions.ts';
+import {
+  atBracket,
+  workCouple,
+  largestReaction,
+  turnByLoad,
+  worstCouple,
+  worstLiftingCouple,
+} from './reactions.ts';
 import { steelArmCheck } from './steel-arm.ts';
 
 type Rated = Extract<Shelf['capacity'], { basis: 'rated' }>;
@@ -40,6 +48,9 @@ function ratedBracket(context: Context, capacity: Rated): Judged {
       system,
     ),
     steps: ratingSteps,
+    byLoad: byLoadAt(shelf, 'On the bracket at', shelf.positions_m[heaviest.index] ?? 0, 'N', () =>
+      sharesOfReaction(heaviest.situation, heaviest.index),
+    ),
   };
   const turned = worstCouple(context);
   const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
@@ -59,6 +70,7 @@ function ratedBracket(context: Context, capacity: Rated): Judged {
       system,
     ),
     steps: [...ratingSteps, demand.step, allowed.step],
+    byLoad: turnByLoad(shelf, turned),
   };
   return worstCheck([reaction, byCouple]);
 }
@@ -89,7 +101,8 @@ export function bracketLiftCheck(context: Context): Judged[] {
     },
     system,
   );
-  return [{ check, steps: [...steps, up.step, allowed.step] }];
+  const byLoad = turnByLoad(context.shelf, lifted);
+  return [{ check, steps: [...steps, up.step, allowed.step], byLoad }];
 }
 
 function ratingOf(capacity: Rated, system: UnitSystem) {

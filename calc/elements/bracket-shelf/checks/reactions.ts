@@ -1,9 +1,11 @@
 import { show } from '../../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { couple } from '../../bracket-formulas.ts';
+import type { ByLoad } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import { extremeOf, type FactorOf, type Lines } from '../forces.ts';
-import type { Model } from '../model.ts';
+import { byLoadAt, sharesOf, sumOf, type LoadShares } from '../load-shares.ts';
+import type { Model, UnitCase } from '../model.ts';
 import type { Action, Shelf } from '../shelf.ts';
 
 /** A reaction of one bracket, weighted by what a check makes of it. */
@@ -92,6 +94,8 @@ export interface Turn {
   readonly couple_Nm: number;
   readonly reaction_N: number;
   readonly lever_m: number;
+  /** What each load brings of the force, what is always there held at 0.6 where it is lifted. */
+  readonly shares: () => LoadShares;
   readonly combination: string;
   /** The loads lift the arm; couple and reaction are counted upward. */
   readonly isLifted: boolean;
@@ -121,12 +125,28 @@ function turnsOn({ shelf, service }: Context, index: number, sense: 1 | -1): rea
       index,
       couple_Nm,
       ...reactionAndLever(couple_Nm, reaction_N),
+      shares: () => sharesOfTurn({ model, lines }, factor, index, sense),
       combination: combination.name,
       isLifted: sense === -1,
     };
   };
   const [first, ...rest] = service;
   return [turnIn(first), ...rest.map(turnIn)];
+}
+
+/** The force on a bracket that turns, load by load, up or down as it turns. */
+function sharesOfTurn(
+  { model, lines }: { readonly model: Model; readonly lines: Lines },
+  factor: FactorOf,
+  index: number,
+  sense: 1 | -1,
+): LoadShares {
+  const force = ({ field, always }: UnitCase): number => {
+    const presses = field.reactions_N[index] ?? 0;
+    return sense * (sense === -1 && always ? heldDown(presses) : presses);
+  };
+  const most = sense * ((sense === 1 ? lines.reactionMax : lines.reactionMin)[index] ?? 0);
+  return sharesOf(model, factor, 1, force, () => most);
 }
 
 /** The lever that makes a reaction the couple; loads that add up to nothing can still turn a bracket. */
@@ -159,11 +179,19 @@ export function worstLiftingCouple(context: Context): Turn | null {
 
 /** The line of working of a couple. */
 export function workCouple(shelf: Shelf, turn: Turn): Worked {
-  return work(couple, { R: turn.reaction_N, e_R: turn.lever_m }, shelf.system, coupleWords(shelf, turn));
+  const force_N = turn.isLifted ? sumOf(turn.shares()) : turn.reaction_N;
+  const { reaction_N: R, lever_m: e_R } = reactionAndLever(turn.couple_Nm, force_N);
+  return work(couple, { R, e_R }, shelf.system, coupleWords(shelf, turn, e_R));
+}
+
+/** What turns a bracket, load by load. */
+export function turnByLoad(shelf: Shelf, { index, isLifted, shares }: Turn): ByLoad {
+  const what = isLifted ? 'Lifts the bracket at' : 'On the bracket at';
+  return byLoadAt(shelf, what, shelf.positions_m[index] ?? 0, 'N', shares);
 }
 
 /** What presses and what lifts may leave hardly any force, though they turn the bracket: its lever is longer than that of any load. */
-function coupleWords(shelf: Shelf, { isLifted, lever_m }: Turn): string {
+function coupleWords(shelf: Shelf, { isLifted }: Turn, lever_m: number): string {
   const words = isLifted
     ? 'couple about the wall finish that lifts the bracket, what is always there held at 0.6'
     : couple.caption;

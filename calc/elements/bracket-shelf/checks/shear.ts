@@ -1,5 +1,5 @@
 import type { Step } from '../../../../shared/check-result.ts';
-import { show } from '../../../../shared/quantity/index.ts';
+import { show, showInCalculation } from '../../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { layerShear, shearFlow } from '../../../mechanics/section-formulas.ts';
 import {
@@ -10,10 +10,12 @@ import {
 } from '../../../mechanics/section.ts';
 import { shearStressOfCut, shearStressOfRectangle } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck } from '../../make-check.ts';
+import type { Shelf } from '../shelf.ts';
 import { ownStiffness, type Board } from '../board.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
+import { byLoadAt, sharesOfShear } from '../load-shares.ts';
 
 /** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
 export interface Cut {
@@ -23,13 +25,15 @@ export interface Cut {
   readonly width_m: number;
   /** Parts whose wood is sheared there; the weaker counts. */
   readonly parts: readonly BoardPart[];
+  /** What its first moments are of. */
+  readonly of: () => string;
   /** Only for a layer that slides on its neighbours, or a board of one piece. */
   readonly alone: boolean;
 }
 
 /** Shear in the board, unreduced near the brackets, and along every glue line. */
 export function shearChecks(context: Context): Judged[] {
-  const cuts = cutsOf(context.shelf.board);
+  const cuts = cutsOf(context.shelf);
   const judged: Judged[] = [];
   for (const id of ['shear', 'glue-line'] as const) {
     const candidates = cuts
@@ -50,7 +54,7 @@ export function glueLineTitle(name: string): string {
 }
 
 /** Every cut of a board that shear by bending is judged at. */
-export function cutsOf(board: Board): Cut[] {
+export function cutsOf({ board, system }: Pick<Shelf, 'board' | 'system'>): Cut[] {
   const { parts, section, bonded, glueLines } = board;
   const none = { EQx_Nm: 0, EQy_Nm: 0 };
   if (parts.length === 1 || !bonded) {
@@ -60,6 +64,7 @@ export function cutsOf(board: Board): Cut[] {
       moments: none,
       width_m: part.width_m,
       parts: [part],
+      of: () => '',
       alone: true,
     }));
   }
@@ -72,6 +77,8 @@ export function cutsOf(board: Board): Cut[] {
       moments: cut,
       width_m: cut.width_m,
       parts: sheared,
+      of: () =>
+        `what is above ${showInCalculation(Math.round(cut.z_m * 1e7) / 1e7, 'm', system)} from the underside`,
       alone: false,
     };
   });
@@ -81,6 +88,7 @@ export function cutsOf(board: Board): Cut[] {
     moments: firstMomentsOf(section, line.parts),
     width_m: line.width_m,
     parts: [...parts],
+    of: () => `the ${line.parts.map((index) => parts[index]?.name ?? '').join(' and ')}`,
     alone: false,
   }));
   return [...levels, ...glued];
@@ -144,6 +152,9 @@ function judge(context: Context, cut: Cut, situation: Situation): Judged {
       shelf.system,
     ),
     steps,
+    byLoad: byLoadAt(shelf, 'Shear at', shear.at_m, 'N', () =>
+      sharesOfShear(situation, shelf.positions_m.indexOf(shear.at_m)),
+    ),
   };
 }
 
@@ -169,7 +180,7 @@ export function stressSteps(board: Board, cut: Cut, V: number, { shelf }: Pick<C
       EQ_y: cut.moments.EQy_Nm,
     },
     system,
-    cut.id === 'glue-line' ? 'shear flow across the joint' : undefined,
+    `${cut.id === 'glue-line' ? 'shear flow across the joint' : shearFlow.caption}; EQ_x and EQ_y: EA z_i and EA y_i of ${cut.of()}`,
   );
   return [flow, work(shearStressOfCut, { q: flow.value, b: cut.width_m }, system)];
 }

@@ -12,7 +12,14 @@ import type { Context } from '../context.ts';
 import type { Shelf } from '../shelf.ts';
 import { largestBeyond } from './arm-moment.ts';
 import { armsOnStruts } from './arm-on-strut.ts';
-import { atBracket, workCouple, largestTurn, worstCouple, worstLiftingCouple } from './reactions.ts';
+import {
+  atBracket,
+  workCouple,
+  largestTurn,
+  turnByLoad,
+  worstCouple,
+  worstLiftingCouple,
+} from './reactions.ts';
 
 type Steel = Extract<Shelf['capacity'], { basis: 'steel' }>;
 
@@ -79,6 +86,7 @@ export function steelArmCheck(context: Context, capacity: Steel): Judged {
   const atWall: Judged = {
     check: makeCheck({ ...parts, title: `Bending of the steel arm${lifted}`, demand: stress.value }, system),
     steps: [total.step, stress.step, ...allowed.steps],
+    byLoad: turnByLoad(shelf, turned),
   };
   return holes_m === 0 ? atWall : worstCheck([atWall, besideHole(context, bar, holes_m, parts, allowed)]);
 }

@@ -25,6 +25,7 @@ import type { Judged } from '../../judged.ts';
 import type { Board } from '../board.ts';
 import type { Context, Situation } from '../context.ts';
 import { shearBeside } from '../forces.ts';
+import { byLoadAt, sharesOfShear } from '../load-shares.ts';
 import type { Shelf } from '../shelf.ts';
 import { torquesOf, type TorqueAtBracket } from '../torque.ts';
 import { cutsOf, glueLineTitle, stressPerForce, stressSteps, type Cut } from './shear.ts';
@@ -45,7 +46,7 @@ interface Candidate {
 export function torsionCheck(context: Context): Judged[] {
   const { shelf } = context;
   const { board } = shelf;
-  const cuts = cutsOf(board);
+  const cuts = cutsOf(shelf);
   const parts = twistedParts(shelf).map((twisted) => {
     const cut = worstCut(board, cuts, twisted);
     const perForce = cut === undefined ? 0 : stressPerForce(board, cut);
@@ -164,6 +165,9 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
       both.step,
       ...(resistance.ok ? [resistance.step] : []),
     ],
+    byLoad: byLoadAt(shelf, `Shear ${twisting.side === 'left' ? 'before' : 'past'}`, at_m, 'N', () =>
+      sharesOfShear(situation, support, [twisting.side]),
+    ),
   };
 }
 

@@ -3,13 +3,14 @@ import { work, type Worked } from '../../../formula/step.ts';
 import {
   clampedShare,
   cornerDistance,
+  cornerOmega,
   neutralDistance,
   warpedLever,
   warpedShare,
   warpedStress,
   warpLength,
 } from '../../../mechanics/open-section-formulas.ts';
-import type { Warp } from '../../../mechanics/open-section.ts';
+import { omegaAt, type Warp } from '../../../mechanics/open-section.ts';
 import type { Corner } from '../../../mechanics/section.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Context, Situation } from '../context.ts';
@@ -138,6 +139,7 @@ export function warpedSteps(
     system,
     `${neutralDistance.caption}: worst corner of the ${part.name}`,
   );
+  const omega = work(cornerOmega, warp.omegaFrom(part, corner), system);
   const lever = work(warpedLever, leverNumbers(shelf, warp, part, corner, share.value), system);
   const distances = sameLevers(shelf, acting).map(({ e_s, names }) =>
     work(
@@ -153,7 +155,7 @@ export function warpedSteps(
     system,
     `bending stress at the worst corner of the ${part.name}, twisting included`,
   );
-  return [length, share, neutral, lever, ...distances, stress];
+  return [length, share, neutral, omega, lever, ...distances, stress];
 }
 
 /** Loads by how far they stand in front of the twist axis: those that stand alike are one line. */
@@ -195,7 +197,7 @@ function neutralNumbers({ board: { section, bonded } }: Shelf, corner: Corner) {
 }
 
 function leverNumbers({ board }: Shelf, warp: Warp, part: BoardPart, corner: Corner, r_w: number) {
-  return { r_w, omega: warp.omega_m2(part, corner), EI_eff: board.EI_Nm2, EI_w: warp.EIw_Nm4 };
+  return { r_w, omega: omegaAt(warp, part, corner), EI_eff: board.EI_Nm2, EI_w: warp.EIw_Nm4 };
 }
 
 /** How far a load stands in front of the axis the board twists about. */
