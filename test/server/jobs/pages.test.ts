@@ -41,6 +41,14 @@ describe('the first page', () => {
 });
 
 describe('a job', () => {
+  it('offers its PDF as soon as there is a check to put in it', async () => {
+    const job = await someone.beginJob({ name: 'Empty house' });
+    const asked = `action="${job}/papers"`;
+    expect(await someone.page(job)).not.toContain(asked);
+    await someone.addDemo(job);
+    expect(await someone.page(job)).toContain(asked);
+  });
+
   it('is refused without a name, all errors at once, with what was written kept', async () => {
     const response = await someone.send('/jobs', { client: 'x'.repeat(121), notes: 'Mind the cat' });
     const html = await response.text();
