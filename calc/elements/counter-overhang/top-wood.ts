@@ -1,7 +1,7 @@
 import type { CounterOverhangDocument } from '../../../shared/check-document/index.ts';
 import type { FieldError, ProvenanceValue, Step } from '../../../shared/check-result.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
-import { findSpecies } from '../../catalogue/index.ts';
+import { findSpecies, sourceOf } from '../../catalogue/index.ts';
 import { woodMovement } from '../../catalogue/wood-movement.ts';
 import type { DesignCode, Material } from '../../codes/design-code.ts';
 import { work } from '../../formula/step.ts';
@@ -148,7 +148,8 @@ function ratiosOf(name: string | undefined): Ratios {
       ],
     };
   }
-  const isBorrowed = found.ok && printed.species.toLowerCase() !== found.row.name.toLowerCase();
+  const isBorrowed =
+    found.ok && found.row.drawn === null && printed.species.toLowerCase() !== found.row.name.toLowerCase();
   return {
     tangential,
     radial,
@@ -157,8 +158,7 @@ function ratiosOf(name: string | undefined): Ratios {
       {
         what: `${wood}: stiffness across the grain over that along it, tangential and radial; Poisson ratio LT`,
         value: `${tangential}, ${radial}; ${printed.nu_LT ?? usualAcross.poisson}`,
-        source: printed.source,
-        provenance: printed.provenance,
+        ...(found.ok ? sourceOf(found.row, 'tangential ratio') : printed),
       },
     ],
     assumptions: [
