@@ -174,6 +174,7 @@ describe('what it wants under it', () => {
       expect(html).toContain('brackets at');
       expect(html).toContain('name="do" value="set:');
       expect(html).toContain('How far it could stand out');
+      expect(html).toMatch(/6 flat bars of A36 steel[^]*Bending across the grain, \d+\s% used/);
     },
   );
 });

@@ -11,6 +11,8 @@ import type { Counter } from './subject.ts';
 export interface Candidate {
   readonly kind: OverhangRemedyKind;
   readonly input: CounterOverhangInput;
+  /** What it is, in one plain sentence without a rating. */
+  readonly what: string;
   /** The same once it is known what its props carry: with the rating they want. */
   readonly rated: (found: CounterOverhangResult) => {
     readonly input: CounterOverhangInput;
@@ -31,21 +33,38 @@ const used = 0.9;
 
 /** Brackets in place of the props there: one, two and more of them. */
 export function brackets(counter: Counter, system: UnitSystem): Family {
+  return ratedProps(counter, system, { kind: 'brackets', prop: 'bracket', reaching: 'reaching to' });
+}
+
+/** Legs from the floor in place of the props there. */
+export function legs(counter: Counter, system: UnitSystem): Family {
+  return ratedProps(counter, system, { kind: 'legs', prop: 'leg', reaching: 'standing' });
+}
+
+interface Rated {
+  readonly kind: 'brackets' | 'legs';
+  readonly prop: 'bracket' | 'leg';
+  readonly reaching: string;
+}
+
+function ratedProps(counter: Counter, system: UnitSystem, { kind, prop, reaching }: Rated): Family {
   const to = reachOf(counter, system);
   return counts().map((count): Candidate => {
     const places = placesFor(counter, system, count);
     const rated = (allowable: string): CounterOverhangInput => ({
       ...counter.input,
-      props: places.map((at) => ({ kind: 'bracket', at, to, allowable, source: wantedRating })),
+      props: places.map((at) => ({ kind: prop, at, to, allowable, source: wantedRating })),
     });
+    const what = `${countWords(count, prop)} at ${listed(places)}, ${reaching} ${to} from the back edge`;
     return {
-      kind: 'brackets',
+      kind,
+      what: `${what}, whatever the rating.`,
       input: rated(`${unlimited_N} N`),
       rated: (found) => {
         const rating = ratingFor(found, system);
         return {
           input: rated(rating),
-          what: `${countWords(count, 'bracket')} at ${listed(places)}, reaching to ${to} from the back edge, rated for ${rating}${count === 1 ? '' : ' each'}.`,
+          what: `${what}, rated for ${rating}${count === 1 ? '' : ' each'}.`,
         };
       },
     };
@@ -75,7 +94,7 @@ export function bars(counter: Counter, system: UnitSystem): Family[] {
       }));
       const input = { ...counter.input, props };
       const what = `${countWords(count, 'flat bar')} of A36 steel, ${width} × ${thickness}, at ${listed(places)}, from ${from} to ${to} from the back edge.`;
-      return { kind: 'flat-bars', input, rated: () => ({ input, what }) };
+      return { kind: 'flat-bars', input, what, rated: () => ({ input, what }) };
     }),
   );
 }
@@ -86,11 +105,10 @@ export function thickerTops({ input, document }: Counter, system: UnitSystem): F
   return topThicknesses[system]
     .map((thickness) => ({ thickness, input: { ...input, top: { ...input.top, thickness } } }))
     .filter(({ thickness }) => metresOf(thickness) > document.top.thickness + 1e-6)
-    .map(({ thickness, input: changed }) => ({
-      kind: 'thicker-top',
-      input: changed,
-      rated: () => ({ input: changed, what: `A top ${thickness} thick.` }),
-    }));
+    .map(({ thickness, input }) => {
+      const what = `A top ${thickness} thick.`;
+      return { kind: 'thicker-top', input, what, rated: () => ({ input, what }) };
+    });
 }
 
 function counts(): number[] {
