@@ -138,7 +138,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (allowable === undefined && (ultimate === undefined || factor === undefined)) {
       report(
         '/brackets/capacity/allowable',
-        'It takes the allowable load of one bracket, or else "ultimate" with a "factor".',
+        'It takes the load one bracket may carry ("load rating", "working load" or "weight capacity" on the packaging; half of it where that is for a pair), or else the load at which one broke on a test ("ultimate" or "breaking load") and what that is divided by ("safety factor").',
         '/brackets/capacity/ultimate',
         '/brackets/capacity/factor',
       );
@@ -146,13 +146,13 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (allowable !== undefined && ultimate !== undefined) {
       report(
         '/brackets/capacity/ultimate',
-        'Give the allowable load or a test load with a factor, not both.',
+        'Give the load one bracket may carry, or the load at which one broke on a test and its safety factor, not both.',
       );
     }
     if (factor !== undefined && ultimate === undefined) {
       report(
         '/brackets/capacity/factor',
-        'A factor goes with a test load, "ultimate"; an allowable load has its safety inside it.',
+        'A safety factor goes with a load at which one broke on a test ("ultimate"); a load it may carry has its safety inside it.',
         '/brackets/capacity/ultimate',
       );
     }

@@ -1,8 +1,9 @@
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import type { CounterOverhangResult, OverhangRemedyKind } from '../../../shared/check-result.ts';
-import { poundForce, type UnitSystem } from '../../../shared/quantity/index.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { listed } from '../../../shared/words.ts';
 import { wantedRating } from '../../elements/counter-overhang/usual.ts';
+import { ratingToAskFor } from '../../elements/rating-to-ask.ts';
 import { metresOf, topThicknesses } from '../stock-sizes.ts';
 import { barBegins, placesFor, reachOf } from './places.ts';
 import type { Counter } from './subject.ts';
@@ -28,8 +29,6 @@ type Props = NonNullable<CounterOverhangInput['props']>;
 const mostProps = 6;
 /** The most the field of a rating takes, N. */
 const unlimited_N = 50_000;
-/** What is used of a rating that is asked for. */
-const used = 0.9;
 
 /** Brackets in place of the props there: one, two and more of them. */
 export function brackets(counter: Counter, system: UnitSystem): Family {
@@ -119,9 +118,7 @@ function countWords(count: number, what: string): string {
   return count === 1 ? `One ${what}` : `${count} ${what}s`;
 }
 
-/** What each prop must be rated for, by its own check: rounded up to 25 lbf or 100 N, with a tenth left over. */
+/** What each prop must be rated for, by its own check. */
 function ratingFor({ checks }: CounterOverhangResult, system: UnitSystem): string {
-  const most_N = ((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N) / used;
-  if (system === 'metric') return `${Math.max(1, Math.ceil(most_N / 100 - 1e-9)) * 100} N`;
-  return `${Math.max(1, Math.ceil(most_N / poundForce / 25 - 1e-9)) * 25} lbf`;
+  return ratingToAskFor((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N, system);
 }
