@@ -194,15 +194,23 @@ function loadConflicts({ board, loads }: SoundShelf, report: Report): void {
     const path = `/loads/${index}`;
     if (load === undefined || load.kind === undefined) return;
     if (load.kind === 'line' || load.kind === 'point') {
-      if (load.amount === undefined && load.things === undefined) {
+      const total = load.kind === 'line' ? load.total : undefined;
+      const ways = [load.amount, total, load.things].filter((way) => way !== undefined).length;
+      if (ways === 0) {
+        const words = load.kind === 'line' ? 'an amount, a weight in all ("total"),' : 'an amount,';
         report(
           `${path}/amount`,
-          'It takes an amount, or a list of "things" that stand there.',
+          `It takes ${words} or a list of "things" that stand there.`,
+          `${path}/total`,
           `${path}/things`,
         );
       }
-      if (load.amount !== undefined && load.things !== undefined) {
-        report(`${path}/amount`, 'Give an amount or a list of things, not both.');
+      if (ways > 1) {
+        const words =
+          total === undefined
+            ? 'an amount or a list of things, not both'
+            : 'an amount, a weight in all or a list of things, not two of them';
+        report(`${path}/amount`, `Give ${words}.`);
       }
       if (load.eccentricity !== undefined && depth !== undefined && load.eccentricity > depth + tolerance_m) {
         report(
