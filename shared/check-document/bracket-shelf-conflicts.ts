@@ -1,5 +1,5 @@
 import type { FieldError } from '../check-result.ts';
-import { closest_m, inches, isRepeated, reporter, tolerance_m, type Report } from './conflict.ts';
+import { closest_m, isRepeated, reporter, tolerance_m, type Report } from './conflict.ts';
 import { fixingConflicts, shelfPaths } from './fixing-conflicts.ts';
 import type { SoundShelf } from './sound.ts';
 
@@ -11,7 +11,7 @@ import type { SoundShelf } from './sound.ts';
  * @param faults the errors of single fields: what is missing because it is at fault is not called missing
  */
 export function bracketShelfConflicts(document: SoundShelf, faults: readonly FieldError[]): FieldError[] {
-  const { errors, report } = reporter(faults);
+  const { errors, report } = reporter(faults, document.units);
   boardConflicts(document, report);
   stripConflicts(document, report);
   bracketConflicts(document, report);
@@ -35,14 +35,17 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (thickness !== undefined && depth !== undefined && thickness > depth) {
     report(
       '/board/thickness',
-      `It is more than the depth of the board, ${inches(depth)}: are the two the wrong way round?`,
+      `It is more than the depth of the board, ${report.shown(depth)}: are the two the wrong way round?`,
     );
   }
   if (box !== undefined && layers !== undefined) {
     report('/board/layers', 'A board is a hollow box or layered, not both: leave one out.');
   }
   if (box?.skin !== undefined && thickness !== undefined && 2 * box.skin >= thickness) {
-    report('/board/box/skin', `Two skins leave no room for a frame in a board ${inches(thickness)} thick.`);
+    report(
+      '/board/box/skin',
+      `Two skins leave no room for a frame in a board ${report.shown(thickness)} thick.`,
+    );
   }
   if (
     box?.frame !== undefined &&
@@ -51,7 +54,7 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
   ) {
     report(
       '/board/box/frame',
-      `${box.members ?? 2} members of this width don't fit in a depth of ${inches(depth)}.`,
+      `${box.members ?? 2} members of this width don't fit in a depth of ${report.shown(depth)}.`,
       '/board/box/members',
     );
   }
@@ -61,7 +64,7 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
     if (Math.abs(sum - thickness) > 1e-5) {
       report(
         '/board/layers',
-        `The layers add up to ${inches(sum)}, the board is ${inches(thickness)} thick.`,
+        `The layers add up to ${report.shown(sum)}, the board is ${report.shown(thickness)} thick.`,
       );
     }
   }
@@ -103,7 +106,7 @@ function stripConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (hangs(rail)) {
     report(
       '/board/rail/height',
-      `It hangs down where every arm starts, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom.`,
+      `It hangs down where every arm starts, and would be cut away there: it takes no more than the board is thick, ${report.shown(thickness)}, or flush with the bottom.`,
       ...['/board/rail/flush', '/board/thickness', '/brackets/arm'],
     );
   }
@@ -111,7 +114,7 @@ function stripConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (hangs(nosing) && arm > behind + tolerance_m) {
     report(
       '/board/nosing/height',
-      `It hangs down where the arms, ${inches(arm)} long, reach under it, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom, or arms of at most ${inches(behind)}.`,
+      `It hangs down where the arms, ${report.shown(arm)} long, reach under it, and would be cut away there: it takes no more than the board is thick, ${report.shown(thickness)}, or flush with the bottom, or arms of at most ${report.shown(behind)}.`,
       ...['/board/nosing/flush', '/board/thickness', '/board/depth', '/board/rail', '/brackets/arm'],
     );
   }
@@ -124,7 +127,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (position === undefined) return;
     const path = `/brackets/positions/${index}`;
     if (length !== undefined && position > length + tolerance_m) {
-      report(path, `It is off the board, which ends at ${inches(length)}.`);
+      report(path, `It is off the board, which ends at ${report.shown(length)}.`);
     }
     const first = brackets.positions?.findIndex(
       (other) =>
@@ -138,7 +141,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (allowable === undefined && (ultimate === undefined || factor === undefined)) {
       report(
         '/brackets/capacity/allowable',
-        'It takes the load one bracket may carry ("load rating", "working load" or "weight capacity" on the packaging; half of it where that is for a pair), or else the load at which one broke on a test ("ultimate" or "breaking load") and what that is divided by ("safety factor").',
+        'It takes the allowable load of one bracket ("load rating", "working load" or "weight capacity" on the packaging; half of it where that is for a pair), or else the load at which one broke on a test ("ultimate" or "breaking load") and what that is divided by ("safety factor").',
         '/brackets/capacity/ultimate',
         '/brackets/capacity/factor',
       );
@@ -159,20 +162,20 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
   }
   const strut = capacity?.basis === 'steel' ? capacity.strut : undefined;
   if (strut?.at !== undefined && arm !== undefined && strut.at > arm + tolerance_m) {
-    report('/brackets/capacity/strut/at', `The arm is only ${inches(arm)} long.`);
+    report('/brackets/capacity/strut/at', `The arm is only ${report.shown(arm)} long.`);
   }
   const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
   boardScrews?.at?.forEach((at, index) => {
     if (at !== undefined && depth !== undefined && at >= depth) {
       report(
         `/brackets/boardScrews/at/${index}`,
-        `It is in front of the board, which is ${inches(depth)} deep in all.`,
+        `It is in front of the board, which is ${report.shown(depth)} deep in all.`,
       );
       return;
     }
     const path = `/brackets/boardScrews/at/${index}`;
     if (at !== undefined && arm !== undefined && at > arm + tolerance_m) {
-      report(path, `The arm is only ${inches(arm)} long.`);
+      report(path, `The arm is only ${report.shown(arm)} long.`);
     }
     if (isRepeated(boardScrews.at, index)) report(path, 'There is another screw at this place.');
   });
@@ -189,7 +192,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
 function loadConflicts({ board, loads }: SoundShelf, report: Report): void {
   const length = board?.length;
   const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
-  const offBoard = length === undefined ? '' : `It is off the board, which ends at ${inches(length)}.`;
+  const offBoard = length === undefined ? '' : `It is off the board, which ends at ${report.shown(length)}.`;
   loads?.forEach((load, index) => {
     const path = `/loads/${index}`;
     if (load === undefined || load.kind === undefined) return;
@@ -215,7 +218,7 @@ function loadConflicts({ board, loads }: SoundShelf, report: Report): void {
       if (load.eccentricity !== undefined && depth !== undefined && load.eccentricity > depth + tolerance_m) {
         report(
           `${path}/eccentricity`,
-          `It is in front of the board, which is ${inches(depth)} deep in all.`,
+          `It is in front of the board, which is ${report.shown(depth)} deep in all.`,
           '/board/nosing',
           '/board/rail',
         );

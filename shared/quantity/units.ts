@@ -115,3 +115,15 @@ export const unitAdvice: Readonly<Record<Kind, string>> = {
   density: 'a density with its unit, such as 160 lb/ft3 or 2500 kg/m3',
   mass: 'a mass with its unit, such as 3 lb or 1.4 kg',
 };
+
+/** The same to somebody who works in metric units. */
+export const unitAdviceMetric: Readonly<Record<Kind, string>> = {
+  length: 'a length with its unit, such as 2400 mm, 2.4 m or 96 in',
+  force: 'a force or weight with its unit, such as 1.2 kN, 10 kg or 250 lbf',
+  'line-load': 'a load per length with its unit, such as 350 N/m, 12 kg/m or 20 lbf/ft',
+  'area-load': 'a load per area with its unit, such as 0.72 kPa, 40 kg/m2 or 25 psf',
+  stress: 'a stress with its unit, such as 6.2 MPa or 900 psi',
+  couple: 'a couple with its unit, such as 45 N.m or 400 lbf.in',
+  density: 'a density with its unit, such as 2500 kg/m3 or 160 lb/ft3',
+  mass: 'a mass with its unit, such as 1.4 kg or 3 lb',
+};
