@@ -187,6 +187,15 @@ describe('its form', () => {
     expect(await response.text()).toContain('href="#screws.at.3.1"');
   });
 
+  it('says whose length is wrong where two fields are called so', async () => {
+    const address = addressOf(start)
+      .replace(/top\.length=[^&]*/, 'top.length=long')
+      .replace(/screws\.length=[^&]*/, 'screws.length=long');
+    const html = await (await get(address)).text();
+    expect(html).toContain('href="#top.length">The top, Length<');
+    expect(html).toMatch(/href="#screws\.length">[^<]*[Ss]crews[^<]*, Length</);
+  });
+
   it('takes another material where the top becomes a panel, and asks other questions', async () => {
     const panel = addressOf(start).replace('top.build=edge-glued-staves', 'top.build=panel');
     const html = await (await get(`${panel}&top.build.was=edge-glued-staves`)).text();
