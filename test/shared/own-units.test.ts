@@ -20,10 +20,10 @@ describe('what is wrong with a document in metric units', () => {
   it('is told in its own units first: a range', () => {
     const tooThick = { thickness: '900 mm' };
     expect(messageAt('/board/thickness', 'metric', tooThick)).toMatch(
-      /: from [\d.]+ mm to [\d.]+ mm \([\d.]+ in to [\d.]+ in\)\.$/,
+      /: from [\d.]+ mm to [\d.]+ mm \([-\d./]+ in to [-\d./]+ in\)\.$/,
     );
     expect(messageAt('/board/thickness', 'inch-pound', tooThick)).toMatch(
-      /: from [\d.]+ in to [\d.]+ in \([\d.]+ mm to [\d.]+ mm\)\.$/,
+      /: from [-\d./]+ in to [-\d./]+ in \([\d.]+ mm to [\d.]+ mm\)\.$/,
     );
   });
 
