@@ -183,7 +183,7 @@ export type RemedyKind =
   | 'lighter-contents';
 
 /** What a way out of a counter overhang changes. */
-export type OverhangRemedyKind = 'brackets' | 'flat-bars' | 'thicker-top';
+export type OverhangRemedyKind = 'brackets' | 'legs' | 'flat-bars' | 'thicker-top';
 
 /** A change that was tried and judged by every check, and makes the shelf or the counter better. */
 export interface Remedy<Kind = RemedyKind> {
@@ -256,7 +256,9 @@ export interface PropsAnswer {
   readonly wanted: boolean;
   /** Of each kind the fewest that make it hold. */
   readonly proposals: readonly Remedy<OverhangRemedyKind>[];
-  /** Why there are none; empty where there are. */
+  /** Of each kind that comes to nothing the most that was tried, and the check in its way. */
+  readonly notEnough: readonly Remedy<OverhangRemedyKind>[];
+  /** Why there are no proposals; empty where there are. */
   readonly reason: string;
   /** How far the top could stand out on the stool side with nothing under it. */
   readonly unaided: ReachLimit;

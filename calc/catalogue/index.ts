@@ -1,3 +1,4 @@
+export { commonWordSaid, rowOfCommonWord } from './common-word.ts';
 export { criteria } from './criteria.ts';
 export { densities, findDensity } from './densities.ts';
 export { fasteners, findFastener } from './fasteners.ts';
@@ -8,6 +9,6 @@ export { findMetal, metals } from './metals.ts';
 export { nearest } from './nearest.ts';
 export { findPanel, panelIndex, panels } from './panels.ts';
 export { searchBoards } from './search.ts';
-export { findSpecies, notSure, species } from './species.ts';
+export { findSpecies, notSure, sourceOf, species, woodKinds } from './species.ts';
 export { findThing, things } from './things.ts';
 export type * from './types.ts';

@@ -6,7 +6,7 @@ import { deepFreeze } from './freeze.ts';
 import { combinations, gradedLumber } from './graded-lumber.ts';
 import { metals } from './metals.ts';
 import { panels } from './panels.ts';
-import { notSure, species } from './species.ts';
+import { notSure, species, woodKinds } from './species.ts';
 import { things } from './things.ts';
 import type {
   Criterion,
@@ -39,7 +39,7 @@ interface CatalogueListing {
 }
 
 const listing: CatalogueListing = deepFreeze({
-  species: [...species, notSure()],
+  species: [...species, ...woodKinds, notSure()],
   lumberCombinations: combinations,
   gradedLumber: gradedLumber.map((row) => ({
     ...row,

@@ -1,8 +1,9 @@
+import { rowOfCommonWord } from './common-word.ts';
 import { combinationIndex } from './graded-lumber.ts';
 import type { NameIndex, Named } from './name-index.ts';
 import { panelIndex } from './panels.ts';
-import { speciesIndex } from './species.ts';
-import type { BoardMatch } from './types.ts';
+import { findSpecies, notSure, speciesIndex, woodKinds } from './species.ts';
+import type { BoardMatch, Species } from './types.ts';
 
 const most = 12;
 const near = 0.45;
@@ -11,14 +12,20 @@ const near = 0.45;
  * Boards for a picker: whatever common name is typed, whole or in part, in any word order.
  *
  * @param text what was typed
- * @returns up to 12 species, lumber combinations and panels, best first; for no text, the likely species
+ * @returns up to 12 species, lumber combinations and panels, best first; for no text, or one that names no wood, the likely
+ *   species. A common word for several woods gives the row for whoever can't tell which first
  */
 export function searchBoards(text: string): BoardMatch[] {
-  if (text.trim() === '') return speciesIndex.rows.slice(0, most).map((row) => match('species', row));
+  const common = rowOfCommonWord(text);
+  if (text.trim() === '' || common === notSure())
+    return speciesIndex.rows.slice(0, most).map((row) => match('species', row));
   const isNamed = [speciesIndex, combinationIndex, panelIndex].some(
     (index) => index.find(text) !== undefined,
   );
+  const kind = common ?? kindNamed(text);
+  if (kind !== undefined && common === undefined) return searchBoards(kind.name.replace(/,.*/, ''));
   return [
+    ...(kind === undefined ? [] : [{ board: match('species', kind), distance: -1 }]),
     ...ranked('species', speciesIndex, text, isNamed),
     ...ranked('lumber', combinationIndex, text, isNamed),
     ...ranked('panel', panelIndex, text, isNamed),
@@ -27,6 +34,12 @@ export function searchBoards(text: string): BoardMatch[] {
     .sort((a, b) => a.distance - b.distance)
     .slice(0, most)
     .map((found) => found.board);
+}
+
+/** The row of a kind of wood by the name it has as a row: "Oak, kind not known". */
+function kindNamed(text: string): Species | undefined {
+  const found = findSpecies(text);
+  return found.ok && woodKinds.includes(found.row) ? found.row : undefined;
 }
 
 function ranked<T extends Named>(

@@ -77,6 +77,7 @@ function toSpecies(cells: Row, context: z.RefinementCtx): Species {
     elastic: cells.elastic === null ? null : (elasticRatios.get(cells.elastic) ?? null),
     tensionPerpStandIn: cells.tension_perp_from,
     likely: cells.likely,
+    drawn: null,
     source: cells.source,
     provenance: cells.provenance + note,
   };

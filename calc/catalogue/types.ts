@@ -1,5 +1,5 @@
 /** Where a row comes from, and whether it was read in a copy of the source or set down from memory. */
-interface Sourced {
+export interface Sourced {
   readonly source: string;
   /** `read`, `memory`, or which columns are which. */
   readonly provenance: string;
@@ -48,6 +48,32 @@ export interface Species extends Sourced {
   readonly tensionPerpStandIn: string | null;
   /** Whether a board of unknown wood might well be this. */
   readonly likely: boolean;
+  /** Where its values are the lowest of several woods; null for a wood that grows. */
+  readonly drawn: Drawn | null;
+}
+
+/** What a row takes from other woods, a value at a time. */
+export type DrawnValue =
+  | `${'green' | 'dry'} ${'bending' | 'stiffness' | 'shear' | 'compression across the grain' | 'tension across the grain' | 'specific gravity'}`
+  | DrawnRatio
+  | 'density (the highest)';
+
+/** The elastic ratios among them. */
+export type DrawnRatio =
+  | 'tangential ratio'
+  | 'radial ratio'
+  | 'shear ratio LR'
+  | 'shear ratio LT'
+  | 'Poisson ratio LR'
+  | 'Poisson ratio LT';
+
+/** Of which woods a row takes the lowest values, and the wood each value is of. */
+export interface Drawn {
+  /** The woods, as a sentence names them. */
+  readonly woods: string;
+  /** Whether some of them has no elastic ratios in print: then the usual ones have to count beside those of the others. */
+  readonly lacksRatios: boolean;
+  readonly from: Readonly<Partial<Record<DrawnValue, string>>>;
 }
 
 /** A group of species sold under one stamp. */

@@ -1,6 +1,6 @@
 import type { ProvenanceValue, Step } from '../../shared/check-result.ts';
 import type { UnitSystem } from '../../shared/quantity/index.ts';
-import { findPanel, findSpecies, type Panel } from '../catalogue/index.ts';
+import { findPanel, findSpecies, sourceOf, type Panel } from '../catalogue/index.ts';
 import type { Material } from '../codes/design-code.ts';
 import { work } from '../formula/step.ts';
 import { couplingOfPlate, stiffnessOfPlate, twistingOfPlate } from '../mechanics/plate-formulas.ts';
@@ -85,7 +85,8 @@ export function woodRatios(name: string | undefined): WoodRatios {
       ],
     };
   }
-  const isBorrowed = found.ok && printed.species.toLowerCase() !== found.row.name.toLowerCase();
+  const isBorrowed =
+    found.ok && found.row.drawn === null && printed.species.toLowerCase() !== found.row.name.toLowerCase();
   return {
     tangential,
     radial,
@@ -95,8 +96,9 @@ export function woodRatios(name: string | undefined): WoodRatios {
       {
         what: `${wood}: stiffness across the grain over that along it, tangential and radial; Poisson ratio LT`,
         value: `${tangential}, ${radial}; ${printed.nu_LT ?? usualAcross.poisson}`,
-        source: printed.source,
-        provenance: printed.provenance,
+        ...(found.ok
+          ? sourceOf(found.row, 'tangential ratio')
+          : { source: printed.source, provenance: printed.provenance }),
       },
     ],
     assumptions: [

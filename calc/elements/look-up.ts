@@ -2,7 +2,14 @@ import type { FieldError } from '../../shared/check-result.ts';
 import { unknownName } from '../catalogue/unknown-name.ts';
 
 /** A name looked up: it is known, or the nearest that are. */
-export type Look = { readonly ok: true } | { readonly ok: false; readonly nearest: readonly string[] };
+export type Look =
+  | { readonly ok: true }
+  | {
+      readonly ok: false;
+      readonly nearest: readonly string[];
+      /** What the name means all the same; left out: nothing. */
+      readonly said?: string;
+    };
 
 /**
  * Looks a name of a document up, where it has one.
@@ -20,5 +27,5 @@ export function lookUp(
   const found = name === undefined ? undefined : find(name);
   return name === undefined || found === undefined || found.ok
     ? []
-    : [unknownName(path, what, name, found.nearest)];
+    : [unknownName(path, what, name, found.nearest, found.said)];
 }

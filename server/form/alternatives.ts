@@ -7,7 +7,7 @@ import { written, type Texts } from './texts.ts';
 const alternatives: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   board: { plain: [], box: ['box'], layers: ['layers'] },
   'brackets.capacity': { allowable: ['allowable'], test: ['ultimate', 'factor'] },
-  'loads.*': { amount: ['amount'], things: ['things'] },
+  'loads.*': { amount: ['amount'], total: ['total'], things: ['things'] },
   'loads.*.things.*': {
     size: ['diameter', 'width', 'height', 'depth', 'wall', 'density', 'fill', 'fillDensity'],
     weighed: ['each'],

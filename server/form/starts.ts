@@ -150,6 +150,8 @@ function fillLayers(texts: Map<string, string>): void {
 function fillNewKind(texts: Map<string, string>, row: string, was: string): void {
   const kind = written(texts, `${row}.kind`);
   if (kind === was || kind === '' || anyWritten(texts, `${row}.things`)) return;
+  if (was === 'line' && written(texts, `${row}.by`) === 'total') texts.set(`${row}.by`, 'amount');
+  if (was === 'line') texts.delete(`${row}.total`);
   for (const [field, text] of startOf(`${patternOf(row)}.${kind}`, row, texts)) {
     if (field.endsWith('.amount') || written(texts, field) === '') texts.set(field, text);
   }

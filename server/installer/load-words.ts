@@ -21,7 +21,7 @@ const mostStretches = 2;
 /** How long a load may stay, where that is not for good. */
 const stays: Readonly<Record<Duration, string>> = {
   permanent: '',
-  'ten-years': ', not for good',
+  'ten-years': ', ten years at most',
   'two-months': ', two months at most',
   'seven-days': ', seven days at most',
   'ten-minutes': ', a few minutes at most',

@@ -1,5 +1,5 @@
 import type { FieldError } from '../check-result.ts';
-import { closest_m, inches, isRepeated, reporter, tolerance_m, type Report } from './conflict.ts';
+import { closest_m, isRepeated, reporter, tolerance_m, type Report } from './conflict.ts';
 import { fixingConflicts, shelfPaths } from './fixing-conflicts.ts';
 import type { SoundShelf } from './sound.ts';
 
@@ -11,7 +11,7 @@ import type { SoundShelf } from './sound.ts';
  * @param faults the errors of single fields: what is missing because it is at fault is not called missing
  */
 export function bracketShelfConflicts(document: SoundShelf, faults: readonly FieldError[]): FieldError[] {
-  const { errors, report } = reporter(faults);
+  const { errors, report } = reporter(faults, document.units);
   boardConflicts(document, report);
   stripConflicts(document, report);
   bracketConflicts(document, report);
@@ -35,14 +35,17 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (thickness !== undefined && depth !== undefined && thickness > depth) {
     report(
       '/board/thickness',
-      `It is more than the depth of the board, ${inches(depth)}: are the two the wrong way round?`,
+      `It is more than the depth of the board, ${report.shown(depth)}: are the two the wrong way round?`,
     );
   }
   if (box !== undefined && layers !== undefined) {
     report('/board/layers', 'A board is a hollow box or layered, not both: leave one out.');
   }
   if (box?.skin !== undefined && thickness !== undefined && 2 * box.skin >= thickness) {
-    report('/board/box/skin', `Two skins leave no room for a frame in a board ${inches(thickness)} thick.`);
+    report(
+      '/board/box/skin',
+      `Two skins leave no room for a frame in a board ${report.shown(thickness)} thick.`,
+    );
   }
   if (
     box?.frame !== undefined &&
@@ -51,7 +54,7 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
   ) {
     report(
       '/board/box/frame',
-      `${box.members ?? 2} members of this width don't fit in a depth of ${inches(depth)}.`,
+      `${box.members ?? 2} members of this width don't fit in a depth of ${report.shown(depth)}.`,
       '/board/box/members',
     );
   }
@@ -61,7 +64,7 @@ function boardConflicts({ board, brackets }: SoundShelf, report: Report): void {
     if (Math.abs(sum - thickness) > 1e-5) {
       report(
         '/board/layers',
-        `The layers add up to ${inches(sum)}, the board is ${inches(thickness)} thick.`,
+        `The layers add up to ${report.shown(sum)}, the board is ${report.shown(thickness)} thick.`,
       );
     }
   }
@@ -103,7 +106,7 @@ function stripConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (hangs(rail)) {
     report(
       '/board/rail/height',
-      `It hangs down where every arm starts, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom.`,
+      `It hangs down where every arm starts, and would be cut away there: it takes no more than the board is thick, ${report.shown(thickness)}, or flush with the bottom.`,
       ...['/board/rail/flush', '/board/thickness', '/brackets/arm'],
     );
   }
@@ -111,7 +114,7 @@ function stripConflicts({ board, brackets }: SoundShelf, report: Report): void {
   if (hangs(nosing) && arm > behind + tolerance_m) {
     report(
       '/board/nosing/height',
-      `It hangs down where the arms, ${inches(arm)} long, reach under it, and would be cut away there: it takes no more than the board is thick, ${inches(thickness)}, or flush with the bottom, or arms of at most ${inches(behind)}.`,
+      `It hangs down where the arms, ${report.shown(arm)} long, reach under it, and would be cut away there: it takes no more than the board is thick, ${report.shown(thickness)}, or flush with the bottom, or arms of at most ${report.shown(behind)}.`,
       ...['/board/nosing/flush', '/board/thickness', '/board/depth', '/board/rail', '/brackets/arm'],
     );
   }
@@ -124,7 +127,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (position === undefined) return;
     const path = `/brackets/positions/${index}`;
     if (length !== undefined && position > length + tolerance_m) {
-      report(path, `It is off the board, which ends at ${inches(length)}.`);
+      report(path, `It is off the board, which ends at ${report.shown(length)}.`);
     }
     const first = brackets.positions?.findIndex(
       (other) =>
@@ -138,7 +141,7 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (allowable === undefined && (ultimate === undefined || factor === undefined)) {
       report(
         '/brackets/capacity/allowable',
-        'It takes the allowable load of one bracket, or else "ultimate" with a "factor".',
+        'It takes the allowable load of one bracket ("load rating", "working load" or "weight capacity" on the packaging; half of it where that is for a pair), or else the load at which one broke on a test ("ultimate" or "breaking load") and what that is divided by ("safety factor").',
         '/brackets/capacity/ultimate',
         '/brackets/capacity/factor',
       );
@@ -146,33 +149,33 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
     if (allowable !== undefined && ultimate !== undefined) {
       report(
         '/brackets/capacity/ultimate',
-        'Give the allowable load or a test load with a factor, not both.',
+        'Give the load one bracket may carry, or the load at which one broke on a test and its safety factor, not both.',
       );
     }
     if (factor !== undefined && ultimate === undefined) {
       report(
         '/brackets/capacity/factor',
-        'A factor goes with a test load, "ultimate"; an allowable load has its safety inside it.',
+        'A safety factor goes with a load at which one broke on a test ("ultimate"); a load it may carry has its safety inside it.',
         '/brackets/capacity/ultimate',
       );
     }
   }
   const strut = capacity?.basis === 'steel' ? capacity.strut : undefined;
   if (strut?.at !== undefined && arm !== undefined && strut.at > arm + tolerance_m) {
-    report('/brackets/capacity/strut/at', `The arm is only ${inches(arm)} long.`);
+    report('/brackets/capacity/strut/at', `The arm is only ${report.shown(arm)} long.`);
   }
   const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
   boardScrews?.at?.forEach((at, index) => {
     if (at !== undefined && depth !== undefined && at >= depth) {
       report(
         `/brackets/boardScrews/at/${index}`,
-        `It is in front of the board, which is ${inches(depth)} deep in all.`,
+        `It is in front of the board, which is ${report.shown(depth)} deep in all.`,
       );
       return;
     }
     const path = `/brackets/boardScrews/at/${index}`;
     if (at !== undefined && arm !== undefined && at > arm + tolerance_m) {
-      report(path, `The arm is only ${inches(arm)} long.`);
+      report(path, `The arm is only ${report.shown(arm)} long.`);
     }
     if (isRepeated(boardScrews.at, index)) report(path, 'There is another screw at this place.');
   });
@@ -189,25 +192,33 @@ function bracketConflicts({ board, brackets }: SoundShelf, report: Report): void
 function loadConflicts({ board, loads }: SoundShelf, report: Report): void {
   const length = board?.length;
   const depth = board?.depth === undefined ? undefined : overallDepth({ ...board, depth: board.depth });
-  const offBoard = length === undefined ? '' : `It is off the board, which ends at ${inches(length)}.`;
+  const offBoard = length === undefined ? '' : `It is off the board, which ends at ${report.shown(length)}.`;
   loads?.forEach((load, index) => {
     const path = `/loads/${index}`;
     if (load === undefined || load.kind === undefined) return;
     if (load.kind === 'line' || load.kind === 'point') {
-      if (load.amount === undefined && load.things === undefined) {
+      const total = load.kind === 'line' ? load.total : undefined;
+      const ways = [load.amount, total, load.things].filter((way) => way !== undefined).length;
+      if (ways === 0) {
+        const words = load.kind === 'line' ? 'an amount, a weight in all ("total"),' : 'an amount,';
         report(
           `${path}/amount`,
-          'It takes an amount, or a list of "things" that stand there.',
+          `It takes ${words} or a list of "things" that stand there.`,
+          `${path}/total`,
           `${path}/things`,
         );
       }
-      if (load.amount !== undefined && load.things !== undefined) {
-        report(`${path}/amount`, 'Give an amount or a list of things, not both.');
+      if (ways > 1) {
+        const words =
+          total === undefined
+            ? 'an amount or a list of things, not both'
+            : 'an amount, a weight in all or a list of things, not two of them';
+        report(`${path}/amount`, `Give ${words}.`);
       }
       if (load.eccentricity !== undefined && depth !== undefined && load.eccentricity > depth + tolerance_m) {
         report(
           `${path}/eccentricity`,
-          `It is in front of the board, which is ${inches(depth)} deep in all.`,
+          `It is in front of the board, which is ${report.shown(depth)} deep in all.`,
           '/board/nosing',
           '/board/rail',
         );

@@ -1,31 +1,34 @@
 import type { FieldError } from '../check-result.ts';
-import { show } from '../quantity/index.ts';
+import { show, type UnitSystem } from '../quantity/index.ts';
 
 /** Takes a conflict down, unless one of the fields it comes from is at fault itself. */
-export type Report = (path: string, message: string, ...from: readonly string[]) => void;
+export interface Report {
+  (path: string, message: string, ...from: readonly string[]): void;
+  /** A length in a message, in the units of the document. */
+  readonly shown: (metres: number) => string;
+}
 
 /** Lengths that differ by less are the same. */
 export const tolerance_m = 1e-9;
 /** Nothing stands closer to its neighbour. */
 export const closest_m = 0.001;
 
-/** A length in a message. */
-export const inches = (metres: number): string => show(metres, 'm', 'inch-pound');
-
 /** Collects conflicts; what is missing because it is at fault is not called missing. */
-export function reporter(faults: readonly FieldError[]): {
+export function reporter(
+  faults: readonly FieldError[],
+  units: UnitSystem | undefined,
+): {
   readonly errors: FieldError[];
   readonly report: Report;
 } {
   const errors: FieldError[] = [];
   const atFault = (field: string): boolean =>
     faults.some(({ path }) => path === field || path.startsWith(`${field}/`));
-  return {
-    errors,
-    report: (path, message, ...from) => {
-      if (![path, ...from].some(atFault)) errors.push({ path, message });
-    },
+  const take = (path: string, message: string, ...from: readonly string[]): void => {
+    if (![path, ...from].some(atFault)) errors.push({ path, message });
   };
+  const shown = (metres: number): string => show(metres, 'm', units ?? 'inch-pound');
+  return { errors, report: Object.assign(take, { shown }) };
 }
 
 /** Whether an earlier one in a list is at the same place. */

@@ -1,5 +1,5 @@
 import type { FieldError } from '../check-result.ts';
-import { inches, reporter, tolerance_m, type Report } from './conflict.ts';
+import { reporter, tolerance_m, type Report } from './conflict.ts';
 import type { SoundCounterOverhang } from './sound.ts';
 import { inch } from '../quantity/index.ts';
 
@@ -20,7 +20,7 @@ export function counterOverhangConflicts(
   document: SoundCounterOverhang,
   faults: readonly FieldError[],
 ): FieldError[] {
-  const { errors, report } = reporter(faults);
+  const { errors, report } = reporter(faults, document.units);
   topConflicts(document, report);
   baseConflicts(document, report);
   screwConflicts(document, report);
@@ -51,7 +51,7 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
     if (place !== undefined && end !== undefined && place > end + tolerance_m)
       report(
         path,
-        `It is outside the top, which is ${inches(end)} ${way}.`,
+        `It is outside the top, which is ${report.shown(end)} ${way}.`,
         way === 'long' ? '/top/length' : '/top/depth',
       );
   };
@@ -74,7 +74,7 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
     if (panel < from - tolerance_m || panel > to + tolerance_m)
       report(
         `/base/panels/${index}`,
-        `It is outside the base, which runs from ${inches(from)} to ${inches(to)}.`,
+        `It is outside the base, which runs from ${report.shown(from)} to ${report.shown(to)}.`,
         '/base/from',
         '/base/to',
       );
@@ -87,7 +87,7 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
   )
     report(
       '/base/weightAt',
-      `It is outside the base, which runs from ${inches(back)} to ${inches(front)} from the back edge.`,
+      `It is outside the base, which runs from ${report.shown(back)} to ${report.shown(front)} from the back edge.`,
     );
   if (foot !== undefined && back !== undefined && foot <= back + tolerance_m)
     report(
@@ -98,7 +98,7 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
   if (foot !== undefined && front !== undefined && foot > front + tolerance_m)
     report(
       '/base/foot',
-      `The outer foot of the base is under it: it takes a place no farther than its face, ${inches(front)} from the back edge. What stands farther out is a leg.`,
+      `The outer foot of the base is under it: it takes a place no farther than its face, ${report.shown(front)} from the back edge. What stands farther out is a leg.`,
       '/base/front',
     );
   if (foot !== undefined && weightAt !== undefined && foot <= weightAt)
@@ -116,11 +116,14 @@ function baseConflicts({ top, base }: SoundCounterOverhang, report: Report): voi
   if (out.every((each) => each !== undefined && each < leastOverhang_m))
     report(
       '/base/front',
-      `Nothing stands out past the base: it takes a place ${inches(leastOverhang_m)} or more behind the stool edge.`,
+      `Nothing stands out past the base: it takes a place ${report.shown(leastOverhang_m)} or more behind the stool edge.`,
       '/top/depth',
     );
   if (thickness !== undefined && depth !== undefined && thickness > depth / 4)
-    report('/top/thickness', `It is much for a top ${inches(depth)} deep: are the two the wrong way round?`);
+    report(
+      '/top/thickness',
+      `It is much for a top ${report.shown(depth)} deep: are the two the wrong way round?`,
+    );
 }
 
 function screwConflicts({ top, base, screws }: SoundCounterOverhang, report: Report): void {
@@ -132,7 +135,7 @@ function screwConflicts({ top, base, screws }: SoundCounterOverhang, report: Rep
     if (x < from - tolerance_m || x > to + tolerance_m || y < back - tolerance_m || y > front + tolerance_m)
       report(
         `/screws/at/${index}`,
-        `There is nothing under the top there: the base runs from ${inches(from)} to ${inches(to)} and from ${inches(back)} to ${inches(front)}.`,
+        `There is nothing under the top there: the base runs from ${report.shown(from)} to ${report.shown(to)} and from ${report.shown(back)} to ${report.shown(front)}.`,
         '/base',
       );
     const first = screws.at?.findIndex(
@@ -147,7 +150,7 @@ function screwConflicts({ top, base, screws }: SoundCounterOverhang, report: Rep
   if (screws.length <= through + least_m)
     report(
       '/screws/length',
-      `A screw of this length ends in the rail, which is ${inches(through)} thick.`,
+      `A screw of this length ends in the rail, which is ${report.shown(through)} thick.`,
       '/screws/through',
     );
   if (
@@ -171,7 +174,7 @@ function propConflicts({ top, base, props }: SoundCounterOverhang, report: Repor
     if (at !== undefined && length !== undefined && at > length + tolerance_m)
       report(
         `${path}/at`,
-        `It is beyond the edge of the top, which is ${inches(length)} long.`,
+        `It is beyond the edge of the top, which is ${report.shown(length)} long.`,
         '/top/length',
       );
     if (
@@ -183,15 +186,19 @@ function propConflicts({ top, base, props }: SoundCounterOverhang, report: Repor
     )
       report(
         `${path}/at`,
-        `There is no base there to hold it, which runs from ${inches(base.from)} to ${inches(base.to)}. A leg can stand there.`,
+        `There is no base there to hold it, which runs from ${report.shown(base.from)} to ${report.shown(base.to)}. A leg can stand there.`,
         '/base',
       );
     if (to !== undefined && depth !== undefined && to > depth + tolerance_m)
-      report(`${path}/to`, `It is beyond the edge of the top, which is ${inches(depth)} deep.`, '/top/depth');
+      report(
+        `${path}/to`,
+        `It is beyond the edge of the top, which is ${report.shown(depth)} deep.`,
+        '/top/depth',
+      );
     if (to !== undefined && front !== undefined && to <= front + 0.01)
       report(
         `${path}/to`,
-        `It ends over the base, whose face is at ${inches(front)}: it takes a place under the overhang.`,
+        `It ends over the base, whose face is at ${report.shown(front)}: it takes a place under the overhang.`,
         '/base/front',
       );
     if (
@@ -229,6 +236,10 @@ function loadConflicts({ top, loads }: SoundCounterOverhang, report: Report): vo
   loads?.forEach((load, index) => {
     if (load?.kind !== 'person' || load.at === undefined || length === undefined) return;
     if (load.at > length + tolerance_m)
-      report(`/loads/${index}/at`, `It is off the top, which is ${inches(length)} long.`, '/top/length');
+      report(
+        `/loads/${index}/at`,
+        `It is off the top, which is ${report.shown(length)} long.`,
+        '/top/length',
+      );
   });
 }

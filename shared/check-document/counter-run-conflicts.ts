@@ -1,19 +1,19 @@
 import type { FieldError } from '../check-result.ts';
-import { inches, reporter } from './conflict.ts';
+import { reporter } from './conflict.ts';
 import type { SoundCounterRun } from './sound.ts';
 
 /** What does not fit together between the fields of a counter run. */
 export function counterRunConflicts(
-  { substrate, opening, loads, rails, rail }: SoundCounterRun,
+  { units, substrate, opening, loads, rails, rail }: SoundCounterRun,
   faults: readonly FieldError[],
 ): FieldError[] {
-  const { errors, report } = reporter(faults);
+  const { errors, report } = reporter(faults, units);
   if (substrate?.sheets !== undefined && !Number.isInteger(substrate.sheets))
     report('/substrate/sheets', 'It takes a whole number.');
   if (substrate?.thickness !== undefined && opening !== undefined && substrate.thickness > opening / 4)
     report(
       '/substrate/thickness',
-      `It is much for an opening of ${inches(opening)}: are the two the wrong way round?`,
+      `It is much for an opening of ${report.shown(opening)}: are the two the wrong way round?`,
       '/opening',
     );
   if (rail !== undefined && (rails ?? 'none') === 'none')

@@ -1,4 +1,4 @@
-import { inches, isRepeated, tolerance_m, type Report } from './conflict.ts';
+import { isRepeated, tolerance_m, type Report } from './conflict.ts';
 import type { SoundWallFixing } from './sound.ts';
 
 /** Plate, screws and wall as far as they are sound. */
@@ -28,18 +28,22 @@ function screwConflicts({ plate, screws, wall }: SoundFixing, paths: FixingPaths
   if (length !== undefined && length <= before + tolerance_m) {
     report(
       `${paths.screws}/length`,
-      `A screw of this length ends in the plate and the wall covering, ${inches(before)} together.`,
+      `A screw of this length ends in the plate and the wall covering, ${report.shown(before)} together.`,
       `${paths.plate}/thickness`,
       '/wall/coverings',
     );
   }
   if (thread !== undefined && length !== undefined && thread > length + tolerance_m) {
-    report(`${paths.screws}/thread`, `The screw is only ${inches(length)} long.`, `${paths.screws}/length`);
+    report(
+      `${paths.screws}/thread`,
+      `The screw is only ${report.shown(length)} long.`,
+      `${paths.screws}/length`,
+    );
   }
   if (across !== undefined && plate?.width !== undefined && across >= plate.width) {
     report(
       `${paths.screws}/across`,
-      `The plate is only ${inches(plate.width)} wide.`,
+      `The plate is only ${report.shown(plate.width)} wide.`,
       `${paths.plate}/width`,
     );
   }
@@ -56,7 +60,7 @@ function heightConflicts({ plate, screws }: SoundFixing, paths: FixingPaths, rep
   heights?.forEach((height, index) => {
     const path = `${paths.screws}/heights/${index}`;
     if (height !== undefined && plate?.height !== undefined && height > plate.height + tolerance_m) {
-      report(path, `The plate is only ${inches(plate.height)} high.`);
+      report(path, `The plate is only ${report.shown(plate.height)} high.`);
     }
     if (isRepeated(heights, index)) {
       report(path, 'There is another screw at this height; "perHeight" says how many stand side by side.');
@@ -78,7 +82,7 @@ function wallConflicts({ wall }: SoundFixing, report: Report): void {
   const width = wall?.studWidth ?? usualStudWidth_m;
   if (studs === undefined) return;
   if ('spacing' in studs && studs.spacing !== undefined && studs.spacing <= width) {
-    report('/wall/studs/spacing', `Studs ${inches(width)} wide would overlap.`, '/wall/studWidth');
+    report('/wall/studs/spacing', `Studs ${report.shown(width)} wide would overlap.`, '/wall/studWidth');
   }
   if (!('at' in studs)) return;
   const places = (studs.at ?? []).flatMap((at, index) => (at === undefined ? [] : [{ at, index }]));
@@ -87,7 +91,7 @@ function wallConflicts({ wall }: SoundFixing, report: Report): void {
     const before = places.slice(0, order);
     const overlapped = before.find((each) => Math.abs(each.at - at) < width - tolerance_m);
     if (overlapped !== undefined) {
-      const why = `It overlaps stud ${overlapped.index + 1}: studs are ${inches(width)} wide.`;
+      const why = `It overlaps stud ${overlapped.index + 1}: studs are ${report.shown(width)} wide.`;
       report(path, why, '/wall/studWidth');
       return;
     }

@@ -65,6 +65,11 @@ const lineLoad = z.strictObject({
   ...common,
   kind: z.literal('line'),
   amount: quantityField('line-load', { from: 0, to: 50_000 }, 'Load for each length of board').optional(),
+  total: quantityField(
+    'force',
+    { from: 0, to: 50_000 },
+    'Weight in all, spread evenly from end to end of the load, in place of an amount',
+  ).optional(),
   things,
   from: position.optional(),
   to: position.optional(),

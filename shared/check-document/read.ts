@@ -10,6 +10,7 @@ import { explain } from './explain.ts';
 import { quoted } from './field.ts';
 import { headSchema } from './head.ts';
 import { isRecord } from './parts.ts';
+import { metricFirst } from './own-units.ts';
 import { prune } from './prune.ts';
 import {
   soundCounterOverhang,
@@ -106,7 +107,9 @@ function readElement<Rest, Document extends Rest>(
     return refuse(conflicts, parsed.data);
   }
   const sound = soundOf(value);
-  const faults = explain(parsed.error.issues, schema, value);
+  const explained = explain(parsed.error.issues, schema, value);
+  const isMetric = isRecord(value) && value['units'] === 'metric';
+  const faults = isMetric ? metricFirst(explained) : explained;
   return refuse([...faults, ...conflictsOf(sound, faults)], sound);
 }
 

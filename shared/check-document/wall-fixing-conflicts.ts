@@ -10,7 +10,7 @@ import type { SoundWallFixing } from './sound.ts';
  * @param faults the errors of single fields: what is missing because it is at fault is not called missing
  */
 export function wallFixingConflicts(document: SoundWallFixing, faults: readonly FieldError[]): FieldError[] {
-  const { errors, report } = reporter(faults);
+  const { errors, report } = reporter(faults, document.units);
   fixingConflicts(document, wallFixingPaths, report);
   const { wall, position, loads } = document;
   const framing = wall?.framing ?? 'wood-stud';

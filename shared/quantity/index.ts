@@ -11,4 +11,12 @@ export {
   type Quantity,
 } from './show.ts';
 export { writeLength, writeLoadDown } from './write.ts';
-export { unitAdvice, unitOfKind, unitsOfKind, type Kind, type Unit, type UnitSystem } from './units.ts';
+export {
+  unitAdvice,
+  unitAdviceMetric,
+  unitOfKind,
+  unitsOfKind,
+  type Kind,
+  type Unit,
+  type UnitSystem,
+} from './units.ts';

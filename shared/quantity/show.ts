@@ -103,8 +103,12 @@ export function show(value: number, unit: Unit, system: UnitSystem): string {
   return joined(significant(value / display.size, 3), display.unit);
 }
 
+/** Inches under this are told in decimals: they are gauges of metal and veneers. */
+const leastOnARule = 1 / 8;
+
 /**
- * The end of a range, as somebody may type it: to four figures, rounded to the side that is still taken.
+ * The end of a range, as somebody may type it: to four figures, inches as a rule has them, rounded to the side that is still
+ * taken.
  *
  * @param side `up` for the lower end, `down` for the upper one
  */
@@ -112,11 +116,19 @@ export function showEnd(value: number, unit: Unit, system: UnitSystem, side: 'up
   const display = resultUnits[system][unit];
   const number = value / display.size;
   if (number === 0) return joined('0', display.unit);
+  if (display.unit === 'in' && number >= leastOnARule) {
+    const denominator = number < 1 ? 64 : 16;
+    return joined(mixedNumber(inward(number * denominator, side), denominator), display.unit);
+  }
   const step = 10 ** (Math.floor(Math.log10(Math.abs(number))) - 3);
-  const steps = number / step;
-  const whole = Math.abs(steps - Math.round(steps)) < 1e-6 ? Math.round(steps) : undefined;
-  const rounded = whole ?? (side === 'up' ? Math.ceil(steps) : Math.floor(steps));
+  const rounded = inward(number / step, side);
   return joined(String(Number((rounded * step).toPrecision(4))), display.unit);
+}
+
+/** A whole number of steps, on the side that is still taken. */
+function inward(steps: number, side: 'up' | 'down'): number {
+  if (Math.abs(steps - Math.round(steps)) < 1e-6) return Math.round(steps);
+  return side === 'up' ? Math.ceil(steps) : Math.floor(steps);
 }
 
 /** A result that carries its SI value, its unit and the words for it. */

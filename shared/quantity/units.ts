@@ -65,12 +65,24 @@ const areaLoads = table({
   ...{ 'kg/m2': kilogramWeight, 'kg/m²': kilogramWeight },
 });
 
-const [inchPound, footPound] = [poundForce * inch, poundForce * foot];
+/** Both orders of a force and an arm, with whatever people put between them. */
+function spelledCouples(forces: readonly string[], arms: readonly string[], factor: number) {
+  const joints = ['.', '·', '⋅', '*', '-', ' '];
+  const pairs = forces.flatMap((force) => arms.map((arm) => [force, arm] as const));
+  const spelled = pairs.flatMap(([force, arm]) =>
+    joints.flatMap((joint) => [`${force}${joint}${arm}`, `${arm}${joint}${force}`]),
+  );
+  return Object.fromEntries(spelled.map((written) => [written, factor]));
+}
+
+/** In a couple a pound is a force, whichever way it is written: foot-pounds, as a torque wrench says them. */
+const pounds = ['lbf', 'lb', 'lbs', 'pound', 'pounds'];
 const couples = table({
-  ...{ 'lbf.in': inchPound, 'lbf·in': inchPound, 'lbf in': inchPound, 'in-lbf': inchPound },
-  ...{ 'lbf.ft': footPound, 'lbf·ft': footPound, 'lbf ft': footPound, 'ft-lbf': footPound },
-  ...{ 'N.m': 1, 'N·m': 1, 'N m': 1, Nm: 1, 'N.mm': 0.001, 'N·mm': 0.001, 'N mm': 0.001 },
-  ...{ 'kN.m': 1000, 'kN·m': 1000, 'kN m': 1000, kNm: 1000 },
+  ...spelledCouples(pounds, ['in', 'inch'], poundForce * inch),
+  ...spelledCouples(pounds, ['ft', 'foot', 'feet'], poundForce * foot),
+  ...{ 'N.m': 1, 'N·m': 1, 'N⋅m': 1, 'N*m': 1, 'N-m': 1, 'N m': 1, Nm: 1 },
+  ...{ 'N.mm': 0.001, 'N·mm': 0.001, 'N⋅mm': 0.001, 'N*mm': 0.001, 'N-mm': 0.001, 'N mm': 0.001, Nmm: 0.001 },
+  ...{ 'kN.m': 1000, 'kN·m': 1000, 'kN⋅m': 1000, 'kN*m': 1000, 'kN-m': 1000, 'kN m': 1000, kNm: 1000 },
 });
 
 const pcf = pound / foot ** 3;
@@ -99,7 +111,19 @@ export const unitAdvice: Readonly<Record<Kind, string>> = {
   'line-load': 'a load per length with its unit, such as 20 lbf/ft, 20 lb/ft, 350 N/m or 12 kg/m',
   'area-load': 'a load per area with its unit, such as 25 psf, 0.72 kPa or 40 kg/m2',
   stress: 'a stress with its unit, such as 900 psi or 6.2 MPa',
-  couple: 'a couple with its unit, such as 400 lbf.in or 45 N.m',
+  couple: 'a couple with its unit, such as 400 lbf.in, 30 ft-lb or 45 N.m',
   density: 'a density with its unit, such as 160 lb/ft3 or 2500 kg/m3',
   mass: 'a mass with its unit, such as 3 lb or 1.4 kg',
+};
+
+/** The same to somebody who works in metric units. */
+export const unitAdviceMetric: Readonly<Record<Kind, string>> = {
+  length: 'a length with its unit, such as 2400 mm, 2.4 m or 96 in',
+  force: 'a force or weight with its unit, such as 1.2 kN, 10 kg or 250 lbf',
+  'line-load': 'a load per length with its unit, such as 350 N/m, 12 kg/m or 20 lbf/ft',
+  'area-load': 'a load per area with its unit, such as 0.72 kPa, 40 kg/m2 or 25 psf',
+  stress: 'a stress with its unit, such as 6.2 MPa or 900 psi',
+  couple: 'a couple with its unit, such as 45 N.m or 400 lbf.in',
+  density: 'a density with its unit, such as 2500 kg/m3 or 160 lb/ft3',
+  mass: 'a mass with its unit, such as 1.4 kg or 3 lb',
 };

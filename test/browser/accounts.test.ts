@@ -44,7 +44,7 @@ describe.skipIf(chromiumPath === undefined)('an office in a browser', () => {
 
     await page.goto(`${served.home}/people`);
     await page.locator('#name').fill('A. Prentice');
-    await page.locator('#sign-in').fill('prentice@here.example');
+    await page.locator('#sign-in').fill('a.prentice.with.a.long.name.before.it@here.example');
     await page.locator('button.go').click();
     await page.locator('.notice code').first().waitFor();
     await isSound();

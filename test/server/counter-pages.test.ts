@@ -174,6 +174,7 @@ describe('what it wants under it', () => {
       expect(html).toContain('brackets at');
       expect(html).toContain('name="do" value="set:');
       expect(html).toContain('How far it could stand out');
+      expect(html).toMatch(/6 flat bars of A36 steel[^]*Bending across the grain, \d+\s% used/);
     },
   );
 });
@@ -184,6 +185,15 @@ describe('its form', () => {
     const response = await get(address);
     expect(response.status).toBe(422);
     expect(await response.text()).toContain('href="#screws.at.3.1"');
+  });
+
+  it('says whose length is wrong where two fields are called so', async () => {
+    const address = addressOf(start)
+      .replace(/top\.length=[^&]*/, 'top.length=long')
+      .replace(/screws\.length=[^&]*/, 'screws.length=long');
+    const html = await (await get(address)).text();
+    expect(html).toContain('href="#top.length">The top, Length<');
+    expect(html).toMatch(/href="#screws\.length">[^<]*[Ss]crews[^<]*, Length</);
   });
 
   it('takes another material where the top becomes a panel, and asks other questions', async () => {

@@ -1,4 +1,12 @@
-import { findSpecies, type ClearStrength, type Species } from '../../catalogue/index.ts';
+import {
+  commonWordSaid,
+  findSpecies,
+  notSure,
+  sourceOf,
+  type ClearStrength,
+  type DrawnValue,
+  type Species,
+} from '../../catalogue/index.ts';
 import { work, type Worked } from '../../formula/step.ts';
 import * as d245 from '../../standards/astm-d245/clear-wood.ts';
 import { adjustedStiffness, temperatureFactorOfStiffness } from '../../standards/nds-2018/2.3-adjustment.ts';
@@ -28,7 +36,9 @@ export function clearWoodMaterial(request: MaterialRequest): MaterialReading {
   const found = findSpecies(request.material ?? 'not sure');
   if (!found.ok) {
     const path = `${request.path}/${request.fieldPrefix ? 'frameMaterial' : 'material'}`;
-    return { ok: false, errors: [unknownName(path, 'a species', request.material ?? '', found.nearest)] };
+    const name = request.material ?? '';
+    const said = commonWordSaid(name, false);
+    return { ok: false, errors: [unknownName(path, 'a species', name, found.nearest, said)] };
   }
   const species = found.row;
   const green = completeGreen(species.green);
@@ -115,11 +125,10 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
   const steps: Step[] = [bending5, bending, shear5, shear, bearing, ...across.steps, lengthwise, E, G].map(
     ({ step }) => step,
   );
-  const value = (what: string, pascals: number): ProvenanceValue => ({
+  const value = (what: string, pascals: number, from: DrawnValue): ProvenanceValue => ({
     what: `${species.name}: ${what}`,
     value: show(pascals, 'Pa', system),
-    source: species.source,
-    provenance: species.provenance,
+    ...sourceOf(species, from),
   });
   return {
     label: `${species.name}, ${appearanceWords[appearance]}`,
@@ -143,10 +152,18 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
     ],
     steps,
     provenance: [
-      value('bending strength of green clear wood', green.modulusOfRupture_Pa),
-      value('shear strength of green clear wood', green.shear_Pa),
-      value('compression across the grain, green', green.compressionPerp_Pa),
-      value(`stiffness, ${isDry ? '12 % moisture' : 'green'}`, printed.modulusOfElasticity_Pa),
+      value('bending strength of green clear wood', green.modulusOfRupture_Pa, 'green bending'),
+      value('shear strength of green clear wood', green.shear_Pa, 'green shear'),
+      value(
+        'compression across the grain, green',
+        green.compressionPerp_Pa,
+        'green compression across the grain',
+      ),
+      value(
+        `stiffness, ${isDry ? '12 % moisture' : 'green'}`,
+        printed.modulusOfElasticity_Pa,
+        isDry ? 'dry stiffness' : 'green stiffness',
+      ),
       ...across.provenance,
       ratio.provenance,
       {
@@ -160,17 +177,23 @@ function derive(request: MaterialRequest, species: Species, green: CompleteGreen
       appearanceAssumption,
       ...ratio.assumptions,
       ...across.assumptions,
-      ...(request.material === undefined
-        ? [
-            'The wood is not known: the weakest, softest and heaviest of the likely shelf woods is taken for each value.',
-          ]
-        : []),
+      ...drawnWords(species),
       ...(request.appearance === undefined
         ? [`Appearance not stated: ${appearanceWords[appearance]} assumed (common practice, no source).`]
         : []),
     ],
     resistance: (property, duration) => allowable(references, property, duration, request),
   };
+}
+
+/** That the wood is one of several, where nobody knows which. */
+function drawnWords(species: Species): string[] {
+  if (species.drawn === null) return [];
+  const [known, woods] =
+    species === notSure()
+      ? ['The wood is not known', 'the likely shelf woods']
+      : [species.name, species.drawn.woods];
+  return [`${known}: the weakest, softest and heaviest of ${woods} is taken for each value.`];
 }
 
 interface AcrossGrain {
@@ -203,8 +226,12 @@ function acrossGrain(species: Species, { system }: MaterialRequest): AcrossGrain
       {
         what: `${from.name}: tension across the grain, the lower of green and 12 %`,
         value: show(mean, 'Pa', system),
-        source: from.source,
-        provenance: from.provenance,
+        ...sourceOf(
+          from,
+          mean === from.dry.tensionPerp_Pa
+            ? 'dry tension across the grain'
+            : 'green tension across the grain',
+        ),
       },
     ],
     assumptions:
@@ -232,20 +259,22 @@ function shearRatio(species: Species): {
     (ratio) => ratio !== null,
   );
   const what = `${species.name}: shear modulus, share of the stiffness along the grain`;
-  if (ratios === null || printed.length === 0) {
+  const value = Math.min(...printed);
+  const usualCounts = species.drawn?.lacksRatios === true && usualShearRatio < value;
+  if (ratios === null || printed.length === 0 || usualCounts) {
     return {
       value: usualShearRatio,
       provenance: { what, value: '1/16', source: 'common ratio, kept by EN 338', provenance: 'memory' },
       assumptions: [
-        `No shear modulus is printed for ${species.name}: 1/16 of the stiffness along the grain is taken.`,
+        `No shear modulus is printed for ${usualCounts ? 'some of the woods it may be' : species.name}: 1/16 of the stiffness along the grain is taken.`,
       ],
     };
   }
-  const value = Math.min(...printed);
-  const borrowed = ratios.species.toLowerCase() !== species.name.toLowerCase();
+  const borrowed = species.drawn === null && ratios.species.toLowerCase() !== species.name.toLowerCase();
+  const from = value === ratios.GLR_over_EL ? 'shear ratio LR' : 'shear ratio LT';
   return {
     value,
-    provenance: { what, value: String(value), source: ratios.source, provenance: ratios.provenance },
+    provenance: { what, value: String(value), ...sourceOf(species, from) },
     assumptions: borrowed
       ? [`The shear modulus of ${species.name} follows the printed ratio of ${ratios.species}.`]
       : [],

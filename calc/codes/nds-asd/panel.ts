@@ -10,7 +10,7 @@ import {
   partialFactor,
 } from '../../standards/ec5-2004/panels.ts';
 import type { Step } from '../../../shared/check-result.ts';
-import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { show, showEnd, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { Material, MaterialReading, MaterialRequest, Property, Resistance } from '../design-code.ts';
 import { unknownName } from '../../catalogue/unknown-name.ts';
 import { allowable, type Reference } from './resistance.ts';
@@ -57,12 +57,14 @@ function rangeWords(ranges: readonly Range[], system: UnitSystem): string {
     if (last === undefined || range.from_m > last.to_m + apart_m) joined.push(range);
     else joined[joined.length - 1] = { from_m: last.from_m, to_m: Math.max(last.to_m, range.to_m) };
   }
-  const words = joined.map(({ from_m, to_m }) =>
-    to_m === Infinity
-      ? `${show(from_m, 'm', system)} and more`
-      : `${show(from_m, 'm', system)} to ${show(to_m, 'm', system)}`,
-  );
-  return words.join(', or ');
+  const words = (units: UnitSystem) =>
+    joined
+      .map(({ from_m, to_m }) => {
+        const from = showEnd(from_m, 'm', units, 'up');
+        return to_m === Infinity ? `${from} and more` : `${from} to ${showEnd(to_m, 'm', units, 'down')}`;
+      })
+      .join(', or ');
+  return system === 'metric' ? words('metric') : `${words('inch-pound')} (${words('metric')})`;
 }
 
 function panel(request: MaterialRequest, row: Panel): Material {

@@ -106,5 +106,6 @@ function shape(
   const from_m = load.from ?? 0;
   const to_m = Math.min(load.to ?? length_m, length_m);
   if (load.kind === 'area') return { kind: 'line', from_m, to_m, load_Npm: load.amount * depth_m };
-  return { kind: 'line', from_m, to_m, load_Npm: load.amount ?? (contents?.total_N ?? 0) / (to_m - from_m) };
+  const total_N = load.total ?? contents?.total_N ?? 0;
+  return { kind: 'line', from_m, to_m, load_Npm: load.amount ?? total_N / (to_m - from_m) };
 }

@@ -1,6 +1,7 @@
 import { shelfPaths, type SoundShelf } from '../../../shared/check-document/index.ts';
 import type { FieldError } from '../../../shared/check-result.ts';
 import {
+  commonWordSaid,
   findCombination,
   findFastener,
   findMetal,
@@ -53,6 +54,7 @@ function boardMaterial(name: string): Look {
   if (isKnown) return { ok: true };
   return {
     ok: false,
+    said: commonWordSaid(name, true),
     nearest: nearest(
       name,
       [...species, ...panels].map((row) => row.name),

@@ -78,10 +78,17 @@ function actionsSection({ context, contents }: Parts): Section {
       {
         title: 'Loads',
         head: ['Load', 'Amount', 'Where', 'From the wall', 'Duration', 'Comes and goes', 'Stays for years'],
-        rows: actions.map((action) => {
+        rows: actions.map((action, index) => {
           const { load } = action;
+          const given = shelf.document.loads?.[index];
+          const inAll =
+            load.kind === 'line' && given?.kind === 'line' && given.total !== undefined
+              ? ` (${show(given.total, 'N', system)} in all)`
+              : '';
           const amount =
-            load.kind === 'line' ? show(load.load_Npm, 'N/m', system) : show(load.load_N, 'N', system);
+            load.kind === 'line'
+              ? `${show(load.load_Npm, 'N/m', system)}${inAll}`
+              : show(load.load_N, 'N', system);
           const where = {
             line: () =>
               load.kind === 'line'

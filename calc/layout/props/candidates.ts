@@ -1,8 +1,9 @@
 import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import type { CounterOverhangResult, OverhangRemedyKind } from '../../../shared/check-result.ts';
-import { poundForce, type UnitSystem } from '../../../shared/quantity/index.ts';
+import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { listed } from '../../../shared/words.ts';
 import { wantedRating } from '../../elements/counter-overhang/usual.ts';
+import { ratingToAskFor } from '../../elements/rating-to-ask.ts';
 import { metresOf, topThicknesses } from '../stock-sizes.ts';
 import { barBegins, placesFor, reachOf } from './places.ts';
 import type { Counter } from './subject.ts';
@@ -11,6 +12,8 @@ import type { Counter } from './subject.ts';
 export interface Candidate {
   readonly kind: OverhangRemedyKind;
   readonly input: CounterOverhangInput;
+  /** What it is, in one plain sentence without a rating. */
+  readonly what: string;
   /** The same once it is known what its props carry: with the rating they want. */
   readonly rated: (found: CounterOverhangResult) => {
     readonly input: CounterOverhangInput;
@@ -26,26 +29,41 @@ type Props = NonNullable<CounterOverhangInput['props']>;
 const mostProps = 6;
 /** The most the field of a rating takes, N. */
 const unlimited_N = 50_000;
-/** What is used of a rating that is asked for. */
-const used = 0.9;
 
 /** Brackets in place of the props there: one, two and more of them. */
 export function brackets(counter: Counter, system: UnitSystem): Family {
+  return ratedProps(counter, system, { kind: 'brackets', prop: 'bracket', reaching: 'reaching to' });
+}
+
+/** Legs from the floor in place of the props there. */
+export function legs(counter: Counter, system: UnitSystem): Family {
+  return ratedProps(counter, system, { kind: 'legs', prop: 'leg', reaching: 'standing' });
+}
+
+interface Rated {
+  readonly kind: 'brackets' | 'legs';
+  readonly prop: 'bracket' | 'leg';
+  readonly reaching: string;
+}
+
+function ratedProps(counter: Counter, system: UnitSystem, { kind, prop, reaching }: Rated): Family {
   const to = reachOf(counter, system);
   return counts().map((count): Candidate => {
     const places = placesFor(counter, system, count);
     const rated = (allowable: string): CounterOverhangInput => ({
       ...counter.input,
-      props: places.map((at) => ({ kind: 'bracket', at, to, allowable, source: wantedRating })),
+      props: places.map((at) => ({ kind: prop, at, to, allowable, source: wantedRating })),
     });
+    const what = `${countWords(count, prop)} at ${listed(places)}, ${reaching} ${to} from the back edge`;
     return {
-      kind: 'brackets',
+      kind,
+      what: `${what}, whatever the rating.`,
       input: rated(`${unlimited_N} N`),
       rated: (found) => {
         const rating = ratingFor(found, system);
         return {
           input: rated(rating),
-          what: `${countWords(count, 'bracket')} at ${listed(places)}, reaching to ${to} from the back edge, rated for ${rating}${count === 1 ? '' : ' each'}.`,
+          what: `${what}, rated for ${rating}${count === 1 ? '' : ' each'}.`,
         };
       },
     };
@@ -75,7 +93,7 @@ export function bars(counter: Counter, system: UnitSystem): Family[] {
       }));
       const input = { ...counter.input, props };
       const what = `${countWords(count, 'flat bar')} of A36 steel, ${width} × ${thickness}, at ${listed(places)}, from ${from} to ${to} from the back edge.`;
-      return { kind: 'flat-bars', input, rated: () => ({ input, what }) };
+      return { kind: 'flat-bars', input, what, rated: () => ({ input, what }) };
     }),
   );
 }
@@ -86,11 +104,10 @@ export function thickerTops({ input, document }: Counter, system: UnitSystem): F
   return topThicknesses[system]
     .map((thickness) => ({ thickness, input: { ...input, top: { ...input.top, thickness } } }))
     .filter(({ thickness }) => metresOf(thickness) > document.top.thickness + 1e-6)
-    .map(({ thickness, input: changed }) => ({
-      kind: 'thicker-top',
-      input: changed,
-      rated: () => ({ input: changed, what: `A top ${thickness} thick.` }),
-    }));
+    .map(({ thickness, input }) => {
+      const what = `A top ${thickness} thick.`;
+      return { kind: 'thicker-top', input, what, rated: () => ({ input, what }) };
+    });
 }
 
 function counts(): number[] {
@@ -101,9 +118,7 @@ function countWords(count: number, what: string): string {
   return count === 1 ? `One ${what}` : `${count} ${what}s`;
 }
 
-/** What each prop must be rated for, by its own check: rounded up to 25 lbf or 100 N, with a tenth left over. */
+/** What each prop must be rated for, by its own check. */
 function ratingFor({ checks }: CounterOverhangResult, system: UnitSystem): string {
-  const most_N = ((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N) / used;
-  if (system === 'metric') return `${Math.max(1, Math.ceil(most_N / 100 - 1e-9)) * 100} N`;
-  return `${Math.max(1, Math.ceil(most_N / poundForce / 25 - 1e-9)) * 25} lbf`;
+  return ratingToAskFor((checks.find(({ id }) => id === 'prop')?.ratio ?? 0) * unlimited_N, system);
 }

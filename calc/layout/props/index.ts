@@ -4,8 +4,9 @@ import type {
   Remedy,
   OverhangRemedyKind,
 } from '../../../shared/check-result.ts';
+import type { CounterOverhangInput } from '../../../shared/check-document/index.ts';
 import { governingOf } from '../ranking.ts';
-import { bars, brackets, thickerTops, type Candidate, type Family } from './candidates.ts';
+import { bars, brackets, legs, thickerTops, type Candidate, type Family } from './candidates.ts';
 import { lowerFirst } from '../../../shared/words.ts';
 import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { readCounter, tryCounter, tryRead, type Counter } from './subject.ts';
@@ -27,20 +28,29 @@ export function props(untrusted: unknown): PropsAnswer {
   const bare = tryCounter({ ...counter.input, props: [] });
   const unaided = unaidedOverhang(counter, system);
   if (bare?.verdict === 'holds')
-    return { wanted: false, proposals: [], reason: 'The top holds with nothing under it.', unaided };
+    return {
+      wanted: false,
+      proposals: [],
+      notEnough: [],
+      reason: 'The top holds with nothing under it.',
+      unaided,
+    };
   const tipsOver =
     bare?.checks.some(({ id, outcome }) => id.startsWith('tip-over') && outcome !== 'holds') ?? false;
   const families = [
-    ...(tipsOver ? [] : [[brackets(counter, system)], bars(counter, system)]),
+    ...(tipsOver ? [] : [[brackets(counter, system)], [legs(counter, system)], bars(counter, system)]),
     [thickerTops(counter, system)],
   ];
   const allowance = { left: mostChecks };
-  const alone = families.flatMap((sizes) => firstOf(sizes, allowance) ?? []);
+  const tried = families.flatMap((sizes) => firstOf(sizes, allowance) ?? []);
+  const alone = tried.filter(({ verdict }) => verdict === 'holds');
+  const notEnough = tried.filter(({ verdict }) => verdict !== 'holds');
   const proposals = alone.length > 0 || tipsOver ? alone : thickerOnBrackets(counter, system, allowance);
   const most = bare?.checks.find(({ id }) => id === bare.governing);
   return {
     wanted: true,
     proposals,
+    notEnough,
     reason:
       proposals.length > 0
         ? ''
@@ -52,61 +62,71 @@ export function props(untrusted: unknown): PropsAnswer {
 }
 
 /** Brackets under the next thicker tops, where nothing is enough by itself. */
-function thickerOnBrackets(counter: Counter, system: UnitSystem, allowance: { left: number }): Found[] {
+function thickerOnBrackets(counter: Counter, system: UnitSystem, allowance: { left: number }): Tried[] {
   for (const { input, rated } of thickerTops(counter, system)) {
     const changed = tryRead(input);
     if (changed === null) continue;
     const found = fewest(brackets(changed, system), allowance);
     const bare = tryCounter(input);
-    if (found !== null && bare !== null)
+    if (found?.verdict === 'holds' && bare !== null)
       return [{ ...found, what: `${rated(bare).what} And then: ${lowerFirst(found.what)}` }];
   }
   return [];
 }
 
-type Found = Remedy<OverhangRemedyKind>;
+type Tried = Remedy<OverhangRemedyKind>;
 
-/** The first family in which anything is enough. */
-function firstOf(families: readonly Family[], allowance: { left: number }): Found | null {
+/** The first family in which anything is enough; where none is, the most of the last that was tried. */
+function firstOf(families: readonly Family[], allowance: { left: number }): Tried | null {
+  let last: Tried | null = null;
   for (const family of families) {
-    const found = fewest(family, allowance);
-    if (found !== null) return found;
+    const tried = fewest(family, allowance);
+    if (tried?.verdict === 'holds') return tried;
+    last = tried ?? last;
   }
-  return null;
+  return last;
 }
 
-/** The smallest change of a family that is enough: halved down from its largest, the one under it tried and not enough. */
-function fewest(family: Family, allowance: { left: number }): Found | null {
+/**
+ * The smallest change of a family that is enough: halved down from its largest, the one under it tried and not enough. Where the
+ * largest is not, that one.
+ */
+function fewest(family: Family, allowance: { left: number }): Tried | null {
   let high = family.length - 1;
-  let best = holdsAs(family[high], allowance);
-  if (best === null) return null;
+  let best = triedAs(family[high], allowance);
+  if (best?.verdict !== 'holds') return best;
   for (let low = -1; high - low > 1 && allowance.left > 1;) {
     const middle = (low + high) >> 1;
-    const found = holdsAs(family[middle], allowance);
-    if (found === null) low = middle;
-    else [high, best] = [middle, found];
+    const found = triedAs(family[middle], allowance);
+    if (found?.verdict === 'holds') [high, best] = [middle, found];
+    else low = middle;
   }
   return best;
 }
 
-function holdsAs(candidate: Candidate | undefined, allowance: { left: number }): Found | null {
+/** A change as it stands with the rating it asks for; one that is not enough, as it was tried. */
+function triedAs(candidate: Candidate | undefined, allowance: { left: number }): Tried | null {
   if (candidate === undefined || allowance.left < 2) return null;
   const tried = checked(candidate.input, allowance);
-  if (tried?.verdict !== 'holds') return null;
-  const { input, what } = candidate.rated(tried);
-  const after = input === candidate.input ? tried : checked(input, allowance);
-  const governing = after?.checks.find(({ id }) => id === after.governing);
-  if (after?.verdict !== 'holds' || governing === undefined) return null;
-  return {
-    ...{ kind: candidate.kind, what, document: input, verdict: after.verdict },
-    governing: governingOf({ governing }),
-  };
+  if (tried === null) return null;
+  if (tried.verdict !== 'holds') return triedWith(candidate, candidate, tried);
+  const rated = candidate.rated(tried);
+  const after = rated.input === candidate.input ? tried : checked(rated.input, allowance);
+  return after === null ? null : triedWith(candidate, rated, after);
 }
 
-function checked(
-  input: Parameters<typeof tryCounter>[0],
-  allowance: { left: number },
-): CounterOverhangResult | null {
+function triedWith(
+  { kind }: Candidate,
+  { input, what }: { readonly input: CounterOverhangInput; readonly what: string },
+  { checks, governing: id, verdict }: CounterOverhangResult,
+): Tried | null {
+  const governing = checks.find((each) => each.id === id);
+  return governing === undefined
+    ? null
+    : { kind, what, document: input, verdict, governing: governingOf({ governing }) };
+}
+
+function checked(input: CounterOverhangInput, allowance: { left: number }): CounterOverhangResult | null {
   allowance.left -= 1;
   return tryCounter(input);
 }

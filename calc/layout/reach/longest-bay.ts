@@ -3,6 +3,7 @@ import type { BracketShelfInput } from '../../../shared/check-document/index.ts'
 import { inch, quantity, writeLength, writeLoadDown } from '../../../shared/quantity/index.ts';
 import { needsStuds } from '../../elements/fixing/studs.ts';
 import type { Shelf } from '../../elements/bracket-shelf/shelf.ts';
+import { withoutWeight } from '../remedies/contents.ts';
 import { tryShelf, type Subject } from '../subject.ts';
 import { largestThatHolds } from './boundary.ts';
 import { holds, limitAt, noLimit, notAsked } from './limit.ts';
@@ -86,7 +87,10 @@ function stretchLoad(
   };
   if (load.kind === 'area') return { ...load, ...ends };
   const acting = actions[index]?.load;
-  if (load.things === undefined || acting?.kind !== 'line') return { ...load, ...ends };
-  const { things: _, ...others } = load;
-  return { ...others, ...ends, amount: writeLoadDown(acting.load_Npm, 'line-load', system, 6).text };
+  if (load.amount !== undefined || acting?.kind !== 'line') return { ...load, ...ends };
+  return {
+    ...withoutWeight(load),
+    ...ends,
+    amount: writeLoadDown(acting.load_Npm, 'line-load', system, 6).text,
+  };
 }

@@ -42,11 +42,25 @@ function lighterLoad(
     const pressure = acting.kind === 'line' ? acting.load_Npm / depth_m : 0;
     return { ...load, amount: writeLoadDown(pressure * share, 'area-load', system).text };
   }
-  const { things: _, ...others } = load;
+  const others = withoutWeight(load);
   return load.kind === 'line'
     ? { ...others, kind: 'line', amount: lineAmount(acting, share, system) }
     : { ...others, kind: 'point', at: load.at, amount: pointAmount(acting, share, system) };
 }
+
+/** A load without what it weighs, however that is given. */
+export function withoutWeight<Load extends Weighed>({ amount: _, ...load }: Load) {
+  return withoutTotal(withoutThings(load));
+}
+
+interface Weighed {
+  readonly amount?: unknown;
+  readonly things?: unknown;
+  readonly total?: unknown;
+}
+
+const withoutThings = <Load extends Weighed>({ things: _, ...load }: Load) => load;
+const withoutTotal = <Load extends Weighed>({ total: _, ...load }: Load) => load;
 
 function lineAmount(acting: Action['load'], share: number, system: UnitSystem): string {
   return writeLoadDown(acting.kind === 'line' ? acting.load_Npm * share : 0, 'line-load', system).text;

@@ -1,7 +1,7 @@
 import type { Desk } from '../../desk.ts';
 import { readJobForm } from '../../jobs/job-words.ts';
 import { sentForm } from '../../check/check-state.ts';
-import { textsOf } from '../../form/index.ts';
+import { textsOf, written } from '../../form/index.ts';
 import { insertCheck } from '../../store/checks.ts';
 import { insertJob } from '../../store/jobs.ts';
 import type { Action, Asked } from '../../visits/action.ts';
@@ -14,7 +14,7 @@ export function showNewJob(desk: Desk, method: 'get' | 'post'): Action {
     method,
     path: '/jobs/new',
     needs: 'member',
-    act: (asked) => sendForm(desk, asked, 200, () => '', new Map()),
+    act: (asked) => sendForm(desk, asked, 200, fromCheck(asked), new Map()),
   };
 }
 
@@ -47,16 +47,27 @@ export function beginJob(desk: Desk): Action {
   };
 }
 
+/** What a check that goes into a job says of the job: its title for a name, and its people. */
+function fromCheck({ fields }: Asked): (name: string) => string {
+  const texts = textsOf(fields.get('check') ?? '');
+  const said = new Map([
+    ['name', written(texts, 'title')],
+    ['preparedBy', written(texts, 'preparedBy')],
+    ['checkedBy', written(texts, 'checkedBy')],
+  ]);
+  return (name) => said.get(name) ?? '';
+}
+
 function sendForm(
   desk: Desk,
   { visit, fields, response }: Asked,
   status: number,
-  written: (name: string) => string,
+  said: (name: string) => string,
   errors: ReadonlyMap<string, string>,
 ): void {
   const check = fields.get('check') ?? '';
   const model = jobFormPage(
-    { job: undefined, written, errors, theirs: undefined, check },
+    { job: undefined, written: said, errors, theirs: undefined, check },
     visit.token,
     desk.store.now(),
   );

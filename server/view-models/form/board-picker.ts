@@ -3,7 +3,9 @@ import {
   findPanel,
   findSpecies,
   gradedLumber,
+  notSure,
   panels,
+  rowOfCommonWord,
   searchBoards,
   type BoardMatch,
 } from '../../../calc/catalogue/index.ts';
@@ -36,9 +38,11 @@ export function boardsFound(text: string, system: UnitSystem): BoardPicker {
   const message =
     text === ''
       ? 'Not said: the weakest likely wood is taken. Some likely woods:'
-      : found.length === 0
-        ? `No board goes by “${text.slice(0, 80)}”.`
-        : `Boards that go by “${text.slice(0, 80)}”:`;
+      : rowOfCommonWord(text) === notSure()
+        ? `“${text.slice(0, 80)}” names no wood. Some likely woods:`
+        : found.length === 0
+          ? `No board goes by “${text.slice(0, 80)}”.`
+          : `Boards that go by “${text.slice(0, 80)}”:`;
   return { found, message, sentence: sentenceOf(text, found), isOpen: false };
 }
 
@@ -69,8 +73,9 @@ function knowledge(board: BoardMatch, system: UnitSystem): { facts: string; sour
   if (board.kind === 'species') {
     const found = findSpecies(board.id);
     if (!found.ok) return { facts: '', source: '' };
-    const { dry, density_kgm3, source, provenance } = found.row;
-    return facts([density_kgm3], [dry.modulusOfElasticity_Pa], source, provenance, system);
+    const { dry, density_kgm3, source, provenance, drawn } = found.row;
+    const whose = drawn === null ? provenance : 'each from its own row';
+    return facts([density_kgm3], [dry.modulusOfElasticity_Pa], source, whose, system);
   }
   const rows =
     board.kind === 'panel'

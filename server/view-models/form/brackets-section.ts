@@ -67,13 +67,26 @@ const capacityParts: Readonly<Record<string, (form: FormView) => Part[]>> = {
       ),
       ...(way === 'test'
         ? [
-            fieldPart(form.text('brackets.capacity.ultimate', { label: 'Failed at' })),
             fieldPart(
-              form.text('brackets.capacity.factor', { label: 'Safety factor', hint: 'From 1 to 10.' }),
+              form.text('brackets.capacity.ultimate', {
+                label: 'Failed at',
+                hint: '“Ultimate” or “breaking load”, of one bracket.',
+              }),
+            ),
+            fieldPart(
+              form.text('brackets.capacity.factor', {
+                label: 'Safety factor',
+                hint: 'What that load is divided by, from 1 to 10.',
+              }),
             ),
           ]
         : [
-            fieldPart(form.text('brackets.capacity.allowable', { label: 'Rating', hint: 'Of one bracket.' })),
+            fieldPart(
+              form.text('brackets.capacity.allowable', {
+                label: 'Rating',
+                hint: 'Of one bracket: “Load rating” or “working load” on the packaging. Of a pair, half.',
+              }),
+            ),
           ]),
       morePart(aboutRating(form)),
     ];

@@ -9,6 +9,7 @@ import {
   panels,
   species,
   things,
+  woodKinds,
   type Thing,
 } from '../../../calc/catalogue/index.ts';
 
@@ -57,7 +58,10 @@ export function thingOf(text: string): Thing | undefined {
 /** Proposals for the fields in which any name may be written. */
 export const proposals: readonly { readonly id: string; readonly words: readonly string[] }[] = Object.freeze(
   [
-    { id: 'list:boards', words: unique([...species, ...combinations, ...panels].map(({ name }) => name)) },
+    {
+      id: 'list:boards',
+      words: unique([...species, ...woodKinds, ...combinations, ...panels].map(({ name }) => name)),
+    },
     { id: 'list:framing', words: unique(framingWoods.map(({ name }) => name)) },
     { id: 'list:grades', words: unique(gradedLumber.map(({ grade }) => grade)) },
     { id: 'list:coverings', words: Object.keys(coverings) },

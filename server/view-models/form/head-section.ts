@@ -17,6 +17,7 @@ export function headSection(form: FormView): Section {
       fieldPart(
         form.choice('element', {
           label: 'What is checked',
+          hint: 'Another choice begins a new form, with the title, the wall and its screws. “Back”, in a job “History”, brings this one again.',
           options: elementWords,
           chosen: form.element,
           reshapes: true,

@@ -9,7 +9,7 @@ import { FormView, type FormState } from './form-view.ts';
 import { headingOf, headSection } from './head-section.ts';
 import { limitsSection } from './limits-section.ts';
 import { loadsSection } from './loads-section.ts';
-import type { Field, Section, ShownSection } from './model.ts';
+import type { Field, Section, ShownSection, Part } from './model.ts';
 import { forcesSection, plateSection, positionSection, screwsSection } from './plate-section.ts';
 import { propsSection } from './props-section.ts';
 import { openingSection, runLoadsSection, substrateSection } from './run-sections.ts';
@@ -40,7 +40,7 @@ export interface CheckForm {
   readonly hidden: readonly Hidden[];
   readonly proposals: readonly { readonly id: string; readonly words: readonly string[] }[];
   readonly notes: readonly FieldNote[];
-  /** What each field is called, with the row it is in. */
+  /** What each field is called, with the row it is in, or the part of the form where two fields bear one name. */
   readonly labels: ReadonlyMap<string, string>;
 }
 
@@ -117,7 +117,7 @@ export function checkForm(state: FormState): CheckForm {
       ...idle(form),
     ],
     proposals,
-    labels: form.labels(),
+    labels: toldApart(form.labels(), sections),
     notes: [
       ...form.fields.map(({ id, note, error }) => ({
         noteId: `note:${id}`,
@@ -136,6 +136,30 @@ export function checkForm(state: FormState): CheckForm {
       ...form.sayings.map(({ id, text }) => ({ noteId: id, note: text, errorId: '', error: '', name: '' })),
     ],
   };
+}
+
+/** Names of fields; those that two fields bear with the title of what they are of: "The top, Length". */
+function toldApart(
+  labels: ReadonlyMap<string, string>,
+  sections: readonly Section[],
+): ReadonlyMap<string, string> {
+  const titles = new Map(sections.flatMap(({ title, parts }) => titled(title, parts)));
+  const all = [...labels.values()];
+  const isShared = (label: string): boolean => all.indexOf(label) !== all.lastIndexOf(label);
+  return new Map(
+    [...labels].map(([id, label]) => [
+      id,
+      isShared(label) ? [titles.get(id), label].filter(Boolean).join(', ') : label,
+    ]),
+  );
+}
+
+/** Each field and the title of the part of the form it stands in. */
+function titled(title: string, parts: readonly Part[]): [string, string][] {
+  return parts.flatMap(({ fields, mores }) => [
+    ...fields.map(({ id }): [string, string] => [id, title]),
+    ...mores.flatMap((more) => titled(more.title, more.parts)),
+  ]);
 }
 
 function idle(form: FormView): Hidden[] {

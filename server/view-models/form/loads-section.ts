@@ -35,7 +35,11 @@ function loadParts(form: FormView, load: string): Part[] {
           fieldPart(
             form.choice(`${load}.by`, {
               label: 'Its weight',
-              options: { amount: 'I know it', things: 'Work it out from what stands there' },
+              options: {
+                amount: kind === 'line' ? 'I know it for each length' : 'I know it',
+                ...(kind === 'line' ? { total: 'I know it in all' } : {}),
+                things: 'Work it out from what stands there',
+              },
               chosen: way,
               reshapes: true,
             }),
@@ -44,7 +48,14 @@ function loadParts(form: FormView, load: string): Part[] {
       : []),
     way === 'things'
       ? tablePart(thingsTable(form, `${load}.things`))
-      : fieldPart(form.text(`${load}.amount`, { label: amountLabels[kind] ?? 'Amount' })),
+      : way === 'total' && kind === 'line'
+        ? fieldPart(
+            form.text(`${load}.total`, {
+              label: 'Weight in all',
+              hint: 'Spread evenly over the length below.',
+            }),
+          )
+        : fieldPart(form.text(`${load}.amount`, { label: amountLabels[kind] ?? 'Amount' })),
     ...(kind === 'point'
       ? [fieldPart(form.text(`${load}.at`, { label: 'At', hint: 'From the left end.' }))]
       : []),

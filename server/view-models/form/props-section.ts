@@ -29,7 +29,11 @@ function propParts(form: FormView, prop: string): Part[] {
   const text = (field: string, label: string, hint?: string): Field =>
     form.text(`${prop}.${field}`, hint === undefined ? { label } : { label, hint });
   const rating = [
-    text('allowable', 'Allowable load', 'As its maker rates it, at its end. Left empty: nobody can say.'),
+    text(
+      'allowable',
+      'Allowable load',
+      '“Load rating” or “working load” on the packaging, of one. Left empty: nobody can say.',
+    ),
     ...(kind === 'leg' ? [] : [text('gives', 'Gives under it', 'Left empty: taken as stiff.')]),
     text('source', 'Who says so'),
   ];

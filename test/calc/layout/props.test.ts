@@ -40,6 +40,20 @@ describe('what a counter wants under it', () => {
     }
   });
 
+  it('says of each kind that comes to nothing what was tried and the check in its way, which a check of its own confirms', () => {
+    expect(answer.notEnough.map(({ kind }) => kind)).toEqual(['legs', 'flat-bars', 'thicker-top']);
+    for (const { document, verdict, governing, what } of answer.notEnough) {
+      const found = check(document);
+      expect(found.verdict, what).not.toBe('holds');
+      expect(found.verdict).toBe(verdict);
+      const failing = found.checks.find(({ id }) => id === governing.id);
+      expect(failing?.outcome, what).not.toBe('holds');
+      expect(governing).toMatchObject({ title: failing?.title, ratio: failing?.ratio });
+    }
+    expect(answer.notEnough[0]?.what).toMatch(/^6 legs at .*, whatever the rating\.$/);
+    expect(answer.proposals.every(({ verdict }) => verdict === 'holds')).toBe(true);
+  });
+
   it('says how far it stands out unaided: it holds there, and half an inch further it does not', () => {
     const { value, document } = answer.unaided;
     expect(check(document).verdict).toBe('holds');
@@ -53,7 +67,7 @@ describe('what a counter wants under it', () => {
 
   it('wants nothing under what holds by itself', () => {
     const short = { ...start, top: { ...start.top, depth: '26-1/2 in' } };
-    expect(props(short)).toMatchObject({ wanted: false, proposals: [] });
+    expect(props(short)).toMatchObject({ wanted: false, proposals: [], notEnough: [] });
   });
 
   it('is no leg under the top where the base itself tips over, but a hold on the floor', () => {

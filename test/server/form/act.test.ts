@@ -71,6 +71,11 @@ describe('a choice that brings new fields', () => {
   it('turns a load into another kind with an amount that kind takes, and leaves a mistyped amount alone', () => {
     const turned = document('loads.0.kind=point&loads.0.was=line&loads.0.amount=20+lbf/ft');
     expect(turned.loads).toEqual([{ kind: 'point', amount: '20 lbf', at: '12 in' }]);
+    const inAll = document('loads.0.kind=point&loads.0.was=line&loads.0.by=total&loads.0.total=60+lb');
+    expect(inAll.loads).toEqual([
+      expect.objectContaining({ kind: 'point', amount: expect.stringMatching(/lbf$/) as string }),
+    ]);
+    expect(inAll.loads?.[0]).not.toHaveProperty('total');
     const mistyped = document('loads.0.kind=line&loads.0.was=line&loads.0.amount=20+lbf');
     expect(mistyped.loads).toEqual([{ kind: 'line', amount: '20 lbf' }]);
   });

@@ -87,7 +87,8 @@ function meaning(document: Readonly<Record<string, unknown>>): unknown {
       Object.fromEntries(Object.entries(value).filter(([name]) => !names.includes(name)));
     if ('thing' in value && 'each' in value && sized.some((name) => name in value)) return idle(sized);
     if ('allowable' in value && ('ultimate' in value || 'factor' in value)) return idle(['allowable']);
-    if ('amount' in value && 'things' in value) return idle(['amount']);
+    if ('things' in value && ('amount' in value || 'total' in value)) return idle(['amount', 'total']);
+    if ('amount' in value && 'total' in value) return idle(['amount']);
     if ('box' in value && 'layers' in value) return idle(['box']);
     return value;
   }) as unknown;

@@ -73,6 +73,16 @@ describe('the order of work', () => {
 });
 
 describe('the heaviest load in plain words', () => {
+  // The classes of load duration of NDS 2018 Table 2.3.2, each a time in all.
+  it.each([
+    ['ten-years', ', ten years at most.'],
+    ['two-months', ', two months at most.'],
+    ['seven-days', ', seven days at most.'],
+  ] as const)('says how long a load of %s may stand there', (duration, words) => {
+    const { sentences } = loadWords(shelf({ loads: [{ ...line, duration }] }));
+    expect(sentences[0]).toBe(`No more than 18 lb a foot, spread front to back${words}`);
+  });
+
   it('is what was checked', () => {
     expect(loadWords(shelf())).toEqual({
       sentences: [

@@ -41,6 +41,22 @@ describe('the first page', () => {
 });
 
 describe('a job', () => {
+  it('that is begun with a check is called by its title, until it is called otherwise', async () => {
+    const check = new URLSearchParams({ title: 'Shelf by the stairs', preparedBy: 'O. Wner' }).toString();
+    const html = await (await someone.send('/jobs/new', { check })).text();
+    expect(html).toMatch(/id="name"[^>]*value="Shelf by the stairs"/);
+    expect(html).toMatch(/id="preparedBy"[^>]*value="O. Wner"/);
+    expect(html).toMatch(/id="client"[^>]*value=""/);
+  });
+
+  it('offers its PDF as soon as there is a check to put in it', async () => {
+    const job = await someone.beginJob({ name: 'Empty house' });
+    const asked = `action="${job}/papers"`;
+    expect(await someone.page(job)).not.toContain(asked);
+    await someone.addDemo(job);
+    expect(await someone.page(job)).toContain(asked);
+  });
+
   it('is refused without a name, all errors at once, with what was written kept', async () => {
     const response = await someone.send('/jobs', { client: 'x'.repeat(121), notes: 'Mind the cat' });
     const html = await response.text();

@@ -1,8 +1,9 @@
-import type { UnitSystem } from '../../../../shared/quantity/index.ts';
+import { show, type UnitSystem } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { ratedCouple, ratingFromTest } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
+import { ratingToAskFor } from '../../rating-to-ask.ts';
 import type { Context } from '../context.ts';
 import { byLoadAt, sharesOfReaction } from '../load-shares.ts';
 import type { Shelf } from '../shelf.ts';
@@ -33,9 +34,18 @@ function ratedBracket(context: Context, capacity: Rated): Judged {
   const at_m = capacity.at ?? shelf.arm_m / 2;
 
   const heaviest = largestReaction(service);
+  const turned = worstCouple(context);
+  const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
+  const demand = workCouple(context.shelf, turned);
+  const wanted = Math.max(heaviest.weighted, demand.value / at_m);
+  const note =
+    wanted > rating
+      ? `It wants brackets rated for ${ratingToAskFor(wanted, system)} or more each, ${show(at_m, 'm', system)} from the wall; or more of them.`
+      : '';
   const reaction: Judged = {
     check: makeCheck(
       {
+        note,
         id: 'bracket',
         title: 'Load on one bracket',
         unit: 'N',
@@ -52,12 +62,10 @@ function ratedBracket(context: Context, capacity: Rated): Judged {
       sharesOfReaction(heaviest.situation, heaviest.index),
     ),
   };
-  const turned = worstCouple(context);
-  const allowed = work(ratedCouple, { P_r: rating, e_r: at_m }, system);
-  const demand = workCouple(context.shelf, turned);
   const byCouple: Judged = {
     check: makeCheck(
       {
+        note,
         id: 'bracket',
         title: 'Couple on one bracket: load × distance from the wall',
         unit: 'N.m',
@@ -119,10 +127,15 @@ function ratingOf(capacity: Rated, system: UnitSystem) {
   };
 }
 
-function unknownBracket({ shelf, service }: Context, what: string | undefined): Judged {
+function unknownBracket(context: Context, what: string | undefined): Judged {
+  const { shelf, service } = context;
+  const { system } = shelf;
   const heaviest = largestReaction(service);
   const material =
     what === undefined ? 'The strength of the brackets is not known' : `Brackets of ${what} have no rating`;
+  const at_m = shelf.arm_m / 2;
+  const wanted = Math.max(heaviest.weighted, workCouple(shelf, worstCouple(context)).value / at_m);
+  const rating = `${ratingToAskFor(wanted, system)} or more for one bracket, ${show(at_m, 'm', system)} from the wall`;
   return {
     check: makeCheck(
       {
@@ -134,9 +147,9 @@ function unknownBracket({ shelf, service }: Context, what: string | undefined): 
         clause: 'no rating, no section',
         where: atBracket(shelf, heaviest.index),
         combination: heaviest.situation.combination.name,
-        note: `${material}: ask the maker for an allowable load and the distance from the wall it was rated at, or test one.`,
+        note: `${material}. It wants a rating of ${rating}: "load rating", "working load" or "weight capacity" on the packaging, half of it where that is for a pair. Or ask the maker, or test one.`,
       },
-      shelf.system,
+      system,
     ),
     steps: [],
   };

@@ -3,6 +3,7 @@ import { work } from '../../../formula/step.ts';
 import { armStress } from '../../../standards/aisc-360/steel-arm.ts';
 import type { Judged } from '../../judged.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
+import { ratingToAskFor } from '../../rating-to-ask.ts';
 import { allowedBending } from '../../steel-bar.ts';
 import { noEffect, worstOf, type Analysed } from '../analysed.ts';
 import { barMetal, type FlatBar } from '../bar.ts';
@@ -83,8 +84,11 @@ function ofRated(overhang: Overhang, analysed: Analysed, prop: Rated, index: num
   if (analysed.isLost)
     return [{ check: makeCheck({ ...parts, demand: null, capacity: null, note: lost }, system), steps: [] }];
   const { value } = load ?? noEffect;
+  const couple = worstOf(analysed, `prop couple ${index}`) ?? noEffect;
+  const ratedCouple = (P_r: number) => work(bracketCouple, { P_r, l_b: prop.to - base.front_m }, system);
   if (prop.allowable === undefined) {
-    const note = `Nothing is known of what this ${words[prop.kind]} carries. Ask for one rated for ${show(value, 'N', system)} or more, and give that as "allowable".`;
+    const byCouple = prop.kind === 'leg' ? 0 : couple.value / ratedCouple(1).value;
+    const note = `Nothing is known of what this ${words[prop.kind]} carries. Ask for one rated for ${ratingToAskFor(Math.max(value, byCouple), system)} or more: "load rating", "working load" or "weight capacity" on the packaging.`;
     return [{ check: makeCheck({ ...parts, demand: value, capacity: null, note }, system), steps: [] }];
   }
   const source = prop.source === undefined ? 'as given' : prop.source;
@@ -96,8 +100,7 @@ function ofRated(overhang: Overhang, analysed: Analysed, prop: Rated, index: num
     steps: [],
   };
   if (prop.kind === 'leg') return [force];
-  const couple = worstOf(analysed, `prop couple ${index}`) ?? noEffect;
-  const rated = work(bracketCouple, { P_r: prop.allowable, l_b: prop.to - base.front_m }, system);
+  const rated = ratedCouple(prop.allowable);
   const note =
     'Its rating is taken as of a load in the middle of its arm; the couple about the face of the base counts too.';
   const check = makeCheck(
