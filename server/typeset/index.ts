@@ -32,7 +32,7 @@ export interface Typesetter {
 /** For paper, which has a setter of its own. */
 export const texAsItIs = (tex: string): string => tex;
 
-/** Of lines that differ in digits alone one is kept, of about 1 kB. */
+/** Of each: symbols, formulas, and lines that differ in more than digits. One is about 1 kB. */
 const mostKept = 4000;
 
 /**
@@ -41,28 +41,23 @@ const mostKept = 4000;
  * @param markup turns TeX into what is wanted: MathML for a page (where nothing is said), or TeX as it is for paper
  */
 export function createTypesetter(markup: (tex: string) => string = mathml): Typesetter {
-  const kept = new LRUCache<string, Substitution>({ max: mostKept });
-  const remembered = (key: string, tex: () => string): Substitution => {
-    const known = kept.get(key);
-    if (known !== undefined) return known;
-    const made = cutAtBlanks(markup(tex()));
-    kept.set(key, made);
-    return made;
-  };
-  const whole = (key: string, tex: () => string): string => fillBlanks(remembered(key, tex), []);
+  const symbols = new LRUCache<string, string>({ max: mostKept });
+  const formulas = new LRUCache<string, string>({ max: mostKept });
+  const lines = new LRUCache<string, Substitution>({ max: mostKept });
   const filled = (expression: string, numbers: readonly NamedNumber[]): string => {
     const blanks = numbers.map(({ number }, index) => blankFor(number, index));
-    const key = numbers.map(({ name, unit }, index) => `${name} ${blanks[index]?.shape ?? ''} ${unit}`);
-    const cut = remembered(`numbers ${expression} ${key.join(' ')}`, () => {
+    let key = expression;
+    numbers.forEach(({ name, unit }, index) => (key += ` ${name} ${blanks[index]?.shape ?? ''} ${unit}`));
+    const cut = remembered(lines, key, () => {
       const put = numbers.map(({ name, unit }, index): [string, PutIn] => [
         name,
         { number: blanks[index]?.blank ?? '', unit },
       ]);
-      return filledTex(parse(expression), new Map(put));
+      return cutAtBlanks(markup(filledTex(parse(expression), new Map(put))));
     });
     return fillBlanks(cut, blanks);
   };
-  const symbol = (name: string): string => whole(`symbol ${name}`, () => symbolTex(name));
+  const symbol = (name: string): string => remembered(symbols, name, () => markup(symbolTex(name)));
   return {
     symbol,
     step(step) {
@@ -71,12 +66,24 @@ export function createTypesetter(markup: (tex: string) => string = mathml): Type
       const [result = '', ...unit] = shown.split(' ');
       return {
         symbol: symbol(step.symbol),
-        formula: whole(`formula ${expression}`, () => symbolicTex(parse(expression))),
+        formula: remembered(formulas, expression, () => markup(symbolicTex(parse(expression)))),
         numbers: numbers.length === 0 ? '' : filled(expression, numbers),
         result: filled('x', [{ name: 'x', number: result, unit: unit.join(' ') }]),
       };
     },
   };
+}
+
+function remembered<Made extends object | string>(
+  kept: LRUCache<string, Made>,
+  key: string,
+  make: () => Made,
+): Made {
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  kept.set(key, made);
+  return made;
 }
 
 export { fontRoutes } from './fonts.ts';

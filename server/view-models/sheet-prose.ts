@@ -11,6 +11,7 @@ export interface ProsePiece {
 
 /** A sentence in pieces, so that whoever shows it keeps the words as words and sets the symbols as symbols. */
 export function prosePieces(sentence: string, typesetter: Typesetter): ProsePiece[] {
+  if (!sentence.includes('_')) return [{ words: sentence, symbol: '' }];
   const pieces: ProsePiece[] = [];
   let from = 0;
   for (const match of sentence.matchAll(symbolInProse)) {
