@@ -38,10 +38,12 @@ describe('the bench', () => {
     const sparse = 'A top factored and 60 loads on it';
     expect(names.filter((name) => name !== sparse)).toEqual([
       'One whole check of the shelf to begin with',
+      'The same',
       'Search for brackets on the studs of an 8 ft board',
       'Ways out of a shelf that sags',
       'POST /api/checks',
       'A beam solved',
+      'One whole check of a counter overhang',
       'A top factored and 60 places of a person with moments',
       'Answer on the page as a field changes',
       '10 people writing in shelves and 2 changing counters',

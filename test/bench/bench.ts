@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beamCost } from './beam-cost.ts';
 import { checkCost } from './check-cost.ts';
+import { counterCost } from './counter-cost.ts';
 import { layoutCost, remedyCost } from './layout-cost.ts';
 import { memory } from './memory.ts';
 import { pageCost } from './page-cost.ts';
@@ -45,11 +46,12 @@ const counts = isQuick
     };
 
 const rows: Row[] = [
-  checkCost(counts.check),
+  ...checkCost(counts.check),
   layoutCost(counts.layout),
   remedyCost(counts.layout),
   await throughput(counts.throughput),
   beamCost(counts.beam),
+  counterCost(counts.plate),
   plateCost(counts.plate),
   ...sparseCost(counts.plate),
   await pageCost(counts.page),

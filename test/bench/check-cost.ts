@@ -7,9 +7,10 @@ import { demoBeam, denseSystem, reactionsOf } from './stiffness-matrix.ts';
 import { inTurns, median, medianRatio } from './timing.ts';
 
 const mostSolves = 3;
+const most_ms = 1;
 
-/** One whole check, worksheet included, against one general solution of its beam's stiffness matrix. */
-export function checkCost(rounds: number): Row {
+/** One whole check, worksheet included: its time, and against one general solution of its beam's stiffness matrix. */
+export function checkCost(rounds: number): Row[] {
   const { beam, load } = demoBeam();
   const system = denseSystem(beam, load);
   const solve = (): number[] => math.lusolve(system.matrix, system.forces).map(Number);
@@ -30,15 +31,23 @@ export function checkCost(rounds: number): Row {
     5 * rounds,
   );
   const ratio = medianRatio(checks, solves);
-  return {
-    what: 'One whole check of the shelf to begin with, over one dense solution of its beam',
-    measured: figures(ratio),
-    target: `at most ${mostSolves}`,
-    met: ratio <= mostSolves,
-    information:
-      `a check ${figures(median(checks))} ms, lusolve of ${system.free.length} × ${system.free.length} ` +
-      `${figures(median(solves))} ms`,
-  };
+  const middle_ms = median(checks);
+  return [
+    {
+      what: 'One whole check of the shelf to begin with, its calculation with it, ms',
+      measured: figures(middle_ms),
+      target: `under ${most_ms}`,
+      met: middle_ms < most_ms,
+      information: `the quickest ${figures(Math.min(...checks))} ms`,
+    },
+    {
+      what: 'The same, over one dense solution of its beam',
+      measured: figures(ratio),
+      target: `at most ${mostSolves}`,
+      met: ratio <= mostSolves,
+      information: `lusolve of ${system.free.length} × ${system.free.length} ${figures(median(solves))} ms`,
+    },
+  ];
 }
 
 /** The bench compares nothing but solutions of the same beam. */
