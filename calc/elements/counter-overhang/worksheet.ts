@@ -1,5 +1,5 @@
 import type { Section, Table } from '../../../shared/check-result.ts';
-import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
+import { poundForce, show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Judged } from '../judged.ts';
 import { checkSections, combinationTable, creepStatement, section } from '../section.ts';
 import { worstOf, type Analysed } from './analysed.ts';
@@ -8,6 +8,7 @@ import { railWood } from './checks/rail-wood.ts';
 import { freeEdges } from './people.ts';
 import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
+import { stiffGive_mpN } from './plate-model.ts';
 import { handCheck } from './hand-check.ts';
 import { movesWithScrews, reliesOnScrews } from './top-tipping.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
@@ -137,11 +138,26 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         : [
             'The rails are taken as stiff, and as simple beams between panels that bend under the top, past the last panel as arms of them; the worse counts.',
           ]),
+      ...giveNotes(overhang),
       ...(analysed.isLost
         ? ['The top tips off its base under some of the loads: nothing more can be worked out.']
         : []),
     ],
   });
+}
+
+/** How far legs, and brackets of which nobody says it, are taken to give. */
+function giveNotes({ props, system }: Overhang): string[] {
+  const hasLegs = props.some(({ kind }) => kind === 'leg');
+  const hasStiff = props.some(
+    ({ kind, ...prop }) => kind !== 'flat-bar' && !('gives' in prop && (prop.gives ?? 0) > 0),
+  );
+  if (!hasStiff) return [];
+  const load_N = system === 'metric' ? 1000 : 100 * poundForce;
+  const give = `${showInCalculation(stiffGive_mpN * load_N, 'm', system)} under ${show(load_N, 'N', system)}`;
+  return [
+    `A prop gives ${give} where nothing is said of it (common practice, no source)${hasLegs ? '; legs are worked out with a tenth of that too, and the worse counts' : ''}.`,
+  ];
 }
 
 function worstTable(overhang: Overhang, analysed: Analysed): Table {

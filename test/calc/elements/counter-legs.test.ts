@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../../calc/index.ts';
 import { counter } from './counter-documents.ts';
 import { judge, poundForce } from './documents.ts';
 
@@ -32,5 +33,13 @@ describe('a leg under a short stiff overhang', () => {
     const carried_lbf = judge(onLeg('250 lbf', '26-1/2 in'), 'prop').demand / poundForce;
     expect(carried_lbf).toBeGreaterThan(0.6 * 250);
     expect(carried_lbf).toBeLessThan(1.1 * 250);
+  });
+
+  it('is said to give what it is taken to give: 2e-7 m/N is 0.0035 in under 100 lbf', () => {
+    const notes = check(onLeg('250 lbf'), { waysOut: false }).worksheet.sections.flatMap(
+      (each) => each.notes,
+    );
+    const said = notes.find((note) => note.includes('a tenth of that'));
+    expect(said).toMatch(/gives 0\.0035\d* in under 100 lbf where nothing is said of it/);
   });
 });
