@@ -113,5 +113,9 @@ export const stripStress = formula({
   expression: '6 * (M / b + m_r + m_f) / t^2',
   symbols: { M: 'N.m', b: 'm', m_r: 'N', m_f: 'N', t: 'm' },
   unit: 'Pa',
-  source: { document: 'elementary mechanics', edition: '', clause: 'bending of a rectangle, for each width' },
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause: 'bending of each width; M of everything, m_r of what roams, m_f of all else beside the edge',
+  },
 });

@@ -27,6 +27,11 @@ export function idleFields(texts: Texts, group: string): ReadonlySet<string> {
   return new Set(Object.entries(ways).flatMap(([way, fields]) => (way === by ? [] : fields)));
 }
 
+/** The first field of the way a form says a group is given; empty where it doesn't say, or that way has none. */
+export function fieldOfWay(texts: Texts, group: string): string {
+  return alternatives[patternOf(group)]?.[written(texts, `${group}.by`)]?.[0] ?? '';
+}
+
 /** Whether anything is written in a field or in a part of it. */
 type IsWritten = (name: string) => boolean;
 

@@ -3,7 +3,7 @@ import { idleFields } from './alternatives.ts';
 import { elementOf } from './elements.ts';
 import { fillForm } from './fill-form.ts';
 import { readForm } from './read-form.ts';
-import { queryOf, textsOf, type Texts } from './texts.ts';
+import { anyWritten, queryOf, textsOf, type Texts } from './texts.ts';
 import { unknownNames } from './unknown-names.ts';
 
 /** What a button may carry: the text of a field is cut at the same length. */
@@ -21,8 +21,18 @@ export function setFields(texts: Texts, query: string): Texts {
     if (text === '') changed.delete(name);
     else changed.set(name, text);
   }
-  for (const [name, text] of changes) if (text !== '') wake(changed, name);
+  for (const [name, text] of changes) {
+    if (text === '') clearRow(changed, name);
+    else wake(changed, name);
+  }
   return changed;
+}
+
+/** A row in which nothing is written any more goes with all that the page sent along of it. */
+function clearRow(texts: Map<string, string>, name: string): void {
+  const row = /^.*\.\d+(?=\.)/.exec(name)?.[0];
+  if (row === undefined || anyWritten(texts, row)) return;
+  for (const other of [...texts.keys()]) if (other.startsWith(`${row}.`)) texts.delete(other);
 }
 
 /** A field that is written counts, whatever the form said of the part it is in: that there is none, or another way. */

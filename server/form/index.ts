@@ -4,7 +4,7 @@ export { bareUnits, withUnit } from './bare-units.ts';
 export { changesTo, setFields } from './changes.ts';
 export { elementNamed, elementOf, usualElement, type Element } from './elements.ts';
 export { fillForm } from './fill-form.ts';
-export { readForm, type FormReading } from './read-form.ts';
+export { fieldBehind, readForm, type FormReading } from './read-form.ts';
 export { withStarts } from './starts.ts';
 export { switchElement } from './switch-element.ts';
 export { switchUnits } from './switch-units.ts';

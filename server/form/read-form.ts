@@ -1,5 +1,5 @@
 import type { Kind, UnitSystem } from '../../shared/quantity/index.ts';
-import { idleFields, likelyWay } from './alternatives.ts';
+import { fieldOfWay, idleFields, likelyWay } from './alternatives.ts';
 import { withUnit } from './bare-units.ts';
 import { elementOf, formShapes, usualElement } from './elements.ts';
 import type { Group, Shape } from './shape.ts';
@@ -13,6 +13,8 @@ export interface FormReading {
   readonly entries: readonly (readonly [string, string])[];
   /** The field behind each place of the document (a JSON pointer). */
   readonly nameAt: ReadonlyMap<string, string>;
+  /** The field given in place of one that is idle, behind the idle one's place of the document. */
+  readonly insteadAt: ReadonlyMap<string, string>;
   /** The fields that take a quantity, and of what. */
   readonly kinds: ReadonlyMap<string, Kind>;
   readonly system: UnitSystem;
@@ -26,12 +28,25 @@ export function readForm(texts: Texts): FormReading {
   const system: UnitSystem = written(texts, 'units') === 'metric' ? 'metric' : 'inch-pound';
   const reader = new Reader(texts, system);
   const document = reader.group(formShapes[elementOf(texts)], '', '', new Set()) ?? {};
-  return { document, entries: reader.entries, nameAt: reader.nameAt, kinds: reader.kinds, system };
+  return {
+    document,
+    entries: reader.entries,
+    nameAt: reader.nameAt,
+    insteadAt: reader.insteadAt,
+    kinds: reader.kinds,
+    system,
+  };
+}
+
+/** The field to say an error at that is about a place of the document; empty where none is. */
+export function fieldBehind({ nameAt, insteadAt }: FormReading, pointer: string): string {
+  return nameAt.get(pointer) ?? insteadAt.get(pointer) ?? '';
 }
 
 class Reader {
   readonly entries: [string, string][] = [];
   readonly nameAt = new Map<string, string>();
+  readonly insteadAt = new Map<string, string>();
   readonly kinds = new Map<string, Kind>();
   private readonly texts: Texts;
   private readonly system: UnitSystem;
@@ -66,6 +81,9 @@ class Reader {
   ): Record<string, unknown> | undefined {
     const by = written(this.texts, `${name}.by`);
     const idle = idleFields(this.texts, name);
+    const instead = fieldOfWay(this.texts, name);
+    for (const field of instead === '' ? [] : idle)
+      this.insteadAt.set(`${pointer}/${field}`, `${name}.${instead}`);
     const before = this.entries.length;
     const values: [string, unknown][] = [];
     for (const [field, { shape, optional }] of parts) {

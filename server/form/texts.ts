@@ -27,11 +27,14 @@ export function written(texts: Texts, name: string): string {
   return texts.get(name)?.trim() ?? '';
 }
 
-/** Whether anything is written in a field or in a part of it; how a group is given does not count. */
+/** Whether a field says how a group is given, or what a choice was before: nothing that is written counts by it. */
+const isBeside = (name: string): boolean => name.endsWith('.by') || name.endsWith('.was');
+
+/** Whether anything is written in a field or in a part of it. */
 export function anyWritten(texts: Texts, name: string): boolean {
   for (const [other, text] of texts) {
     const inside = other === name || other.startsWith(`${name}.`);
-    if (inside && !other.endsWith('.by') && text.trim() !== '') return true;
+    if (inside && !isBeside(other) && text.trim() !== '') return true;
   }
   return false;
 }
@@ -40,7 +43,7 @@ export function anyWritten(texts: Texts, name: string): boolean {
 export function writtenParts(texts: Texts): ReadonlySet<string> {
   const parts = new Set<string>();
   for (const [name, text] of texts) {
-    if (name.endsWith('.by') || text.trim() === '') continue;
+    if (isBeside(name) || text.trim() === '') continue;
     for (let end = name.length; end > 0; end = name.lastIndexOf('.', end - 1)) parts.add(name.slice(0, end));
   }
   return parts;

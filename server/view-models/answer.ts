@@ -1,7 +1,7 @@
 import type { Drawing } from '../drawings/index.ts';
 import { fixingViews, type FixingsView } from './fixings.ts';
 import type { CheckState } from '../check/check-state.ts';
-import type { Element } from '../form/index.ts';
+import { fieldBehind, type Element } from '../form/index.ts';
 import { caution, cautions } from '../../shared/cautions.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
@@ -210,7 +210,7 @@ function linksView({ query, isTooLong, answer }: CheckState): LinksView {
 }
 
 function errorView({ path, message }: FieldError, state: CheckState, form: CheckForm): ErrorView {
-  const name = state.reading.nameAt.get(path) ?? '';
+  const name = fieldBehind(state.reading, path);
   const place = placeOf(name, form);
   return { href: `#${place.id}`, field: place.label, message };
 }

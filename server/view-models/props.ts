@@ -48,6 +48,6 @@ export function propsView(
 function whyNot(verdict: Outcome, governing: Governing): string {
   const words = governingWords(governing);
   return verdict === 'cannot-say' && (governing.ratio ?? 2) <= 1
-    ? `${words}, and less than that can be vouched for`
+    ? `${words}, more than can be vouched for`
     : words;
 }

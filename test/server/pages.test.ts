@@ -30,6 +30,14 @@ describe('the pages', () => {
     expect(html).not.toMatch(leaks);
   });
 
+  it('say that a weight is missing at the field in which it is to be given', async () => {
+    const loads = [{ name: 'Books', kind: 'line', total: '', duration: 'permanent' }];
+    const html = await (await get(`${addressOf({ ...demoCheck, loads })}&loads.0.by=total`)).text();
+    expect(html).toContain('href="#loads.0.total"');
+    expect(html).toMatch(/id="loads\.0\.total"[^>]*aria-invalid="true"/);
+    expect(plainText(html)).not.toContain('This check: ');
+  });
+
   it('never let the share of a check that cannot say stand alone', async () => {
     const { brackets } = demoCheck;
     const capacity = { basis: 'rated', allowable: '500 lbf', at: '4 in' } as const;

@@ -135,7 +135,7 @@ function panel(request: MaterialRequest, row: Panel): Material {
       ...(row.strengthKind === 'allowable'
         ? []
         : [
-            'The NDS gives no strength for this panel: EN 1995-1-1 k_mod and γ_M are used, with the load factor 1.5 taken to the resistance.',
+            'The NDS gives no strength for this panel: kmod and γM of EN 1995-1-1 are used, with the load factor 1.5 taken to the resistance.',
           ]),
     ],
     resistance: (property, duration): Resistance => {

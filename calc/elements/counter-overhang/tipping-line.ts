@@ -74,10 +74,13 @@ export function peopleOutside({ top, person }: Overhang, lever: Lever): PeopleOu
   return stands.reduce((a, b) => (b.count * b.lever_m > a.count * a.lever_m ? b : a), nobody);
 }
 
+/** Whoever is nearer to a line than that stands on it: their lever is what rounding leaves. */
+const onTheLine_m = 1e-9;
+
 const nobody: PeopleOutside = { count: 0, lever_m: 0 };
 
 function outsideOf(levers: readonly number[]): PeopleOutside {
-  const out = levers.filter((each) => each > 0);
+  const out = levers.filter((each) => each > onTheLine_m);
   if (out.length === 0) return nobody;
   return { count: out.length, lever_m: out.reduce((a, b) => a + b, 0) / out.length };
 }

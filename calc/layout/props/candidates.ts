@@ -98,14 +98,15 @@ export function bars(counter: Counter, system: UnitSystem): Family[] {
   );
 }
 
-/** Thicker tops, as they are sold; none of a panel, which has its own thicknesses. */
+/** Thicker tops, as they are sold, on the props that are there; none of a panel, which has its own thicknesses. */
 export function thickerTops({ input, document }: Counter, system: UnitSystem): Family {
   if (document.top.build === 'panel') return [];
+  const on = (document.props ?? []).length === 0 ? '' : ', on the props that are there';
   return topThicknesses[system]
     .map((thickness) => ({ thickness, input: { ...input, top: { ...input.top, thickness } } }))
     .filter(({ thickness }) => metresOf(thickness) > document.top.thickness + 1e-6)
     .map(({ thickness, input }) => {
-      const what = `A top ${thickness} thick.`;
+      const what = `A top ${thickness} thick${on}.`;
       return { kind: 'thicker-top', input, what, rated: () => ({ input, what }) };
     });
 }

@@ -63,13 +63,13 @@ export function props(untrusted: unknown): PropsAnswer {
 
 /** Brackets under the next thicker tops, where nothing is enough by itself. */
 function thickerOnBrackets(counter: Counter, system: UnitSystem, allowance: { left: number }): Tried[] {
-  for (const { input, rated } of thickerTops(counter, system)) {
+  const bare = { input: { ...counter.input, props: [] }, document: { ...counter.document, props: [] } };
+  for (const { input, what } of thickerTops(bare, system)) {
     const changed = tryRead(input);
     if (changed === null) continue;
     const found = fewest(brackets(changed, system), allowance);
-    const bare = tryCounter(input);
-    if (found?.verdict === 'holds' && bare !== null)
-      return [{ ...found, what: `${rated(bare).what} And then: ${lowerFirst(found.what)}` }];
+    if (found?.verdict === 'holds')
+      return [{ ...found, what: `${what} And then: ${lowerFirst(found.what)}` }];
   }
   return [];
 }

@@ -44,7 +44,7 @@ export function withTypstFormulas(value: unknown, typst: (tex: string) => string
     });
     const words = [symbol, ...sides].map((each) => each.words).join(' = ');
     const lengths = sides.map((side) => side.words.length);
-    const last = isJoined ? lettersOf(sides.slice(-2)) : 0;
+    const last = isJoined ? lengths.slice(-2).reduce((sum, length) => sum + length, 0) : 0;
     const letters = symbol.words.length + Math.max(...lengths, last);
     return {
       ...withTypstMembers(rest, typst),
@@ -57,17 +57,31 @@ export function withTypstFormulas(value: unknown, typst: (tex: string) => string
 }
 
 /** So many letters of numbers and result stand in one line, beside the caption and below it. */
-const roomBeside = 40;
-const roomBelow = 100;
+const roomBeside = 46;
+const roomBelow = 74;
 
 /** Whether the result has room behind the numbers. */
-function fitsBehind(sides: readonly { readonly words: string }[], isLong: boolean): boolean {
+function fitsBehind(sides: readonly { readonly tex: string }[], isLong: boolean): boolean {
   if (sides.length < 3) return false;
-  return lettersOf(sides.slice(-2)) <= (isLong ? roomBelow : roomBeside);
+  const letters = sides.slice(-2).reduce((sum, { tex }) => sum + lettersSet(tex), 0);
+  return letters <= (isLong ? roomBelow : roomBeside);
 }
 
-function lettersOf(sides: readonly { readonly words: string }[]): number {
-  return sides.reduce((sum, { words }) => sum + words.length, 0);
+/** How many letters wide TeX is once it is set: a fraction is as wide as the longer of its two parts. */
+export function lettersSet(tex: string): number {
+  let left = tex
+    .replace(/\\[,;:! ]/g, '')
+    .replace(/\\times/g, '×')
+    .replace(/\\dfrac/g, '\\');
+  for (let before = ''; before !== left;) {
+    before = left;
+    left = left
+      .replace(/\\\{([^{}]*)\}\{([^{}]*)\}/g, (_, over: string, under: string) =>
+        over.length > under.length ? over : under,
+      )
+      .replace(/(?<![\\}])\{([^{}]*)\}/g, '$1');
+  }
+  return left.replace(/\\(?:left|right|text)?|[\^_]/g, '').length;
 }
 
 function withTypstMembers(value: object, typst: (tex: string) => string): object {

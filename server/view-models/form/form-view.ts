@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import {
   bareUnits,
   elementOf,
+  fieldBehind,
   rowsOf,
   wayOf,
   written,
@@ -70,7 +71,7 @@ export class FormView {
     this.element = elementOf(state.texts);
     const errors = new Map<string, string>();
     for (const { path, message } of state.errors) {
-      const name = state.reading.nameAt.get(path) ?? '';
+      const name = fieldBehind(state.reading, path);
       const before = errors.get(name);
       errors.set(name, before === undefined ? message : `${before} ${message}`);
     }

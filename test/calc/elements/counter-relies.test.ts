@@ -95,6 +95,14 @@ describe('a top that its weight alone keeps on its base', () => {
     expect(analysis.plate.bound).toBe('screws-loose');
     expect(judge(ends, 'hold-down').note).toContain('Its own weight holds it without screws.');
   });
+
+  it('has nobody outside of the line between its legs by no more than rounding leaves', () => {
+    // The legs end 34 in from the back, where the middle of whoever leans on the edge is too.
+    const places = ['2 in', '19 in', '36 in', '53 in', '58 in'].map((at) => [at, '34 in'] as const);
+    const { worksheet } = check(onLegs(...places));
+    const numbers = worksheet.sections.flatMap(({ steps }) => steps.map(({ substituted }) => substituted));
+    expect(numbers.filter((line) => /e-1\d/.test(line))).toEqual([]);
+  });
 });
 
 describe('legs under a screwed top', () => {

@@ -54,6 +54,15 @@ describe('what a counter wants under it', () => {
     expect(answer.proposals.every(({ verdict }) => verdict === 'holds')).toBe(true);
   });
 
+  it('is a thicker top on the props that are there, and says so, where there are any', () => {
+    const there = bracketsAt([12, 60]);
+    const { proposals, notEnough } = props(there);
+    const thicker = [...proposals, ...notEnough].find(({ kind }) => kind === 'thicker-top');
+    expect((thicker?.document as CounterOverhangInput).props).toEqual(there.props);
+    expect(thicker?.what).toMatch(/^A top .* thick, on the props that are there\.$/);
+    expect(answer.notEnough.at(-1)?.what).toMatch(/^A top .* thick\.$/);
+  });
+
   it('says how far it stands out unaided: it holds there, and half an inch further it does not', () => {
     const { value, document } = answer.unaided;
     expect(check(document).verdict).toBe('holds');

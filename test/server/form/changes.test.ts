@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import { checkInPlace } from '../../../server/check/in-place.ts';
+import { startChecks } from '../../../server/start-checks.ts';
 import { changesTo, fillForm, readForm, setFields, textsOf } from '../../../server/form/index.ts';
 import { studShelf } from '../../calc/layout/documents.ts';
 
@@ -50,6 +51,19 @@ describe('the change to another document', () => {
       expect(pressed.texts.get('board.length')).toBe('96');
       expect(pressed.reading.document).toEqual(document);
     }
+  });
+
+  it('takes out rows whatever the page remembers of their choices', () => {
+    const bracket = (at: string) => ({ kind: 'bracket' as const, at, to: '34 in', allowable: '500 lbf' });
+    const propped = { ...startChecks['counter-overhang'], props: ['2 in', '36 in', '70 in'].map(bracket) };
+    const fewer = { ...propped, props: ['2 in', '70 in'].map(bracket) };
+    const texts = new Map(fillForm(propped));
+    // What the page sends along of each row: what its kind was when it was made, and fields left empty.
+    for (const row of [0, 1, 2]) texts.set(`props.${row}.was`, 'bracket').set(`props.${row}.gives`, '');
+    const changes = changesTo(texts, fewer) ?? '';
+    const changed = setFields(texts, changes);
+    expect(readForm(changed).document).toEqual(fewer);
+    expect([...changed.keys()].filter((name) => name.startsWith('props.2.'))).toEqual([]);
   });
 
   it('is none where it is longer than a button carries', () => {

@@ -10,8 +10,15 @@ const offTheirStuds = {
   ...demoCheck,
   brackets: { ...demoCheck.brackets, positions: ['5 in', '38 in', '60 in', '91 in'] },
 };
+const { nosing: _, ...plainBoard } = demoCheck.board;
+/** Wide, thin and without a nosing: a strip of it is bent along the front edge. */
+const widePine = {
+  ...demoCheck,
+  board: { ...plainBoard, material: 'eastern-white-pine', depth: '11-1/4 in' },
+};
 const documents = [
   ...manyShelves,
+  { name: 'a wide board', document: widePine },
   { name: 'many warnings', document: warned },
   { name: 'brackets off their studs', document: offTheirStuds },
   ...Object.entries(startChecks).map(([name, document]) => ({ name, document })),
@@ -35,6 +42,21 @@ describe('the words of a sheet', () => {
     expect(said.flatMap((words) => words.match(smallAfterStop) ?? [])).toEqual([]);
   });
 
+  it.each(documents)(
+    'set no symbol as it is typed, in what is shown as plain words: $name',
+    ({ document }) => {
+      const { summary, checks, warnings, assumptions, cautions } = check(document, { waysOut: false });
+      const said = [summary, ...checks.map(({ note }) => note), ...warnings, ...assumptions, ...cautions];
+      expect(said.flatMap((words) => words.match(/\p{L}_\w+/gu) ?? [])).toEqual([]);
+    },
+  );
+
+  it('say of an overhang that it is at its end of the board', () => {
+    const positions = ['4 in', '36 in', '60 in', '80 in'];
+    const { summary } = check({ ...demoCheck, brackets: { ...demoCheck.brackets, positions } });
+    expect(summary).toMatch(/ moves as much as [^,]+, at the right end\.$/);
+  });
+
   it.each(documents)('never tell less movement than is checked: $name', ({ document }) => {
     const { summary, checks } = check(document, { waysOut: false });
     const [, told] = /moves as much as (.+?), /.exec(summary) ?? [];
@@ -45,8 +67,7 @@ describe('the words of a sheet', () => {
   });
 
   it('tell a movement a little over 3/32 in as 1/8 in, the next mark of a rule, and not as the nearest', () => {
-    const { nosing: _, ...board } = demoCheck.board;
-    const { summary, checks } = check({ ...demoCheck, board: { ...board, thickness: '27/32 in' } });
+    const { summary, checks } = check({ ...demoCheck, board: { ...plainBoard, thickness: '27/32 in' } });
     const moved = checks.find(({ id }) => id === 'deflection-long-term')?.demand;
     // Between the two marks, nearer to the lower one: 3/32 = 0.09375, 7/64 = 0.109375, 1/8 = 0.125.
     const inches = (moved?.value ?? 0) / 0.0254;

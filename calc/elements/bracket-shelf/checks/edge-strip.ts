@@ -82,7 +82,7 @@ function judge(context: Context, plate: EdgePlate, part: BoardPart, candidate: C
         where: `${edge} edge, ${place}`,
         combination: combination.name,
         note: resistance.ok
-          ? 'Across its grain a board is soft: what stands beside its edge is mostly carried by a strip along it. M is of everything, m_r of what roams, m_f of all else that stands beside the edge.'
+          ? 'Across its grain a board is soft: what stands beside its edge is mostly carried by a strip along it.'
           : `Cannot say: ${resistance.why}.`,
       },
       system,

@@ -129,8 +129,8 @@ function evenWords({ system }: Shelf, even: NonNullable<TwistOfBay['torques']>['
 
 /** Where a bay is, in words. */
 export function whereIs(bay: BayMovements['bay'], system: Parameters<typeof show>[2]): string {
-  if (bay.kind === 'left-overhang') return 'the left end';
-  if (bay.kind === 'right-overhang') return 'the right end';
+  if (bay.kind === 'left-overhang') return 'at the left end';
+  if (bay.kind === 'right-overhang') return 'at the right end';
   const places = `${show(bay.from_m, 'm', system)} to ${show(bay.to_m, 'm', system)}`;
   return `between brackets ${bay.leftSupport + 1} and ${bay.leftSupport + 2}, ${places}`;
 }

@@ -73,6 +73,11 @@ describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', ()
     expect(text).not.toMatch(/NaN|undefined|\[object|\[U\+/);
   });
 
+  it.each(['letter', 'a4'])('is no longer than the demo printed from its page, on %s', async (paper) => {
+    const pages = await pagesOf(await fetched(pdfAddress(demoCheck, `&paper=${paper}`)));
+    expect(pages.length).toBeLessThanOrEqual(14);
+  });
+
   it.each(examples)('prints no word over another: $name', async ({ document }) => {
     const pdf = await fetched(pdfAddress(document));
     expect(await wordsOverWords(pdf)).toEqual([]);
