@@ -12,6 +12,21 @@ const levy = (clause: string) => ({
   clause: `ch. 11, Levy’s solution of the orthotropic plate${clause}`,
 });
 
+/** Stiffness of layers as that of one piece as thick as all of them. */
+export const layersAsOne = formula({
+  symbol: 'E_e',
+  caption: 'stiffness of the layers as one piece',
+  expression: '12 * EI_b / (b * t^3)',
+  symbols: { EI_b: 'N.m2', b: 'm', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause:
+      'EI_b: of the layers by themselves; their softest ratios across the grain and in twist count for all of them',
+  },
+});
+
 /** Spread along the edge, in both directions, for each distance from it. */
 export const edgeSpread = formula({
   symbol: 'p_e',
@@ -114,4 +129,18 @@ export const stripStress = formula({
   symbols: { M: 'N.m', b: 'm', m_r: 'N', m_f: 'N', t: 'm' },
   unit: 'Pa',
   source: { document: 'elementary mechanics', edition: '', clause: 'bending of a rectangle, for each width' },
+});
+
+/** The same of a board of layers or with a strip along its other edge. */
+export const stripStressOfParts = formula({
+  symbol: 'f_b',
+  caption: 'bending stress of the strip along the edge',
+  expression: 'f_M + 12 * E_i * c_i * (m_r + m_f) / (E_e * t^3)',
+  symbols: { f_M: 'Pa', E_i: 'Pa', c_i: 'm', m_r: 'N', m_f: 'N', E_e: 'Pa', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause: 'stress of the whole section, and of the plate by itself c_i from its neutral axis',
+  },
 });

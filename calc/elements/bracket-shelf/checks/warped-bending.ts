@@ -41,8 +41,8 @@ interface Spot extends Omit<WarpedPeak, 'peak'> {
   readonly distances: ReadonlyMap<Action | null, number>;
 }
 
-/** A spot in one combination: what is looked for there, and what it surely is no more than. */
-interface Place {
+/** A spot in one combination: what is looked for there, and what share of the resistance it surely uses no more than. */
+export interface Place {
   readonly asked: Asked;
   readonly spot: Spot;
   readonly counted: FactorOf;
@@ -59,29 +59,40 @@ export function warpedPeak(
   warp: Warp,
   asked: readonly Asked[],
 ): { readonly asked: Asked; readonly warped: WarpedPeak } {
-  const spots = new Map(context.shelf.board.parts.map((part) => [part, spotsOf(context, warp, part)]));
-  const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
-  const places = asked
-    .flatMap((each) =>
-      (spots.get(each.part) ?? []).map((spot) =>
-        placeOf(context, each, spot, most.get(each.situation.solved)),
-      ),
-    )
-    .sort((a, b) => b.atMost - a.atMost);
+  const places = warpedPlaces(context, warp, asked).sort((a, b) => b.atMost - a.atMost);
   const [first] = places;
   if (first === undefined) throw new RangeError('a board has parts, and a code combinations');
   let worst: WarpedPeak = { ...first.spot, peak: { value: 0, at_m: 0 } };
   let [of, ratio] = [first.asked, -1];
   for (const { asked: each, spot, counted, atMost } of places) {
     if (atMost <= ratio) break;
-    const { model, lines } = each.situation.solved;
-    const peak = spot.isOverBracket
-      ? largestHogging(model, lines, counted)
-      : largestSagging(model, lines, counted, spot.bay_m);
-    const used = Math.abs(peak.value) * stressPer(context, each);
+    const peak = peakAt(each.situation, spot, counted);
+    const used = usedBy(context, each, peak);
     if (used > ratio) [worst, of, ratio] = [{ ...spot, peak }, each, used];
   }
   return { asked: of, warped: worst };
+}
+
+/** Every corner of every part in every combination asked about, over the brackets and in the bays of each length. */
+export function warpedPlaces(context: Context, warp: Warp, asked: readonly Asked[]): Place[] {
+  const parts = new Set(asked.map(({ part }) => part));
+  const spots = new Map([...parts].map((part) => [part, spotsOf(context, warp, part)]));
+  const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
+  return asked.flatMap((each) =>
+    (spots.get(each.part) ?? []).map((spot) => placeOf(context, each, spot, most.get(each.situation.solved))),
+  );
+}
+
+/** The most of the moments times their distances at a spot. */
+export function peakAt({ solved: { model, lines } }: Situation, spot: Spot, counted: FactorOf): Peak {
+  return spot.isOverBracket
+    ? largestHogging(model, lines, counted)
+    : largestSagging(model, lines, counted, spot.bay_m);
+}
+
+/** Share of the resistance that the moments times their distances use. */
+export function usedBy(context: Context, asked: Asked, peak: Peak): number {
+  return Math.abs(peak.value) * stressPer(context, asked);
 }
 
 function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | undefined): Place {
@@ -91,7 +102,6 @@ function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | unde
   return { asked, spot, counted, atMost };
 }
 
-/** Every corner of a part, over the brackets and in the bays of each length. */
 function spotsOf({ shelf, solved }: Context, warp: Warp, part: BoardPart): Spot[] {
   const { bays } = solved[0].model;
   const shortest_m = Math.min(
