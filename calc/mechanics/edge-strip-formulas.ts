@@ -144,3 +144,23 @@ export const stripStressOfParts = formula({
     clause: 'stress of the whole section, and of the plate by itself c_i from its neutral axis',
   },
 });
+
+/** How far from the neutral axis a corner would count if the plate were bent by itself. */
+export const plateDistance = formula({
+  symbol: 'c_p',
+  caption: 'distance the corner would count at, the plate bent by itself',
+  expression: '12 * EI_eff * c_i / (E_e * b * t^3)',
+  symbols: { EI_eff: 'N.m2', c_i: 'm', E_e: 'Pa', b: 'm', t: 'm' },
+  unit: 'm',
+  source: { document: 'elementary mechanics', edition: '', clause: 'M / b on the plate, as M c_p / EI_eff' },
+});
+
+/** A strip along the other edge bends the board no more than it would be bent without one. */
+export const lesserDistance = formula({
+  symbol: 'c_w1',
+  caption: 'distance that counts: the strip at the other edge bends the board no more',
+  expression: 'min(c_w, c_p)',
+  symbols: { c_w: 'm', c_p: 'm' },
+  unit: 'm',
+  source: { document: 'elementary mechanics', edition: '', clause: 'the lesser of two upper bounds' },
+});

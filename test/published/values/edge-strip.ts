@@ -149,6 +149,18 @@ const layered: PublishedValue[] = [
       why: 'exact',
     },
   ),
+  published(strip.plateDistance, { EI_eff: 116, c_i: 2, E_e: 3.625, b: 3, t: 4 }, 4, {
+    memory: true,
+    source: 'worked by hand: a section twice as stiff as 3 × (4 × 56 + 8) / 12 = 58',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
+  published(strip.lesserDistance, { c_w: 5, c_p: 4 }, 4, {
+    memory: true,
+    source: 'worked by hand',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
 ];
 
 export const edgeStripValues: readonly PublishedValue[] = [

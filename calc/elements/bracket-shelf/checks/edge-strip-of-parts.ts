@@ -1,5 +1,5 @@
 import { work, type Worked } from '../../../formula/step.ts';
-import { stripStressOfParts } from '../../../mechanics/edge-strip-formulas.ts';
+import { lesserDistance, plateDistance, stripStressOfParts } from '../../../mechanics/edge-strip-formulas.ts';
 import type { Warp } from '../../../mechanics/open-section.ts';
 import { worstCorner, type Corner } from '../../../mechanics/section.ts';
 import type { BoardPart } from '../board-part.ts';
@@ -7,11 +7,19 @@ import type { BoardPlate } from '../board-plate.ts';
 import type { Context, Situation } from '../context.ts';
 import { edgeExcesses, type EdgeExcess } from '../edge-loads.ts';
 import type { EdgePlate } from '../edge-plate.ts';
-import { hoggingOver, type Peak } from '../forces.ts';
+import { hoggingOver, type FactorOf, type Peak } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
 import { stressFactor, stressSteps } from './bending.ts';
 import { momentAt, type Bent } from './edge-strip-plain.ts';
-import { peakAt, usedBy, warpedPlaces, warpedSteps, type Asked, type Place } from './warped-bending.ts';
+import {
+  besideAxis,
+  peakAt,
+  usedBy,
+  warpedPlaces,
+  warpedSteps,
+  type Asked,
+  type Place,
+} from './warped-bending.ts';
 
 type StripNumbers = Omit<Parameters<typeof stripStressOfParts.evaluate>[0], 'f_M'>;
 
@@ -93,30 +101,55 @@ function unwarped(context: Context, plate: BoardPlate, asked: Asked, excess: Edg
   };
 }
 
+/**
+ * A load in the half of a bare edge bends the board there no more than if the strip at the other edge were not, so its distance
+ * is the lesser of what twisting makes of it and what the plate by itself has.
+ */
 function warped(
   context: Context,
   plate: BoardPlate,
   warp: Warp,
-  { asked, spot, counted, atMost }: Place,
+  { asked, spot, atMost }: Place,
   excess: EdgeExcess,
 ): Candidate {
   const { situation, part, by_Pa } = asked;
-  const strip = numbersOf(context.shelf, plate, part, spot.corner, excess);
+  const { shelf } = context;
+  const strip = numbersOf(shelf, plate, part, spot.corner, excess);
   const above = stripStressOfParts.evaluate({ ...strip, f_M: 0 }) / by_Pa;
+  const { c_i, E_e, t } = strip;
+  const alone = { EI_eff: shelf.board.EI_Nm2, c_i, E_e, b: plate.b_m, t };
+  const c_p = plateDistance.evaluate(alone);
+  const lesser = (e_s: number): boolean => isInHalf(shelf, excess, e_s);
+  const brought: FactorOf = (action) => {
+    const c_w = spot.distances.get(action) ?? 0;
+    return situation.factor(action) * (lesser(besideAxis(shelf, action)) ? Math.min(c_w, c_p) : c_w);
+  };
   return {
     atMost: atMost + above,
     find: () => {
       const { at } = excess;
       const peak =
-        'support' in at ? overBracket(situation, counted, at.support) : peakAt(situation, spot, counted);
-      const stress = (): Worked[] =>
-        withStrip(context, strip, warpedSteps(context, situation, part, warp, { ...spot, peak }));
+        'support' in at ? overBracket(situation, brought, at.support) : peakAt(situation, spot, brought);
+      const stress = (): Worked[] => {
+        const { system } = shelf;
+        const lines = warpedSteps(context, situation, part, warp, { ...spot, peak }, (e_s, c_w) =>
+          lesser(e_s) && c_w > c_p ? work(lesserDistance, { c_w, c_p }, system) : null,
+        );
+        return withStrip(context, strip, [work(plateDistance, alone, system), ...lines]);
+      };
       return { used: usedBy(context, asked, peak) + above, bent: { situation, part, excess, stress } };
     },
   };
 }
 
-function overBracket({ solved }: Situation, counted: Place['counted'], support: number): Peak {
+/** Whether what stands so far in front of the twist axis is in the half of a bare edge. */
+function isInHalf({ board, depth_m }: Shelf, { half, edge }: EdgeExcess, e_s: number): boolean {
+  const y_m = board.twisting.axis_m + e_s;
+  const off_m = half === 'front' ? depth_m - y_m : y_m;
+  return half === edge && off_m <= depth_m / 2 + 1e-9;
+}
+
+function overBracket({ solved }: Situation, counted: FactorOf, support: number): Peak {
   const { model, lines } = solved;
   const value = Math.min(0, hoggingOver(model, lines, counted, support));
   return { value, at_m: model.prepared.beam.supports[support]?.at_m ?? 0 };

@@ -131,13 +131,18 @@ function stressPer({ shelf }: Context, { part, by_Pa }: Asked): number {
   return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 }) / by_Pa;
 }
 
-/** The stress, worked out. */
+/**
+ * The stress, worked out.
+ *
+ * @param lesser what the distance of a load may be brought down to by, e_s in front of the twist axis; null where by nothing
+ */
 export function warpedSteps(
   { shelf }: Context,
   { factor }: Situation,
   part: BoardPart,
   warp: Warp,
   { peak, corner, bay_m, isOverBracket }: WarpedPeak,
+  lesser: (e_s: number, c_w: number) => Worked | null = () => null,
 ): Worked[] {
   const { system, board } = shelf;
   const length = work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
@@ -151,14 +156,16 @@ export function warpedSteps(
   );
   const omega = work(cornerOmega, warp.omegaFrom(part, corner), system);
   const lever = work(warpedLever, leverNumbers(shelf, warp, part, corner, share.value), system);
-  const distances = sameLevers(shelf, acting).map(({ e_s, names }) =>
-    work(
+  const distances = sameLevers(shelf, acting).flatMap(({ e_s, names }) => {
+    const distance = work(
       cornerDistance,
       { c_n: neutral.value, k_w: lever.value, e_s },
       system,
       `${cornerDistance.caption}, for ${listed(names)}`,
-    ),
-  );
+    );
+    const brought = lesser(e_s, distance.value);
+    return brought === null ? [distance] : [distance, brought];
+  });
   const stress = work(
     warpedStress,
     { E_i: part.E_Pa, S_Mc: Math.abs(peak.value), EI_eff: board.EI_Nm2 },
@@ -210,7 +217,7 @@ function leverNumbers({ board }: Shelf, warp: Warp, part: BoardPart, corner: Cor
   return { r_w, omega: omegaAt(warp, part, corner), EI_eff: board.EI_Nm2, EI_w: warp.EIw_Nm4 };
 }
 
-/** How far a load stands in front of the axis the board twists about. */
-function besideAxis({ board: { twisting, weightAt_m } }: Shelf, action: Action | null): number {
+/** How far a load stands in front of the axis the board twists about; of null the board itself. */
+export function besideAxis({ board: { twisting, weightAt_m } }: Shelf, action: Action | null): number {
   return (action?.eccentricity_m ?? weightAt_m) - twisting.axis_m;
 }
