@@ -141,7 +141,8 @@ export const stripStressOfParts = formula({
   source: {
     document: 'elementary mechanics',
     edition: '',
-    clause: 'stress of the whole section, and of the plate by itself c_i from its neutral axis',
+    clause:
+      'f_M: of the whole section, the line above; the rest of the plate by itself, c_i from its neutral axis',
   },
 });
 

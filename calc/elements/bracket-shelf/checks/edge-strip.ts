@@ -50,7 +50,7 @@ function judge(context: Context, plate: EdgePlate, { situation, part, excess, st
         where: `${half} ${half === edge ? 'edge' : 'half'}, ${place}`,
         combination: combination.name,
         note: resistance.ok
-          ? `Across its grain a board is soft: what stands ${half === edge ? 'beside its edge' : 'on a spot'} is mostly carried by a strip along it. ${isPlain ? 'M' : 'f_M'} is of everything, m_r of what roams, m_f of all else that stands ${half === edge ? 'beside the edge' : 'there'}.`
+          ? `Across its grain a board is soft: what stands ${half === edge ? 'beside its edge' : 'on a spot'} is mostly carried by a strip along it. ${isPlain ? 'M' : 'Here f_M'} is of everything, m_r of what roams, m_f of all else that stands ${half === edge ? 'beside the edge' : 'there'}.`
           : `Cannot say: ${resistance.why}.`,
       },
       system,
