@@ -161,6 +161,12 @@ const layered: PublishedValue[] = [
     tolerance: 1e-9,
     why: 'exact',
   }),
+  published(strip.lesserDistance, { c_w: 3, c_p: 4 }, 3, {
+    memory: true,
+    source: 'worked by hand',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
 ];
 
 export const edgeStripValues: readonly PublishedValue[] = [
