@@ -12,6 +12,21 @@ const levy = (clause: string) => ({
   clause: `ch. 11, Levy’s solution of the orthotropic plate${clause}`,
 });
 
+/** Stiffness of layers as that of one piece as thick as all of them. */
+export const layersAsOne = formula({
+  symbol: 'E_e',
+  caption: 'stiffness of the layers as one piece',
+  expression: '12 * EI_b / (b * t^3)',
+  symbols: { EI_b: 'N.m2', b: 'm', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause:
+      'EI_b: of the layers by themselves; their softest ratios across the grain and in twist count for all of them',
+  },
+});
+
 /** Spread along the edge, in both directions, for each distance from it. */
 export const edgeSpread = formula({
   symbol: 'p_e',
@@ -118,4 +133,39 @@ export const stripStress = formula({
     edition: '',
     clause: 'bending of each width; M of everything, m_r of what roams, m_f of all else beside the edge',
   },
+});
+
+/** The same of a board of layers or with a strip along its other edge. */
+export const stripStressOfParts = formula({
+  symbol: 'f_b',
+  caption: 'bending stress of the strip along the edge',
+  expression: 'f_M + 12 * E_i * c_i * (m_r + m_f) / (E_e * t^3)',
+  symbols: { f_M: 'Pa', E_i: 'Pa', c_i: 'm', m_r: 'N', m_f: 'N', E_e: 'Pa', t: 'm' },
+  unit: 'Pa',
+  source: {
+    document: 'elementary mechanics',
+    edition: '',
+    clause:
+      'f_M of the whole section, from everything, the line above; the rest of the plate by itself: m_r of what roams, m_f of all else that stands there, c_i from its neutral axis',
+  },
+});
+
+/** How far from the neutral axis a corner would count if the plate were bent by itself. */
+export const plateDistance = formula({
+  symbol: 'c_p',
+  caption: 'distance the corner would count at, the plate bent by itself',
+  expression: '12 * EI_eff * c_i / (E_e * b * t^3)',
+  symbols: { EI_eff: 'N.m2', c_i: 'm', E_e: 'Pa', b: 'm', t: 'm' },
+  unit: 'm',
+  source: { document: 'elementary mechanics', edition: '', clause: 'M / b on the plate, as M c_p / EI_eff' },
+});
+
+/** A strip along the other edge bends the board no more than it would be bent without one. */
+export const lesserDistance = formula({
+  symbol: 'c_w1',
+  caption: 'distance that counts: the strip at the other edge bends the board no more',
+  expression: 'min(c_w, c_p)',
+  symbols: { c_w: 'm', c_p: 'm' },
+  unit: 'm',
+  source: { document: 'elementary mechanics', edition: '', clause: 'the lesser of two upper bounds' },
 });

@@ -21,14 +21,17 @@ interface Wood {
   readonly along: number;
   readonly across: number;
   readonly shear: number;
+  /** Strain across for each strain along, by a stress along. */
+  readonly poisson?: number;
 }
 /** In the middle of the bay: how far a place goes down, and stress in the middle of each plate's thickness. */
 export interface Middle {
   readonly movement: (y: number, z: number) => number;
   readonly stress: (y: number, z: number) => number;
+  /** Largest stress along at either face of the flat plates, at that line of theirs. */
+  readonly face: (y: number, z: number) => number;
 }
 
-const poisson = 0.02;
 const gauss = [
   [-0.861136311594, 0.347854845137],
   [-0.339981043585, 0.652145154863],
@@ -52,12 +55,14 @@ export function finiteStrip(
     Array.from({ length: n }, (_, i) => {
       const place = (k: number) =>
         node(from[0] + ((to[0] - from[0]) * k) / n, from[1] + ((to[1] - from[1]) * k) / n);
-      return { ends: [place(i), place(i + 1)] as const, thickness };
+      return { ends: [place(i), place(i + 1)] as const, thickness, isFlat: from[1] === to[1] };
     }),
   );
   const size = 4 * nodes.length;
   const down = nodes.map(() => 0);
   const stretch = nodes.map(() => 0);
+  const bent = nodes.map(() => 0);
+  const { along, across, poisson = 0.02 } = wood;
   for (let m = 1; m <= harmonics; m += 2) {
     const k = (m * Math.PI) / length;
     const K = Array.from({ length: size }, () => new Float64Array(size));
@@ -75,10 +80,26 @@ export function finiteStrip(
       down[i] = (down[i] ?? 0) + (U[4 * i + 2] ?? 0) * sine;
       stretch[i] = (stretch[i] ?? 0) - k * (U[4 * i] ?? 0) * sine;
     });
+    for (const { ends, thickness: t, isFlat } of strips) {
+      const [a, b] = ends;
+      const h = (nodes[b]?.[0] ?? 0) - (nodes[a]?.[0] ?? 0);
+      const [w1 = 0, r1 = 0, w2 = 0, r2 = 0] = [a, b].flatMap((i) => [U[4 * i + 2], U[4 * i + 3]]);
+      const curved = [
+        (6 * (w2 - w1)) / h ** 2 - (4 * r1 + 2 * r2) / h,
+        (-6 * (w2 - w1)) / h ** 2 + (2 * r1 + 4 * r2) / h,
+      ];
+      // The far end of a strip has the word: lines run from back to front, and the last is an edge.
+      ends.forEach((i, end) => {
+        if (!isFlat || (end === 0 && strips.some((each) => each.isFlat && each.ends[1] === i))) return;
+        const share = along * k ** 2 * (U[4 * i + 2] ?? 0) - poisson * across * (curved[end] ?? 0);
+        bent[i] = (bent[i] ?? 0) + ((share * sine) / (1 - (poisson ** 2 * across) / along)) * (t / 2);
+      });
+    }
   }
   return {
     movement: (y, z) => down[node(y, z)] ?? NaN,
-    stress: (y, z) => wood.along * (stretch[node(y, z)] ?? NaN),
+    stress: (y, z) => along * (stretch[node(y, z)] ?? NaN),
+    face: (y, z) => Math.abs(along * (stretch[node(y, z)] ?? NaN)) + Math.abs(bent[node(y, z)] ?? NaN),
   };
 }
 
@@ -90,12 +111,13 @@ function addStrip(
   t: number,
   k: number,
   length: number,
-  { along, across, shear }: Wood,
+  { along, across, shear, poisson = 0.02 }: Wood,
 ): void {
   const [[y1, z1], [y2, z2]] = [nodes[first] ?? [0, 0], nodes[second] ?? [0, 0]];
   const h = Math.hypot(y2 - y1, z2 - z1);
   const [c, s] = [(y2 - y1) / h, (z2 - z1) / h];
-  const [Dx, Dy, Dk] = [(along * t ** 3) / 12, (across * t ** 3) / 12, (shear * t ** 3) / 12];
+  const whole = 12 * (1 - (poisson ** 2 * across) / along);
+  const [Dx, Dy, Dk] = [(along * t ** 3) / whole, (across * t ** 3) / whole, (shear * t ** 3) / 12];
   /** Rows of strains by the eight movements of the strip, each with its stiffness and the pairs that couple. */
   const add = (a: readonly number[], b: readonly number[], weight: number): void => {
     const [A, B] = [turned(a, c, s), turned(b, c, s)];

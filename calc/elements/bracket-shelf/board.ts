@@ -1,11 +1,11 @@
 import type { BracketShelfDocument } from '../../../shared/check-document/index.ts';
-import type { FieldError, ProvenanceValue } from '../../../shared/check-result.ts';
+import type { FieldError } from '../../../shared/check-result.ts';
 import { standardGravity, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { DesignCode, Material, MaterialRequest } from '../../codes/design-code.ts';
 import { effectiveStiffness } from '../../mechanics/section-formulas.ts';
 import { bondedSection, type GlueLine, type Part, type Section } from '../../mechanics/section.ts';
-import { panelRatios, woodRatios } from '../grain-plate.ts';
 import type { BoardInput, BoardPart } from './board-part.ts';
+import { boardPlateOf, type BoardPlate } from './board-plate.ts';
 import { twistingOf, type Twisting } from './board-twist.ts';
 
 type Document = BracketShelfDocument;
@@ -21,8 +21,8 @@ export interface Board {
   /** κGA; null where the materials' stiffness already has shear inside it. */
   readonly GA_N: number | null;
   readonly twisting: Twisting;
-  /** What a plain board of one piece is across its grain; null for any other. */
-  readonly grain: Grain | null;
+  /** The board without tall strips, bent along and across its grain; null of a box. */
+  readonly plate: BoardPlate | null;
   readonly selfWeight_Npm: number;
   /** Distance of the centre of gravity from the wall finish. */
   readonly weightAt_m: number;
@@ -30,15 +30,6 @@ export interface Board {
   readonly onArms: BoardPart;
   readonly creep: { readonly factor: number; readonly source: string };
   readonly materials: readonly Material[];
-}
-
-/** How stiff a board is across its grain, at the softer side of its growth rings; a panel across its strong direction. */
-export interface Grain {
-  readonly ratio: number;
-  readonly poisson: number;
-  readonly side: 'tangential' | null;
-  readonly provenance: readonly ProvenanceValue[];
-  readonly assumptions: readonly string[];
 }
 
 export type BoardReading =
@@ -222,27 +213,12 @@ function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]
     EI_Nm2,
     GA_N: together_N === null || input.box !== undefined ? together_N : kappa * shearShared(body, twisting),
     twisting,
-    grain: tail.length === 0 ? grainOf(input, head) : null,
+    plate: boardPlateOf(input, body, strips, bonded),
     selfWeight_Npm: massPerLength * standardGravity,
     weightAt_m: moment / massPerLength,
     onArms: body.find(({ z_m }) => z_m === lowest) ?? parts[0],
     creep,
     materials: [...new Set(parts.map(({ material }) => material))],
-  };
-}
-
-function grainOf({ material: name }: BoardInput, { material, height_m }: BoardPart): Grain {
-  if (material.basis === 'panel') {
-    const { ratio, poisson, assumptions } = panelRatios(name ?? '', height_m, material.E_Pa);
-    return { ratio, poisson, side: null, provenance: [], assumptions };
-  }
-  const { tangential, poisson, provenance, assumptions } = woodRatios(name);
-  return {
-    ...{ ratio: tangential, poisson, side: 'tangential', provenance },
-    assumptions: [
-      'Across its grain the board is taken as soft as in the tangential direction of the growth rings: more is then bent along its edge.',
-      ...assumptions,
-    ],
   };
 }
 

@@ -1,12 +1,13 @@
+import type { Edge } from './board-plate.ts';
 import type { Situation } from './context.ts';
 import type { EdgeLoad, EdgePlate, Excess } from './edge-plate.ts';
 import { patch_m, type Action, type Shelf } from './shelf.ts';
 import { stretchesOf, type Stretch } from './torque.ts';
 
-export type Edge = 'front' | 'back';
-
 /** What a strip along an edge bears above the mean, at its worst place in a bay or over a bracket. */
 export interface EdgeExcess {
+  /** In which half of the board the loads stand; and the edge the whole section is looked at. */
+  readonly half: Edge;
   readonly edge: Edge;
   /** The bay, or the bracket. */
   readonly at: { readonly from_m: number; readonly to_m: number } | { readonly support: number };
@@ -24,16 +25,21 @@ function amountOf({ load }: Action): number {
   return load.kind === 'line' ? load.load_Npm : load.load_N;
 }
 
-/** Every bay and every bracket over which the board goes on, with what loads beside each edge do there. */
+/**
+ * Every bay and every bracket over which the board goes on, with what loads in each half of the board do there. Beside a tall
+ * strip they bend the board between the edges, where it is bent no more as a whole than at the far edge.
+ */
 export function edgeExcesses(shelf: Shelf, plate: EdgePlate, situation: Situation): EdgeExcess[] {
   const stretches = stretchesOf(shelf, situation);
   const { hinges } = situation.solved.model.prepared.beam;
   const found: EdgeExcess[] = [];
-  for (const edge of ['front', 'back'] as const) {
+  for (const half of ['front', 'back'] as const) {
+    const isBare = plate.bare.includes(half);
+    const edge = isBare === (half === 'front') ? 'front' : 'back';
     const loadsOn = (stretch: Stretch, isRoaming: boolean): EdgeLoad[] =>
       shelf.actions.flatMap((action) =>
         (action.load.kind === 'roaming') === isRoaming
-          ? edgeLoad(shelf, action, situation.factor(action), edge, stretch)
+          ? edgeLoad(shelf, action, situation.factor(action), { half, isBare }, stretch)
           : [],
       );
     const sides = stretches.map((stretch) => ({
@@ -47,7 +53,7 @@ export function edgeExcesses(shelf: Shelf, plate: EdgePlate, situation: Situatio
       const L_m = to_m - from_m;
       const standing = worstPlace(plate, others, stretch);
       const moving = most(roaming.map((load) => plate.inBay(load, L_m, 0)));
-      found.push(excess(edge, { from_m, to_m }, moving, standing));
+      found.push(excess({ half, edge }, { from_m, to_m }, moving, standing));
     }
     stretches.slice(1).forEach(({ left: support }, index) => {
       const both = sides.slice(index, index + 2);
@@ -58,20 +64,20 @@ export function edgeExcesses(shelf: Shelf, plate: EdgePlate, situation: Situatio
           : plate.pastBracket(load, to_m - from_m, patch_m);
       const moving = both.flatMap(({ stretch, roaming }) => roaming.map((load) => over(load, stretch)));
       const standing = both.flatMap(({ stretch, others }) => others.map((load) => over(load, stretch)));
-      found.push(excess(edge, { support }, most(moving), standing));
+      found.push(excess({ half, edge }, { support }, most(moving), standing));
     });
   }
   return found;
 }
 
 function excess(
-  edge: Edge,
+  where: Pick<EdgeExcess, 'half' | 'edge'>,
   at: EdgeExcess['at'],
   moving: Excess | null,
   standing: readonly Excess[],
 ): EdgeExcess {
   return {
-    edge,
+    ...where,
     at,
     roaming_N: moving?.m_N ?? 0,
     others_N: total(standing),
@@ -111,19 +117,23 @@ function away({ from_m, to_m, isLine }: EdgeLoad, place: number): number {
   return isLine ? Math.max(0, from_m - place, place - to_m) : Math.abs((from_m + to_m) / 2 - place);
 }
 
-/** A load as an edge has it in a stretch of board; none where it stands nearer to the other edge. */
+/**
+ * A load as an edge has it in a stretch of board; none where it stands nearer to the other edge. Beside a tall strip a line bears
+ * on that, and a patch bends the board as far from any edge.
+ */
 function edgeLoad(
   shelf: Shelf,
   action: Action,
   factor: number,
-  edge: Edge,
+  { half, isBare }: { readonly half: Edge; readonly isBare: boolean },
   { from_m, to_m }: Stretch,
 ): EdgeLoad[] {
   const { name, load, eccentricity_m } = action;
   const { depth_m } = shelf;
-  const off_m = edge === 'front' ? depth_m - eccentricity_m : eccentricity_m;
+  const off_m = half === 'front' ? depth_m - eccentricity_m : eccentricity_m;
   if (factor <= 0 || !isOnLine(action) || off_m > depth_m / 2 + 1e-9) return [];
   if (load.kind === 'line') {
+    if (!isBare) return [];
     const [from, to] = [Math.max(load.from_m, from_m), Math.min(load.to_m, to_m)];
     const length_m = to - from;
     if (length_m <= 1e-9) return [];
@@ -134,7 +144,7 @@ function edgeLoad(
   const roams = load.kind === 'roaming';
   const middle = load.kind === 'point' ? load.at_m : (from_m + to_m) / 2;
   // The patch lies wholly on the board.
-  const d_m = Math.max(off_m, Math.min(patch_m, depth_m) / 2);
+  const d_m = isBare ? Math.max(off_m, Math.min(patch_m, depth_m) / 2) : depth_m / 2;
   const [from, to] = [middle - patch_m / 2, middle + patch_m / 2];
   return [
     { name, W_N: load.load_N * factor, length_m: patch_m, d_m, from_m: from, to_m: to, isLine: false, roams },

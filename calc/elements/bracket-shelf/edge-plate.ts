@@ -6,6 +6,7 @@ import {
   edgeSpread,
   edgeWidth,
   insideWidth,
+  layersAsOne,
   stripExcess,
   stripLength,
   stripOverBracket,
@@ -15,8 +16,7 @@ import {
 import { couplingOfPlate, stiffnessOfPlate, twistingOfPlate } from '../../mechanics/plate-formulas.ts';
 import { stiffnessAcross } from '../../standards/wood-handbook-2021/stiffness.ts';
 import { plateOf } from '../grain-plate.ts';
-import type { BoardPart } from './board-part.ts';
-import type { Grain } from './board.ts';
+import type { BoardPlate, Edge } from './board-plate.ts';
 
 /** A load as the strip along an edge bears it. */
 export interface EdgeLoad {
@@ -44,10 +44,9 @@ const [overBracket, nearBracket] = [1.05, 0.55];
 /** What stands out past a bracket is as a bay so many times as long. */
 const asBay = 2.5;
 
-/** A plain board as an orthotropic plate whose edge is loaded. */
+/** A board as an orthotropic plate whose edge is loaded. */
 export class EdgePlate {
-  readonly #part: BoardPart;
-  readonly #grain: Grain;
+  readonly #plate: BoardPlate;
   readonly #system: UnitSystem;
   readonly #D: Readonly<Record<'D_x' | 'D_y' | 'D_1' | 'D_xy', number>>;
   readonly #p_e: number;
@@ -55,29 +54,33 @@ export class EdgePlate {
   readonly #beta_i: number;
   readonly #b_k: number;
 
-  constructor(part: BoardPart, grain: Grain, system: UnitSystem) {
-    this.#part = part;
-    this.#grain = grain;
+  constructor(plate: BoardPlate, system: UnitSystem) {
+    this.#plate = plate;
     this.#system = system;
-    const { E_Pa, material, height_m: t, width_m: b } = part;
-    const { ratio: r_A, poisson: nu_LT } = grain;
+    const { E_Pa, torsionG_Pa, t_m: t, b_m: b } = plate;
+    const { ratio: r_A, poisson: nu_LT } = plate.grain;
     const D_x = stiffnessOfPlate.evaluate({ E: E_Pa, t, nu_LT, r_A });
     const D_y = stiffnessOfPlate.evaluate({ E: stiffnessAcross.evaluate({ r_A, E_L: E_Pa }), t, nu_LT, r_A });
     const D_1 = couplingOfPlate.evaluate({ nu_LT, D_A: D_y });
-    this.#D = { D_x, D_y, D_1, D_xy: twistingOfPlate.evaluate({ G: material.torsionG_Pa, t }) };
+    this.#D = { D_x, D_y, D_1, D_xy: twistingOfPlate.evaluate({ G: torsionG_Pa, t }) };
     this.#p_e = edgeSpread.evaluate(this.#D);
     this.#beta = edgeWidth.evaluate({ ...this.#D, p_e: this.#p_e });
     this.#beta_i = insideWidth.evaluate({ p_e: this.#p_e, D_x, D_y, D_1 });
     this.#b_k = workingWidth.evaluate({ ...this.#D, beta: this.#beta, b });
   }
 
+  /** The edges along which nothing stiffens it. */
+  get bare(): readonly Edge[] {
+    return this.#plate.bare;
+  }
+
   /** Lines of working that hold for every load. */
   steps(): Step[] {
-    const { ratio, poisson, side } = this.#grain;
-    const { height_m: t, width_m: b, material, E_Pa } = this.#part;
-    const plate = plateOf({ E_Pa, torsionG_Pa: material.torsionG_Pa }, t, ratio, poisson, this.#system, side);
+    const { grain, t_m: t, b_m: b, asOneFrom } = this.#plate;
     const system = this.#system;
+    const plate = plateOf(this.#plate, t, grain.ratio, grain.poisson, system, grain.side);
     return [
+      ...(asOneFrom === null ? [] : [work(layersAsOne, asOneFrom, system).step]),
       ...plate.steps,
       work(edgeSpread, this.#D, system).step,
       work(edgeWidth, { ...this.#D, p_e: this.#p_e }, system).step,
@@ -123,7 +126,7 @@ export class EdgePlate {
     const short = { ...load, length_m: Math.min(load.length_m, patch_m) };
     const { m_N, steps } = this.inBay(short, asBay * past_m, 0);
     const c_p = load.roams ? Math.min(patch_m, past_m) : 0;
-    const values = { m_e: m_N, W: load.W_N, c_p, b: this.#part.width_m };
+    const values = { m_e: m_N, W: load.W_N, c_p, b: this.#plate.b_m };
     return {
       m_N: stripPastBracket.evaluate(values),
       steps: () => [...steps(), work(stripPastBracket, values, this.#system)],
@@ -131,7 +134,7 @@ export class EdgePlate {
   }
 
   #nearness({ d_m }: EdgeLoad): number {
-    return Math.max(0, 1 - (2 * d_m) / this.#part.width_m);
+    return Math.max(0, 1 - (2 * d_m) / this.#plate.b_m);
   }
 
   #strip(load: EdgeLoad, [L, x]: readonly [number, number], s: number, beta: number): Excess {

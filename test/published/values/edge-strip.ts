@@ -125,6 +125,50 @@ const stress: PublishedValue[] = [
   }),
 ];
 
+/** Layers of 1, 2 and 1 thick, of stiffness 4, 1 and 4, on a width of 3. */
+const layered: PublishedValue[] = [
+  published(
+    strip.layersAsOne,
+    { EI_b: 3 * ((4 * (4 ** 3 - 2 ** 3)) / 12 + 2 ** 3 / 12), b: 3, t: 4 },
+    3.625,
+    {
+      memory: true,
+      source: 'worked by hand: (4 × (64 − 8) + 8) / 64',
+      tolerance: 1e-9,
+      why: 'exact',
+    },
+  ),
+  published(
+    strip.stripStressOfParts,
+    { f_M: 5, E_i: 4, c_i: 2, m_r: 2, m_f: 1, E_e: 3.625, t: 4 },
+    5 + (3 * 4 * 2) / (232 / 12),
+    {
+      memory: true,
+      source: 'worked by hand: m E c / EI, EI = (4 × 56 + 8) / 12 for each width',
+      tolerance: 1e-9,
+      why: 'exact',
+    },
+  ),
+  published(strip.plateDistance, { EI_eff: 116, c_i: 2, E_e: 3.625, b: 3, t: 4 }, 4, {
+    memory: true,
+    source: 'worked by hand: a section twice as stiff as 3 × (4 × 56 + 8) / 12 = 58',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
+  published(strip.lesserDistance, { c_w: 5, c_p: 4 }, 4, {
+    memory: true,
+    source: 'worked by hand',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
+  published(strip.lesserDistance, { c_w: 3, c_p: 4 }, 3, {
+    memory: true,
+    source: 'worked by hand',
+    tolerance: 1e-9,
+    why: 'exact',
+  }),
+];
+
 export const edgeStripValues: readonly PublishedValue[] = [
   ...halfPlane,
   ...spread,
@@ -132,4 +176,5 @@ export const edgeStripValues: readonly PublishedValue[] = [
   ...narrow,
   ...beside,
   ...stress,
+  ...layered,
 ];

@@ -54,7 +54,8 @@ function askedOf(context: Context): readonly Asked[] {
   return asked;
 }
 
-function stressFactor({ shelf }: Context, part: BoardPart): number {
+/** Stress for each unit of moment, Pa/(N·m), of a board without strips. */
+export function stressFactor({ shelf }: Context, part: BoardPart): number {
   const { board } = shelf;
   if (!board.bonded) return (part.E_Pa * part.height_m) / (2 * board.EI_Nm2);
   return Math.abs(stressPerMoment(board.section, part, worstCorner(board.section, part)));
@@ -90,7 +91,8 @@ function judge(context: Context, { part, situation, peak, warped }: Candidate): 
   };
 }
 
-function stressSteps({ shelf }: Context, part: BoardPart, moment_Nm: number): Worked[] {
+/** That stress, worked out. */
+export function stressSteps({ shelf }: Context, part: BoardPart, moment_Nm: number): Worked[] {
   const { board, system } = shelf;
   if (board.parts.length === 1) {
     const S = work(sectionModulus, { b: part.width_m, t: part.height_m }, system);

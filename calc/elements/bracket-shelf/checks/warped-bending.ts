@@ -41,8 +41,8 @@ interface Spot extends Omit<WarpedPeak, 'peak'> {
   readonly distances: ReadonlyMap<Action | null, number>;
 }
 
-/** A spot in one combination: what is looked for there, and what it surely is no more than. */
-interface Place {
+/** A spot in one combination: what is looked for there, and what share of the resistance it surely uses no more than. */
+export interface Place {
   readonly asked: Asked;
   readonly spot: Spot;
   readonly counted: FactorOf;
@@ -59,29 +59,40 @@ export function warpedPeak(
   warp: Warp,
   asked: readonly Asked[],
 ): { readonly asked: Asked; readonly warped: WarpedPeak } {
-  const spots = new Map(context.shelf.board.parts.map((part) => [part, spotsOf(context, warp, part)]));
-  const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
-  const places = asked
-    .flatMap((each) =>
-      (spots.get(each.part) ?? []).map((spot) =>
-        placeOf(context, each, spot, most.get(each.situation.solved)),
-      ),
-    )
-    .sort((a, b) => b.atMost - a.atMost);
+  const places = warpedPlaces(context, warp, asked).sort((a, b) => b.atMost - a.atMost);
   const [first] = places;
   if (first === undefined) throw new RangeError('a board has parts, and a code combinations');
   let worst: WarpedPeak = { ...first.spot, peak: { value: 0, at_m: 0 } };
   let [of, ratio] = [first.asked, -1];
   for (const { asked: each, spot, counted, atMost } of places) {
     if (atMost <= ratio) break;
-    const { model, lines } = each.situation.solved;
-    const peak = spot.isOverBracket
-      ? largestHogging(model, lines, counted)
-      : largestSagging(model, lines, counted, spot.bay_m);
-    const used = Math.abs(peak.value) * stressPer(context, each);
+    const peak = peakAt(each.situation, spot, counted);
+    const used = usedBy(context, each, peak);
     if (used > ratio) [worst, of, ratio] = [{ ...spot, peak }, each, used];
   }
   return { asked: of, warped: worst };
+}
+
+/** Every corner of every part in every combination asked about, over the brackets and in the bays of each length. */
+export function warpedPlaces(context: Context, warp: Warp, asked: readonly Asked[]): Place[] {
+  const parts = new Set(asked.map(({ part }) => part));
+  const spots = new Map([...parts].map((part) => [part, spotsOf(context, warp, part)]));
+  const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
+  return asked.flatMap((each) =>
+    (spots.get(each.part) ?? []).map((spot) => placeOf(context, each, spot, most.get(each.situation.solved))),
+  );
+}
+
+/** The most of the moments times their distances at a spot. */
+export function peakAt({ solved: { model, lines } }: Situation, spot: Spot, counted: FactorOf): Peak {
+  return spot.isOverBracket
+    ? largestHogging(model, lines, counted)
+    : largestSagging(model, lines, counted, spot.bay_m);
+}
+
+/** Share of the resistance that the moments times their distances use. */
+export function usedBy(context: Context, asked: Asked, peak: Peak): number {
+  return Math.abs(peak.value) * stressPer(context, asked);
 }
 
 function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | undefined): Place {
@@ -91,7 +102,6 @@ function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | unde
   return { asked, spot, counted, atMost };
 }
 
-/** Every corner of a part, over the brackets and in the bays of each length. */
 function spotsOf({ shelf, solved }: Context, warp: Warp, part: BoardPart): Spot[] {
   const { bays } = solved[0].model;
   const shortest_m = Math.min(
@@ -121,13 +131,18 @@ function stressPer({ shelf }: Context, { part, by_Pa }: Asked): number {
   return warpedStress.evaluate({ E_i: part.E_Pa, S_Mc: 1, EI_eff: shelf.board.EI_Nm2 }) / by_Pa;
 }
 
-/** The stress, worked out. */
+/**
+ * The stress, worked out.
+ *
+ * @param lesser what the distance of a load may be brought down to by, e_s in front of the twist axis; null where by nothing
+ */
 export function warpedSteps(
   { shelf }: Context,
   { factor }: Situation,
   part: BoardPart,
   warp: Warp,
   { peak, corner, bay_m, isOverBracket }: WarpedPeak,
+  lesser: (e_s: number, c_w: number) => Worked | null = () => null,
 ): Worked[] {
   const { system, board } = shelf;
   const length = work(warpLength, lengthNumbers(shelf, warp, bay_m), system);
@@ -141,14 +156,16 @@ export function warpedSteps(
   );
   const omega = work(cornerOmega, warp.omegaFrom(part, corner), system);
   const lever = work(warpedLever, leverNumbers(shelf, warp, part, corner, share.value), system);
-  const distances = sameLevers(shelf, acting).map(({ e_s, names }) =>
-    work(
+  const distances = sameLevers(shelf, acting).flatMap(({ e_s, names }) => {
+    const distance = work(
       cornerDistance,
       { c_n: neutral.value, k_w: lever.value, e_s },
       system,
       `${cornerDistance.caption}, for ${listed(names)}`,
-    ),
-  );
+    );
+    const brought = lesser(e_s, distance.value);
+    return brought === null ? [distance] : [distance, brought];
+  });
   const stress = work(
     warpedStress,
     { E_i: part.E_Pa, S_Mc: Math.abs(peak.value), EI_eff: board.EI_Nm2 },
@@ -200,7 +217,7 @@ function leverNumbers({ board }: Shelf, warp: Warp, part: BoardPart, corner: Cor
   return { r_w, omega: omegaAt(warp, part, corner), EI_eff: board.EI_Nm2, EI_w: warp.EIw_Nm4 };
 }
 
-/** How far a load stands in front of the axis the board twists about. */
-function besideAxis({ board: { twisting, weightAt_m } }: Shelf, action: Action | null): number {
+/** How far a load stands in front of the axis the board twists about; of null the board itself. */
+export function besideAxis({ board: { twisting, weightAt_m } }: Shelf, action: Action | null): number {
   return (action?.eccentricity_m ?? weightAt_m) - twisting.axis_m;
 }
