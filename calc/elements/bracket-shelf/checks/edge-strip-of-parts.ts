@@ -10,7 +10,7 @@ import type { EdgePlate } from '../edge-plate.ts';
 import { hoggingOver, type FactorOf, type Peak } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
 import { stressFactor, stressSteps } from './bending.ts';
-import { momentAt, type Bent } from './edge-strip-plain.ts';
+import { momentAt, mostMoment, type Bent } from './edge-strip-plain.ts';
 import {
   besideAxis,
   peakAt,
@@ -90,9 +90,8 @@ function unwarped(context: Context, plate: BoardPlate, asked: Asked, excess: Edg
   const strip = numbersOf(context.shelf, plate, part, corner, excess);
   const used = (M_Nm: number): number =>
     stripStressOfParts.evaluate({ ...strip, f_M: M_Nm * stressFactor(context, part) }) / by_Pa;
-  const { sagging, hogging } = situation.forces;
   return {
-    atMost: used('support' in excess.at ? -hogging.value : sagging.value),
+    atMost: used(mostMoment(situation, excess)),
     find: () => {
       const M_Nm = momentAt(situation, excess);
       const stress = (): Worked[] => withStrip(context, strip, stressSteps(context, part, M_Nm));

@@ -35,7 +35,7 @@ export function worstOfPlain(context: Context, plate: EdgePlate, part: BoardPart
 }
 
 /** No less than the moment there, and quickly found. */
-function mostMoment({ forces }: Situation, { at }: EdgeExcess): number {
+export function mostMoment({ forces }: Situation, { at }: EdgeExcess): number {
   return 'support' in at ? -forces.hogging.value : forces.sagging.value;
 }
 
