@@ -1,5 +1,6 @@
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
 import { nodeOf } from '../../mechanics/plate/mesh.ts';
+import { perNode } from '../../mechanics/plate/stiffness.ts';
 import { edgeEffects, edgeNodesOf } from './edge-effects.ts';
 import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
@@ -58,7 +59,7 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
       edgeEffects(edges, total, null).forEach((effect, name) => {
         if (effect.value < (longTerm.get(name)?.value ?? 0)) return;
         const { x_m, y_m } = plate.mesh;
-        const dof = 4 * nodeOf(plate.mesh, x_m.indexOf(effect.x_m), y_m.indexOf(effect.y_m));
+        const dof = perNode * nodeOf(plate.mesh, x_m.indexOf(effect.x_m), y_m.indexOf(effect.y_m));
         const stays_m = Math.sign(total[dof] ?? 0) * (stays[dof] ?? 0);
         longTerm.set(name, { ...effect, ...where, stays_m, comes_m: effect.value - K * stays_m });
       });

@@ -233,4 +233,15 @@ describe('rails of softer wood than the top', () => {
     expect(on('white-oak').capacity).toBe(on().capacity);
     expect(on().capacity / psi).toBeCloseTo(maple.bearing_psi, 1);
   });
+
+  it('cannot be vouched for where the wood of the rail has no strength: none is printed for green European beech', () => {
+    const base = { rail: { thickness: '3/4 in', material: 'European beech' } };
+    const screws = {
+      ...{ fastener: 'wood-screw-14', length: '2 in', through: '3/4 in' },
+      at: [12, 36, 60].map((x): [string, string] => [`${x} in`, '2 in']),
+    };
+    const { outcome, note } = judge(counter({ base, screws }), 'bearing');
+    expect(outcome).toBe('cannot-say');
+    expect(note).toBe('No strength of the wood of the rail can be worked out.');
+  });
 });

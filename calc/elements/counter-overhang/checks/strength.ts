@@ -119,13 +119,23 @@ function bearingKinds(overhang: Overhang): Kind[] {
     resist: resistBy(overhang, 'bearing'),
     note: '',
   };
-  const rail = document.base.rail?.material === undefined ? null : railWood(overhang);
-  if (rail === null) return [onTop];
-  const onRail: Kind = {
-    ...onTop,
-    resist: (found) => rail.resistance('bearing', found.combination.duration),
-    note: 'The wood of the rail is softer than that of the top.',
-  };
+  if (document.base.rail?.material === undefined) return [onTop];
+  const rail = railWood(overhang);
+  const onRail: Kind =
+    rail === null
+      ? {
+          ...onTop,
+          resist: () => ({
+            ok: false,
+            why: 'no strength of the wood of the rail can be worked out',
+            clause: 'NDS 3.10.2',
+          }),
+        }
+      : {
+          ...onTop,
+          resist: (found) => rail.resistance('bearing', found.combination.duration),
+          note: 'The wood of the rail is softer than that of the top.',
+        };
   return [onTop, onRail];
 }
 
@@ -165,7 +175,7 @@ function judge({ system }: Overhang, { isLost }: Analysed, kind: Kind, found: Fo
   const stress = kind.stress(worst);
   const where = `at ${placeWords(worst, system)}; ${stateWords(worst, system)}`;
   if (!resistance.ok) {
-    const note = [`${upperFirst(resistance.why)}.`, kind.note].join(' ');
+    const note = `${upperFirst(resistance.why)}. ${kind.note}`.trim();
     return {
       check: makeCheck({ ...parts, demand: stress.value, capacity: null, where, note }, system),
       steps: [stress.step],
