@@ -6,6 +6,8 @@ export interface Printable {
   readonly drawn: (text: string) => string;
   /** As it stands in running words: what has no place to be broken gets one, so that it can't run off the paper. */
   readonly words: (text: string) => string;
+  /** How wide printable words are in one line, in sizes of the type. */
+  readonly width: (words: string) => number;
 }
 
 const breakHere = '\u200b';
@@ -28,5 +30,10 @@ export function createPrintable(): Printable {
   return {
     drawn,
     words: (text) => drawn(text).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+    width: (words) =>
+      [...words].reduce(
+        (sum, each) => sum + (each === breakHere ? 0 : (known.get(each.codePointAt(0) ?? 0) ?? 1)),
+        0,
+      ),
   };
 }
