@@ -1,4 +1,4 @@
-import type { Check, CheckResult, Section } from '../../shared/check-result.ts';
+import type { Check, CheckResult, Step } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { prosePieces, type ProsePiece } from './sheet-prose.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
@@ -35,17 +35,30 @@ export interface CheckView extends OutcomeWords {
   readonly hasCombination: boolean;
   readonly note: string;
   readonly hasNote: boolean;
-  readonly steps: readonly StepView[];
-  readonly hasSteps: boolean;
+  /** Its lines of working: one list, or none where it has no lines, or where they are fetched when it is opened. */
+  readonly working: readonly WorkingView[];
+  /** Where they are fetched: one, or none. */
+  readonly later: readonly LaterView[];
 }
+
+export interface WorkingView {
+  readonly steps: readonly StepView[];
+}
+
+interface LaterView {
+  readonly check: string;
+}
+
+/** Checks whose lines of working are sent along with the answer, by their ids; or all. */
+export type Opened = readonly string[] | 'all';
 
 const fullBar = 1.5;
 
 /** The checks by how much is used, most first; a failure without a ratio comes before all, and what can't be said before what holds. */
-export function checkViews(result: CheckResult, typesetter: Typesetter): CheckView[] {
+export function checkViews(result: CheckResult, typesetter: Typesetter, opened: Opened): CheckView[] {
   return [...result.checks]
     .sort((a, b) => urgency(b) - urgency(a))
-    .map((check) => checkView(check, result, typesetter));
+    .map((check) => checkView(check, result, typesetter, opened));
 }
 
 function urgency({ ratio, outcome }: Check): number {
@@ -53,9 +66,10 @@ function urgency({ ratio, outcome }: Check): number {
   return outcome === 'does-not-hold' ? Infinity : outcome === 'cannot-say' ? 1 : -1;
 }
 
-function checkView(check: Check, result: CheckResult, typesetter: Typesetter): CheckView {
+function checkView(check: Check, result: CheckResult, typesetter: Typesetter, opened: Opened): CheckView {
   const outcome = outcomeWords(check.outcome);
-  const steps = stepsOf(check, result.worksheet.sections, typesetter);
+  const lines = linesOf(check, result);
+  const isOpened = opened === 'all' || opened.includes(check.id);
   return {
     ...outcome,
     id: `check:${check.id}`,
@@ -75,8 +89,8 @@ function checkView(check: Check, result: CheckResult, typesetter: Typesetter): C
     hasCombination: check.combination !== '',
     note: check.note,
     hasNote: check.note !== '',
-    steps,
-    hasSteps: steps.length > 0,
+    working: isOpened ? workingOf(lines, typesetter) : [],
+    later: isOpened || lines.length === 0 ? [] : [{ check: check.id }],
   };
 }
 
@@ -88,14 +102,23 @@ export function percent(ratio: number): string {
   return ratio > 99 ? 'over 9900\u00a0%' : `${rounded}\u00a0%`;
 }
 
-function stepsOf(check: Check, sections: readonly Section[], typesetter: Typesetter): StepView[] {
-  return sections
-    .filter((section) => section.check === check.id)
-    .flatMap(({ steps }) => steps)
-    .map((step) => {
-      const set = typesetter.step(step);
-      const caption = prosePieces(step.caption, typesetter);
-      const source = prosePieces(step.source, typesetter);
-      return { ...set, caption, hasNumbers: set.numbers !== '', source };
-    });
+/** The lines of working of one check; none where there is no such check, or it has none. */
+export function workingView(id: string, result: CheckResult, typesetter: Typesetter): WorkingView[] {
+  const check = result.checks.find((each) => each.id === id);
+  return check === undefined ? [] : workingOf(linesOf(check, result), typesetter);
+}
+
+function linesOf(check: Check, { worksheet }: CheckResult): Step[] {
+  return worksheet.sections.filter((section) => section.check === check.id).flatMap(({ steps }) => steps);
+}
+
+function workingOf(lines: readonly Step[], typesetter: Typesetter): WorkingView[] {
+  if (lines.length === 0) return [];
+  const steps = lines.map((step) => {
+    const set = typesetter.step(step);
+    const caption = prosePieces(step.caption, typesetter);
+    const source = prosePieces(step.source, typesetter);
+    return { ...set, caption, hasNumbers: set.numbers !== '', source };
+  });
+  return [{ steps }];
 }
