@@ -1,3 +1,4 @@
+import { unbroken } from '../../view-models/unbroken.ts';
 import { fontCharacters } from './font.ts';
 
 /** Fits text to the sheet's font. */
@@ -27,6 +28,6 @@ export function createPrintable(): Printable {
   const drawn = (text: string): string => [...text.normalize('NFC')].map(shown).join('');
   return {
     drawn,
-    words: (text) => drawn(text).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+    words: (text) => unbroken(drawn(text)).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
   };
 }
