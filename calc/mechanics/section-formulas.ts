@@ -93,6 +93,6 @@ export const spanFraction = formula({
     document: 'the limit that is set',
     edition: '',
     clause:
-      'a share of the span; the span of an overhang is twice its length (the rule of IBC Table 1604.3, footnote i, whoever sets the limit)',
+      'a share of the span; on an overhang of twice its length, by the rule of IBC Table 1604.3, footnote i',
   },
 });
