@@ -1,6 +1,7 @@
 import type { Check, CheckResult, Step } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { prosePieces, type ProsePiece } from './sheet-prose.ts';
+import { unbroken } from './unbroken.ts';
 import { outcomeWords, type OutcomeWords } from './verdict.ts';
 
 /** One line of working; symbol, formula, numbers and result are MathML. */
@@ -21,6 +22,8 @@ export interface CheckView extends OutcomeWords {
   /** "43 %"; the outcome where there is no ratio. */
   readonly used: string;
   readonly hasRatio: boolean;
+  /** Of a movement, how much it is and may be, since a share of very little tells nothing by itself; empty elsewhere. */
+  readonly amounts: string;
   /** Length of the bar in per cent of its box, in which the whole capacity is two thirds. */
   readonly length: string;
   readonly governs: boolean;
@@ -76,6 +79,7 @@ function checkView(check: Check, result: CheckResult, typesetter: Typesetter, op
     title: check.title,
     used: check.ratio === null ? outcome.word : percent(check.ratio),
     hasRatio: check.ratio !== null,
+    amounts: amountsOf(check),
     length: check.ratio === null ? '0' : ((Math.min(check.ratio, fullBar) / fullBar) * 100).toFixed(1),
     governs: check.id === result.governing,
     demand: check.demand?.shown ?? '',
@@ -92,6 +96,11 @@ function checkView(check: Check, result: CheckResult, typesetter: Typesetter, op
     working: isOpened ? workingOf(lines, typesetter) : [],
     later: isOpened || lines.length === 0 ? [] : [{ check: check.id }],
   };
+}
+
+function amountsOf({ id, demand, capacity }: Check): string {
+  if (!id.startsWith('deflection-') || demand === null || capacity === null) return '';
+  return unbroken(`${demand.shown}; limit ${capacity.shown}`);
 }
 
 /** How much is used, so that a value over the whole never reads as the whole, nor one under it. */

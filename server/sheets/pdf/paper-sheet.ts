@@ -51,6 +51,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
       provenance: words(provenance),
     })),
     provenanceNumber: model.provenanceNumber,
+    hasSummary: model.hasSummary,
     summaryNumber: model.summaryNumber,
     summaryTables: model.summaryTables.map((table) => paperTable(table, printable, room_pt)),
     cautions: model.cautions.map(words),

@@ -1,3 +1,4 @@
+import { unbroken } from '../../view-models/unbroken.ts';
 import { fontCharacters } from './font.ts';
 
 /** Fits text to the sheet's font. */
@@ -29,7 +30,7 @@ export function createPrintable(): Printable {
   const drawn = (text: string): string => [...text.normalize('NFC')].map(shown).join('');
   return {
     drawn,
-    words: (text) => drawn(text).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+    words: (text) => unbroken(drawn(text)).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
     width: (words) =>
       [...words].reduce(
         (sum, each) => sum + (each === breakHere ? 0 : (known.get(each.codePointAt(0) ?? 0) ?? 1)),
