@@ -1,5 +1,6 @@
 import { BandMatrix } from './band-matrix.ts';
 import { corners, rectangleOf, times } from './plate-rectangle.ts';
+import { standOn, type PushSpring } from './push-springs.ts';
 
 /*
  * A second opinion on panels that lie loose on cabinet sides and rails: an even grid of rectangles with twelve unknowns each; rails are
@@ -66,11 +67,7 @@ function mostMean(parts: readonly (readonly [amount: number, length: number])[],
   return Math.max(...means.map(Math.abs)) / wide;
 }
 
-interface Spring {
-  /** Unknowns of the plate and of what it lies on; the latter −1 where that is the ground. */
-  readonly plate: number;
-  readonly under: number;
-  readonly stiffness: number;
+interface Spring extends PushSpring {
   readonly line: number;
   readonly at: number;
   readonly length: number;
@@ -153,27 +150,7 @@ export function loosePlate(plate: LoosePlate): (feet: Feet | null) => Answer {
     return band.factor();
   };
 
-  // Every spring holds both ways to begin with; one that lets go is one whose force is given back to the plate.
-  const held = heldBothWays();
-  const gapsOf = (U: Float64Array): number[] =>
-    springs.map(({ plate: at, under }) => (U[at] ?? NaN) - (under < 0 ? 0 : (U[under] ?? NaN)));
-  const back = springs.map(({ plate: at, under }) => {
-    const F = new Float64Array(size);
-    F[at] = 1;
-    if (under >= 0) F[under] = -1;
-    return held.solve(F);
-  });
-  const give = back.map(gapsOf);
-  const given = (gaps: readonly number[], loose: readonly number[]): number[] => {
-    if (loose.length === 0) return [];
-    const small = new BandMatrix(loose.length, loose.length - 1);
-    loose.forEach((k, p) =>
-      loose.forEach((m, q) =>
-        small.add(p, q, (p === q ? 1 / (springs[k]?.stiffness ?? NaN) : 0) - (give[k]?.[m] ?? NaN)),
-      ),
-    );
-    return [...small.factor().solve(Float64Array.from(loose, (k) => gaps[k] ?? NaN))];
-  };
+  const settle = standOn(heldBothWays(), size, springs);
 
   const loadsOf = (feet: Feet | null): Float64Array => {
     const F = new Float64Array(size);
@@ -192,31 +169,6 @@ export function loosePlate(plate: LoosePlate): (feet: Feet | null) => Answer {
       put(i, j, x - i * hx, y - j * hy, feet.load / n ** 2);
     }
     return F;
-  };
-
-  let pushing = springs.map(() => true);
-  const settle = (F: Float64Array): { U: Float64Array; forces: number[] } => {
-    const U = held.solve(F);
-    const first = gapsOf(U);
-    for (let round = 0; round < 200; round++) {
-      const loose = pushing.flatMap((each, k) => (each ? [] : [k]));
-      const put = given(first, loose);
-      const gaps = first.map((gap, k) =>
-        loose.reduce((sum, m, p) => sum + (give[m]?.[k] ?? NaN) * (put[p] ?? NaN), gap),
-      );
-      const next = gaps.map((gap) => gap > 0);
-      const wrong = next.flatMap((each, k) => (each === pushing[k] ? [] : [k]));
-      if (wrong.length === 0) {
-        loose.forEach((m, p) =>
-          back[m]?.forEach((each, i) => (U[i] = (U[i] ?? NaN) + each * (put[p] ?? NaN))),
-        );
-        return { U, forces: gaps.map((gap, k) => Math.max(0, gap) * (springs[k]?.stiffness ?? NaN)) };
-      }
-      // After a while one at a time, so that nothing goes round in circles.
-      const worst = wrong.reduce((a, b) => (Math.abs(gaps[b] ?? 0) > Math.abs(gaps[a] ?? 0) ? b : a));
-      pushing = round < 12 ? next : pushing.map((each, k) => (k === worst ? !each : each));
-    }
-    throw new Error('the plate finds no rest');
   };
 
   return (feet) => {

@@ -16,10 +16,10 @@ function termsAt(x: number, y: number, dx = 0, dy = 0): number[] {
 }
 export const times = (rows: readonly (readonly number[])[], v: readonly number[]): number[] =>
   rows.map((row) => row.reduce((sum, each, i) => sum + each * (v[i] ?? 0), 0));
-const transposed = (rows: readonly (readonly number[])[]): number[][] =>
+export const transposed = (rows: readonly (readonly number[])[]): number[][] =>
   (rows[0] ?? []).map((_, j) => rows.map((row) => row[j] ?? 0));
 
-function inverse(rows: readonly (readonly number[])[]): number[][] {
+export function inverse(rows: readonly (readonly number[])[]): number[][] {
   const n = rows.length;
   const A = rows.map((row, i) => [...row, ...rows.map((_, j) => (i === j ? 1 : 0))]);
   for (let i = 0; i < n; i++) {
