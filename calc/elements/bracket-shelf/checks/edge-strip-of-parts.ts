@@ -66,15 +66,18 @@ function amountOf({ roaming_N, others_N }: EdgeExcess): number {
   return roaming_N + others_N;
 }
 
-/** Whether a corner is one at the edge, in a bay or over a bracket as the excess is. */
+/**
+ * Whether a corner is one at the edge, in a bay or over a bracket as the excess is. Over a bracket a tall strip bends the board
+ * right beside it too.
+ */
 function isAt(
   { board }: Shelf,
   plate: BoardPlate,
   { asked, spot }: Place,
-  { at, edge }: EdgeExcess,
+  { at, half, edge }: EdgeExcess,
 ): boolean {
   if ('support' in at !== spot.isOverBracket) return false;
-  if (plate.neutral_m === null) return true;
+  if (plate.neutral_m === null || ('support' in at && half !== edge)) return true;
   const { y_m, width_m } = asked.part;
   const side = y_m + (edge === 'front' ? width_m : 0) - board.section.centroidY_m;
   return Math.abs(spot.corner.y_m - side) < 1e-9;
