@@ -54,7 +54,6 @@ export function worksheetOf(
     }),
     ...(service === null ? [] : [handCheck(run, states, service)]),
     ...checkSections(judged),
-    section('summary', 'Summary', {}),
   ];
 }
 
