@@ -13,14 +13,14 @@ const warmUp = Math.min(2000, checks);
 for (let i = 0; i < warmUp; i++) check(demoCheck);
 
 const heap_B: number[] = [];
-let rss_B = 0;
+const rss_B: number[] = [];
 for (let i = 1; i <= checks; i++) {
   check(demoCheck);
   if (i % Math.floor(checks / samples) !== 0) continue;
   gc();
   const { heapUsed, rss } = process.memoryUsage();
   heap_B.push(heapUsed);
-  rss_B = Math.max(rss_B, rss);
+  rss_B.push(rss);
 }
 process.send?.({ heap_B, rss_B });
 process.disconnect();

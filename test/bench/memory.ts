@@ -12,18 +12,19 @@ const samples = 20;
 export async function memory(checks: number): Promise<Row[]> {
   const child = new Child(new URL('./memory-child.ts', import.meta.url), [String(checks), String(samples)]);
   const { heap_B, rss_B } = await child.next(
-    z.object({ heap_B: z.array(z.number()).min(samples), rss_B: z.number() }),
+    z.object({ heap_B: z.array(z.number()).min(samples), rss_B: z.array(z.number()).min(samples) }),
   );
   const half = samples / 2;
   const growth_kB = (median(heap_B.slice(half)) - median(heap_B.slice(0, half))) / 1000;
+  const after_B = median(rss_B.slice(half));
   const count = checks.toLocaleString('en');
   return [
     {
-      what: `Memory of a process that made ${count} checks, largest resident size, MB`,
-      measured: figures(rss_B / 1e6),
+      what: `Memory of a process after ${count} checks, resident size in their second half, MB`,
+      measured: figures(after_B / 1e6),
       target: `under ${mostResident_MB}`,
-      met: rss_B / 1e6 < mostResident_MB,
-      information: `heap after the last collection ${figures((heap_B[samples - 1] ?? NaN) / 1e6)} MB`,
+      met: after_B / 1e6 < mostResident_MB,
+      information: `the largest on the way ${figures(Math.max(...rss_B) / 1e6)} MB; heap after the last collection ${figures((heap_B[samples - 1] ?? NaN) / 1e6)} MB`,
     },
     {
       what: `Heap after collection, growth from the first half of ${count} checks to the second, kB`,
