@@ -116,8 +116,8 @@ export async function makeApp({
   app.get('/demo', showDemo);
   app.get('/check', showCheck(views));
   app.post('/check', collectForm, showLongCheck(views));
-  app.get('/working/:check', showWorking(views));
-  app.post('/working/:check', collectForm, showWorking(views));
+  app.get('/working', showWorking(views));
+  app.post('/working', collectForm, showWorking(views));
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));

@@ -90,13 +90,13 @@ describe('the pages', () => {
 
   describe('and the lines of working of the checks', () => {
     const lists = (html: string): number => html.split('aria-label="Lines of working"').length - 1;
-    const working = demoAddress.replace('/check?', '/working/bending?');
+    const working = demoAddress.replace('/check?', '/working?of=bending&');
     const withLines = check(demoCheck).checks.length;
 
     it('are all on a page, which may be read without a script', async () => {
       const html = await (await get(demoAddress)).text();
       expect(lists(html)).toBe(withLines);
-      expect(html).not.toContain('/working/');
+      expect(html).not.toContain('/working');
     });
 
     it('come with an answer that is swapped in where a check is open, and are fetched of the others', async () => {
@@ -105,7 +105,7 @@ describe('the pages', () => {
       const html = await closed.text();
       expect(closed.headers.get('vary')).toContain('Opened-Checks');
       expect(lists(html)).toBe(0);
-      expect(html.split('hx-get="/working/').length - 1).toBe(withLines);
+      expect(html.split('hx-get="/working?').length - 1).toBe(withLines);
       const opened = await get(demoAddress, { ...headers, 'Opened-Checks': 'bending,fixing' });
       expect(lists(await opened.text())).toBe(2);
     });

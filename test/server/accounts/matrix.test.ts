@@ -42,6 +42,8 @@ const rules: Readonly<Record<string, Least>> = {
   'POST /open': 'reader',
   'GET /layouts': 'reader',
   'POST /layouts': 'reader',
+  'GET /working': 'reader',
+  'POST /working': 'reader',
   'GET /reach': 'reader',
   'GET /props': 'reader',
   'POST /reach': 'reader',
@@ -103,7 +105,7 @@ const order: readonly Least[] = ['anybody', 'reader', 'member', 'owner'];
 const routes = Object.entries(rules);
 /** Forms that change nothing that is kept need no token: there is nothing another site's page could do with them. */
 const changesNothing =
-  /^POST \/(?:shared\/|api\/|check$|document$|open$|layouts$|reach$|props$|sign-in$|fingerprint$|jobs\/new$)/;
+  /^POST \/(?:shared\/|api\/|check$|document$|open$|layouts$|reach$|props$|working$|sign-in$|fingerprint$|jobs\/new$)/;
 
 let served: Served;
 let parts: Readonly<Record<string, string>>;
