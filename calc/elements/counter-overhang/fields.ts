@@ -79,11 +79,12 @@ function stateOf(overhang: Overhang, { models }: Searched, worst: Worst, valuesO
     worst.variant === undefined
       ? model.bounds.find((each) => each.bound === worst.bound)
       : variantsOf(overhang, model).find(
-          (each) => each.bound === worst.bound && each.variant === worst.variant,
+          ({ bound, variant, share }) =>
+            bound === worst.bound && variant === worst.variant && share === worst.share,
         );
   if (bound === undefined) return null;
   const [people = null] = peopleLoads(overhang, model, [worst.people]);
-  const load = together(evenLoads(overhang, model).all(worst.served), people);
+  const load = together(evenLoads(overhang, model).all(worst.served), people, worst.share);
   const field = settledField(overhang, bound.held, load, bound.stander.stand(load));
   if (field === null) return null;
   const { mesh } = model.plate;

@@ -10,7 +10,7 @@ import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { stiffGive_mpN } from './plate-model.ts';
 import { handCheck } from './hand-check.ts';
-import { movesWithScrews, reliesOnScrews } from './top-tipping.ts';
+import { looseShare, movingShare } from './top-tipping.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
@@ -121,13 +121,7 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
             `The mesh is chosen from the sizes, closest at the props and along the rail. All over the top its moments may be off by ${significant(meshError * 100, 2)} % (Zienkiewicz and Zhu, in the energy norm); on the tops it was tried on, a mesh twice as fine raised no governing value by more than a tenth.`,
           ]),
       `The force on a rail or panel for each length is averaged where it is largest over ${show(overhang.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody takes up: at a corner a plate presses on a point.`,
-      screws === null
-        ? 'The top lies loose on its base.'
-        : reliesOnScrews(overhang)
-          ? 'Worked out with the screws holding, each up to its allowable pull: by its weight alone the top could tip, so loose screws are no way for it to stand.'
-          : movesWithScrews(overhang)
-            ? 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts. Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding.'
-            : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+      screwNote(overhang),
       ...(screws === null
         ? []
         : [
@@ -144,6 +138,22 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         : []),
     ],
   });
+}
+
+/** On which bounds of its screws the top is worked out, and with how much of the people on loose ones. */
+function screwNote(overhang: Overhang): string {
+  if (overhang.screws === null) return 'The top lies loose on its base.';
+  const holding = 'Worked out with the screws holding, each up to its allowable pull';
+  const [share, moving] = [looseShare(overhang), movingShare(overhang)];
+  if (share === null)
+    return `${holding}: by its weight alone the top could tip with nobody there, so loose screws are no way for it to stand.`;
+  const part = (of: number): string => `${significant(of, 2)} of the people`;
+  const upTo = share < 1 ? ` under ${part(share)}, which is all that its weight alone bears` : '';
+  const byProps =
+    moving === share
+      ? ''
+      : ` Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding${moving === null ? '' : `, and loose under ${part(moving)}`}.`;
+  return `${holding}, and with the screws loose${upTo}; the worse counts.${byProps}`;
 }
 
 /** How far legs, and brackets of which nobody says it, are taken to give. */
