@@ -114,7 +114,7 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
   return section('analysis', 'Analysis', {
     tables: analysed.isLost ? [] : [worstTable(overhang, analysed)],
     notes: [
-      'People are moved along the stool edge and every edge that stands out, corners included, and then closer around the worst places, on a coarse mesh; the worst of them are worked out on a fine one. Rails, panels and props push and never pull.',
+      'People are moved along the stool edge and every edge that stands out, corners included, and along the front rail where props carry the edge, and then closer around the worst places, on a coarse mesh; the worst of them are worked out on a fine one. Rails, panels and props push and never pull.',
       ...(meshError === null
         ? []
         : [
