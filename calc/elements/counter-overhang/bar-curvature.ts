@@ -2,14 +2,17 @@ import { gauss, hermite } from '../../mechanics/plate/hermite.ts';
 import { nearestLine, nodeOf, type PlateMesh } from '../../mechanics/plate/mesh.ts';
 import { perNode } from '../../mechanics/plate/stiffness.ts';
 import type { FlatBar } from './bar.ts';
-import type { Effect } from './effects.ts';
 
 /**
  * Largest curvature of a bar, 1/m: of the cubic that it follows between two lines of the mesh, which is most exact at Gauss's
  * places and continued straight from there. The top bends on past the end of a bar, where nothing bends the bar: moments of
  * the top say nothing of it there.
  */
-export function barCurvature(mesh: PlateMesh, field: Float64Array, bar: FlatBar): Effect {
+export function barCurvature(
+  mesh: PlateMesh,
+  field: Float64Array,
+  bar: FlatBar,
+): { readonly value: number; readonly x_m: number; readonly y_m: number } {
   const x_m = nearestLine(mesh.x_m, bar.at);
   const i = mesh.x_m.indexOf(x_m);
   const onBar = mesh.y_m.flatMap((y_m, j) => (y_m >= bar.from - 1e-6 && y_m <= bar.to + 1e-6 ? [j] : []));
@@ -32,7 +35,7 @@ export function barCurvature(mesh: PlateMesh, field: Float64Array, bar: FlatBar)
       sum.sides++;
     });
   }
-  let peak: Effect = { value: 0, x_m: bar.at, y_m: bar.from };
+  let peak = { value: 0, x_m: bar.at, y_m: bar.from };
   sums.forEach(({ curvature, sides }, j) => {
     const value = Math.abs(curvature) / Math.max(1, sides);
     if (value > peak.value) peak = { value, x_m: bar.at, y_m: mesh.y_m[j] ?? 0 };

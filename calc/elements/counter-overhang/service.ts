@@ -41,7 +41,7 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
   const holdsAlone = movingShare(overhang) !== null;
   for (const served of servedOn(overhang)) {
     const load = even.alone(served);
-    for (const { bound, held, stander, variant } of ways) {
+    for (const { bound, share, held, stander, variant } of ways) {
       if (!holdsAlone && bound === 'screws-loose') continue;
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
@@ -49,7 +49,7 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
       const stays = field(together(own, load, serving?.sustained ?? 0));
       const all = field(even.all(served));
       if (alone === null || stays === null || all === null) continue;
-      const where = { side, bound, share: 1, served, people: [], ...(variant !== undefined && { variant }) };
+      const where = { side, bound, share, served, people: [], ...(variant !== undefined && { variant }) };
       edgeEffects(edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });

@@ -23,6 +23,8 @@ export interface Worst extends Effect, Case {
   readonly share: number;
   /** In which other way than on its bound the top stood then. */
   readonly variant?: VariantName;
+  /** Of a movement: what bending alone is of it, and what share shear adds to that. */
+  readonly sheared?: { readonly bent_m: number; readonly share: number };
 }
 
 /** A top on which one case after another is tried, and the worst of every effect kept. */

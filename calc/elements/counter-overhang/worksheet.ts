@@ -22,16 +22,19 @@ export function worksheetOf(
   judged: readonly Judged[],
   meshError: number | null,
 ): Section[] {
+  const { top } = overhang;
   return [
     section('given', 'Given', { statements: givenStatements(overhang) }),
     materialSection(overhang),
     section('section', 'The top as a plate', {
-      steps: overhang.top.wood.steps,
+      steps: top.wood.steps,
       notes: [
         'A thin plate with different stiffness along and across the grain, solved by conforming rectangles; one Poisson ratio only, since the printed pairs do not agree.',
-        'A thin plate leaves shear out: of a maple top 1-1/2 in thick a shell with shear moves up to a tenth more, and its screws are asked for less.',
-        ...(overhang.top.wood.sheets > 1
-          ? [`The lines above are of one sheet; the top has ${overhang.top.wood.sheets} of them, not glued.`]
+        top.wood.shear === null
+          ? 'A thin plate leaves shear out: that of a panel is inside its printed stiffness.'
+          : 'A thin plate leaves shear out: how far the edges move has it added, by the work that it does (within a twentieth of what a plate with shear moves, on the tops it was tried on); stresses are left as they are, and screws, which shear asks for less.',
+        ...(top.wood.sheets > 1
+          ? [`The lines above are of one sheet; the top has ${top.wood.sheets} of them, not glued.`]
           : []),
       ],
     }),
