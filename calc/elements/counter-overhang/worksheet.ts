@@ -128,7 +128,7 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
       ...(screws === null
         ? []
         : [
-            'Where a screw pulls with all it is allowed, the stresses of the top, its pressure on the rails and its props are worked out with screws that go on holding too: what is allowed is a fifth or so of what they bear (NDS 12.2, memory), and the harder they hold, the more the top is clamped.',
+            'Where a screw pulls with all it is allowed, the stresses of the top, what its rails carry and its props are worked out with screws that go on holding too: what is allowed is a fifth or so of what they bear (NDS 12.2, memory), and the harder they hold, the more the top is clamped.',
           ]),
       ...(overhang.document.base.rail?.height === undefined
         ? []
