@@ -27,6 +27,7 @@ import { createPaperSetter } from './sheets/pdf/set-sheet.ts';
 import { sheetHead, sheetRoutes } from './routes/sheet.ts';
 import { linkActions } from './routes/sharing/links.ts';
 import { sharedRoutes } from './routes/sharing/shared.ts';
+import { showWorking } from './routes/working.ts';
 import { mount } from './visits/action.ts';
 import { guard } from './visits/door.ts';
 import { openStudy, type Study } from './check/study.ts';
@@ -115,6 +116,8 @@ export async function makeApp({
   app.get('/demo', showDemo);
   app.get('/check', showCheck(views));
   app.post('/check', collectForm, showLongCheck(views));
+  app.get('/working/:check', showWorking(views));
+  app.post('/working/:check', collectForm, showWorking(views));
   app.get('/document', sendDocument);
   app.post('/document', collectForm, sendLongDocument);
   app.post('/open', collectForm, openDocument(views));

@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import Handlebars from 'handlebars';
 import { assetPath } from './assets.ts';
+import { wholeNumbers } from './whole-numbers.ts';
 
 /** A value a template can show: words, ready answers to yes or no, and lists of them. */
 export type ViewValue = string | boolean | readonly ViewValue[] | { readonly [name: string]: ViewValue };
@@ -37,8 +38,8 @@ export function loadTemplates(folder: string): Templates {
   const layout = pick(layouts, 'page');
   const icon = assetPath('icon.svg');
   const templates: Templates = {
-    page: (name, model) => layout({ ...model, icon, content: pick(pages, name)(model) }),
-    partial: (name, model) => pick(compiledPartials, name)(model),
+    page: (name, model) => wholeNumbers(layout({ ...model, icon, content: pick(pages, name)(model) })),
+    partial: (name, model) => wholeNumbers(pick(compiledPartials, name)(model)),
   };
   return Object.freeze(templates);
 }

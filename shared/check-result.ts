@@ -254,6 +254,8 @@ export interface Reach {
 export interface PropsAnswer {
   /** Whether it does not hold with nothing under it. */
   readonly wanted: boolean;
+  /** Whether it holds as it is, with the props that are there. */
+  readonly holds: boolean;
   /** Of each kind the fewest that make it hold. */
   readonly proposals: readonly Remedy<OverhangRemedyKind>[];
   /** Of each kind that comes to nothing the most that was tried, and the check in its way. */
@@ -273,7 +275,7 @@ interface ResultBase {
   readonly governing: string;
   readonly checks: readonly Check[];
   readonly fixings: readonly FixingResult[];
-  /** Ways out where a check does not hold or is close; the best first. Empty elsewhere. */
+  /** Ways out where a check does not hold or can't be vouched for; to more margin where all hold and one is close. The best first. */
   readonly remedies: readonly Remedy[];
   readonly assumptions: readonly string[];
   readonly warnings: readonly string[];

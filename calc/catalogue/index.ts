@@ -12,3 +12,4 @@ export { searchBoards } from './search.ts';
 export { findSpecies, notSure, sourceOf, species, woodKinds } from './species.ts';
 export { findThing, things } from './things.ts';
 export type * from './types.ts';
+export { notSureStandsIn } from './not-sure-stands-in.ts';

@@ -22,11 +22,11 @@ function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[
     const used =
       governing.ratio === null
         ? `${governing.title}: nothing there resists it, ${governing.where}.`
-        : `${governing.title}: ${showUsed(governing.ratio)} of what is allowed, ${governing.where}.`;
+        : `${governing.title}: ${usedWords(governing)}, ${governing.where}.${limitWords(governing)}`;
     return `${used}${more}`;
   }
   if (verdict === 'holds')
-    return `Most is asked of this: ${title}, ${showUsed(governing.ratio ?? 0)} of what is allowed, ${governing.where}.`;
+    return `Most is asked of this: ${title}, ${usedWords(governing)}, ${governing.where}.${limitWords(governing)}`;
   const rest = checks.filter((check) => check.outcome === 'holds');
   const open = checks.length - rest.length - 1;
   const most = rest.reduce<Check | undefined>(
@@ -41,4 +41,22 @@ function whatGoverns(verdict: Outcome, governing: Check, checks: readonly Check[
       ? ''
       : ` The other checks hold; the nearest to its limit is ${lowerFirst(most.title)}, at ${showUsed(most.ratio ?? 0)}.`;
   return `It turns on one thing: ${title}.${why}${more}${others}`;
+}
+
+/** How much is used; of a movement the movement and its limit too, since a share of very little tells nothing by itself. */
+function usedWords(governing: Check): string {
+  const { ratio, demand, capacity } = governing;
+  const used = showUsed(ratio ?? 0);
+  return isMovement(governing) && demand !== null && capacity !== null
+    ? `${used} of what is allowed, ${demand.shown} where ${capacity.shown} may be`
+    : `${used} of what is allowed`;
+}
+
+/** What the limit of a movement goes by, where that has to be said. */
+function limitWords(governing: Check): string {
+  return isMovement(governing) && governing.note !== '' ? ` ${governing.note}` : '';
+}
+
+function isMovement({ id }: Check): boolean {
+  return id.startsWith('deflection-');
 }

@@ -19,7 +19,7 @@ export interface Sorted {
 
 /** Sorts out what is always there, what surely helps on `[from, to]`, what surely doesn't, and what changes. */
 export function sortedSum(always: Polynomial, free: readonly Polynomial[], from: number, to: number): Sorted {
-  const base = Array.from(always);
+  const base = always.slice();
   const turning: Polynomial[] = [];
   let most = 0;
   for (const polynomial of free) {
@@ -38,7 +38,7 @@ export function sortedSum(always: Polynomial, free: readonly Polynomial[], from:
  * Wherever one of them helps it is left out; between the places where that changes, the sum is one polynomial and its
  * turning points are found exactly.
  *
- * @param floor a value that must be beaten: where the sum certainly can't, the answer is −Infinity
+ * @param floor a value that must be beaten: where the sum certainly can't, the answer is some value that does not either
  */
 export function largestSum(
   always: Polynomial,
@@ -50,16 +50,17 @@ export function largestSum(
   const { base, turning, most } = sortedSum(always, free, from, to);
   if (floor > -Infinity && most + boundsOf(base, from, to).most <= floor)
     return { at: from, value: -Infinity };
-  if (turning.length === 0) return largest(base, from, to);
-  const cuts = turning.flatMap((polynomial) => rootsBetween(polynomial, from, to));
-  cuts.sort((a, b) => a - b);
+  if (turning.length === 0) return largest(base, from, to, floor);
+  const cuts: number[] = [];
+  for (const polynomial of turning) cuts.push(...rootsBetween(polynomial, from, to));
+  cuts.sort((a, b) => a - b).push(to);
   let best: Extreme = { at: from, value: -Infinity };
   let left = from;
-  for (const right of [...cuts, to]) {
+  for (const right of cuts) {
     const middle = (left + right) / 2;
-    const sum = Array.from(base);
+    const sum = base.slice();
     for (const polynomial of turning) if (valueAt(polynomial, middle) > 0) addScaled(sum, polynomial, 1);
-    const peak = largest(sum, left, right);
+    const peak = largest(sum, left, right, Math.max(best.value, floor));
     if (peak.value > best.value) best = peak;
     left = right;
   }

@@ -7,6 +7,7 @@ import {
   largest,
   product,
   reversed,
+  scaled,
   valueAt,
   type Extreme,
   type Polynomial,
@@ -86,11 +87,7 @@ export class MovingLoad {
         const near = (isLeft ? scales[0] : scales[1]) ?? scales[0] ?? [0];
         const width = bay.to_m - bay.from_m;
         const up = largest(near, 0, width);
-        const down = largest(
-          Array.from(near, (coefficient) => -coefficient),
-          0,
-          width,
-        );
+        const down = largest(scaled(near, -1), 0, width);
         if (up.value > most.value) most = { at: bay.from_m + up.at, value: up.value };
         if (down.value > least.value) least = { at: bay.from_m + down.at, value: down.value };
       });
@@ -108,8 +105,7 @@ export class MovingLoad {
   worstStand(x: number, sense: 1 | -1, where: 'anywhere' | 'own-bay'): Extreme {
     let worst: Extreme = { at: this.bay.from_m + x, value: 0 };
     const consider = (polynomial: Polynomial, from: number, to: number, start: number): void => {
-      if (boundsOf(polynomial, from, to).most <= worst.value) return;
-      const peak = largest(polynomial, from, to);
+      const peak = largest(polynomial, from, to, worst.value);
       if (peak.value > worst.value) worst = { at: start + peak.at, value: peak.value };
     };
     this.#influence.forEach((line, index) => {
@@ -219,7 +215,7 @@ function simpleSide(L: number, other: number, EI: number, GA: number): number[] 
 
 function sunk({ supports }: Beam, line: BayInfluence, i: number): number[] {
   const stiffness = supports[i]?.stiffness_Npm ?? Infinity;
-  return Array.from(line.reactions[i] ?? [0], (coefficient) => coefficient / stiffness);
+  return scaled(line.reactions[i] ?? [0], 1 / stiffness);
 }
 
 /** Turn of the right overhang at its root, down outward, as a cubic of where a unit load stands in the line's bay. */

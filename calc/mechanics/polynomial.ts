@@ -1,5 +1,5 @@
 /** Coefficients of a polynomial, constant first. */
-export type Polynomial = ArrayLike<number>;
+export type Polynomial = readonly number[];
 
 /** Value of a polynomial at `t`. */
 export function valueAt(polynomial: Polynomial, t: number): number {
@@ -8,10 +8,17 @@ export function valueAt(polynomial: Polynomial, t: number): number {
   return value;
 }
 
+/** Its degree, zeros at its end left out. */
+function degreeOf(polynomial: Polynomial): number {
+  let degree = polynomial.length - 1;
+  while (degree > 0 && polynomial[degree] === 0) degree -= 1;
+  return degree;
+}
+
 /** The derivative of a polynomial. */
 function derivative(polynomial: Polynomial): number[] {
-  const result: number[] = [];
-  for (let power = 1; power < polynomial.length; power++) result.push(power * (polynomial[power] ?? 0));
+  const result = polynomial.slice(1);
+  for (let power = 1; power < result.length; power++) result[power] = (power + 1) * (result[power] ?? 0);
   return result;
 }
 
@@ -20,6 +27,11 @@ export function addScaled(target: number[], other: Polynomial, factor: number): 
   for (let power = 0; power < other.length; power++) {
     target[power] = (target[power] ?? 0) + factor * (other[power] ?? 0);
   }
+}
+
+/** `factor` × a polynomial. */
+export function scaled(polynomial: Polynomial, factor: number): number[] {
+  return polynomial.map((coefficient) => coefficient * factor);
 }
 
 /** The product of two polynomials. */
@@ -33,7 +45,7 @@ export function product(a: Polynomial, b: Polynomial): number[] {
 
 /** A polynomial of s written in t, where s = t + offset. */
 export function shifted(polynomial: Polynomial, offset: number): number[] {
-  const result = Array.from(polynomial);
+  const result = polynomial.slice();
   if (offset === 0) return result;
   const degree = result.length - 1;
   for (let i = 0; i < degree; i++) {
@@ -53,6 +65,8 @@ export function reversed(polynomial: Polynomial, length: number): number[] {
 export interface Bounds {
   readonly least: number;
   readonly most: number;
+  /** How often it changes its sign there, or more by an even number; Infinity where that is not counted. */
+  readonly changes: number;
 }
 
 /** `binomial[i][k] / binomial[n][k]` for every degree up to 6: power basis to Bernstein basis. */
@@ -68,7 +82,10 @@ function choose(n: number, k: number): number {
   return result;
 }
 
-/** Bounds from the Bernstein coefficients: a polynomial never leaves their range. */
+/**
+ * Bounds from the Bernstein coefficients: a polynomial never leaves their range, and changes its sign no more often than they do,
+ * or less by an even number (Descartes' rule of signs).
+ */
 export function boundsOf(polynomial: Polynomial, from: number, to: number): Bounds {
   if (polynomial.length > 5) return boundsOfAny(polynomial, from, to);
   const h = to - from;
@@ -94,43 +111,65 @@ export function boundsOf(polynomial: Polynomial, from: number, to: number): Boun
   return {
     least: Math.min(a, first, second, third, end),
     most: Math.max(a, first, second, third, end),
+    changes: signChanges(a, first, second, third, end),
   };
 }
 
+/** How often numbers change their sign from one to the next; one that is 0 is passed over. */
+function signChanges(a: number, b: number, c: number, d: number, e: number): number {
+  const second = b === 0 ? a : b;
+  const third = c === 0 ? second : c;
+  const fourth = d === 0 ? third : d;
+  const fifth = e === 0 ? fourth : e;
+  return (
+    Number(differInSign(a, second)) +
+    Number(differInSign(second, third)) +
+    Number(differInSign(third, fourth)) +
+    Number(differInSign(fourth, fifth))
+  );
+}
+
+function differInSign(one: number, other: number): boolean {
+  return (one < 0 && other > 0) || (one > 0 && other < 0);
+}
+
 function boundsOfAny(polynomial: Polynomial, from: number, to: number): Bounds {
-  const scaled = shifted(polynomial, from);
+  const here = shifted(polynomial, from);
   const width = to - from;
   let power = 1;
-  for (let k = 1; k < scaled.length; k++) {
+  for (let k = 1; k < here.length; k++) {
     power *= width;
-    scaled[k] = (scaled[k] ?? 0) * power;
+    here[k] = (here[k] ?? 0) * power;
   }
   let [least, most] = [Infinity, -Infinity];
-  for (const row of toBernstein[scaled.length - 1] ?? []) {
-    const value = row.reduce((sum, weight, k) => sum + weight * (scaled[k] ?? 0), 0);
+  for (const row of toBernstein[here.length - 1] ?? []) {
+    const value = row.reduce((sum, weight, k) => sum + weight * (here[k] ?? 0), 0);
     least = Math.min(least, value);
     most = Math.max(most, value);
   }
-  return { least, most };
+  return { least, most, changes: Infinity };
 }
 
 /**
- * Where a polynomial changes sign inside `(from, to)`, in order. Between the turning points the polynomial is monotone,
- * so each change of sign is bracketed and found to the last digit.
+ * Where a polynomial changes sign inside `(from, to)`, in order. Where that may be more than once, it is followed between its
+ * turning points, where it is monotone, so that each change of sign is bracketed and found to the last digit.
  */
 export function rootsBetween(polynomial: Polynomial, from: number, to: number): number[] {
-  if (!(to > from) || polynomial.length < 2) return [];
-  if (polynomial.length === 2) return linearRoot(polynomial, from, to);
-  if (polynomial.length === 3 && polynomial[2] !== 0) return quadraticRoots(polynomial, from, to);
-  const { least, most } = boundsOf(polynomial, from, to);
+  const degree = degreeOf(polynomial);
+  if (!(to > from) || degree < 1) return [];
+  if (degree === 1) return linearRoot(polynomial, from, to);
+  if (degree === 2) return quadraticRoots(polynomial, from, to);
+  const { least, most, changes } = boundsOf(polynomial, from, to);
   if (least >= 0 || most <= 0) return [];
-  const turning = rootsBetween(derivative(polynomial), from, to);
+  const atFrom = valueAt(polynomial, from);
+  const atTo = valueAt(polynomial, to);
+  if (changes === 1 && differInSign(atFrom, atTo)) return [bracketedRoot(polynomial, from, to, atFrom, atTo)];
   const roots: number[] = [];
   let left = from;
-  let leftValue = valueAt(polynomial, left);
-  for (const right of [...turning, to]) {
+  let leftValue = atFrom;
+  for (const right of [...rootsBetween(derivative(polynomial), from, to), to]) {
     const rightValue = valueAt(polynomial, right);
-    if ((leftValue < 0 && rightValue > 0) || (leftValue > 0 && rightValue < 0)) {
+    if (differInSign(leftValue, rightValue)) {
       roots.push(bracketedRoot(polynomial, left, right, leftValue, rightValue));
     } else if (rightValue === 0 && right < to) {
       roots.push(right);
@@ -149,15 +188,18 @@ function linearRoot(polynomial: Polynomial, from: number, to: number): number[] 
 
 /** Where a quadratic changes sign; the root that would cancel comes from the product of the two. */
 function quadraticRoots(polynomial: Polynomial, from: number, to: number): number[] {
-  const [c = 0, b = 0, a = 0] = [polynomial[0], polynomial[1], polynomial[2]];
+  const c = polynomial[0] ?? 0;
+  const b = polynomial[1] ?? 0;
+  const a = polynomial[2] ?? 0;
   const discriminant = b * b - 4 * a * c;
   if (discriminant <= 0) return [];
-  const q = -(b + Math.sign(b || 1) * Math.sqrt(discriminant)) / 2;
-  const [one, other] = [q / a, c / q];
-  const inside = (root: number): boolean => root > from && root < to;
-  const [low, high] = one < other ? [one, other] : [other, one];
-  if (inside(low)) return inside(high) ? [low, high] : [low];
-  return inside(high) ? [high] : [];
+  const q = -(b + (b < 0 ? -1 : 1) * Math.sqrt(discriminant)) / 2;
+  const low = Math.min(q / a, c / q);
+  const high = Math.max(q / a, c / q);
+  const isLow = low > from && low < to;
+  const isHigh = high > from && high < to;
+  if (isLow) return isHigh ? [low, high] : [low];
+  return isHigh ? [high] : [];
 }
 
 /** Illinois' variant of false position: safe as bisection, fast as the secant. */
@@ -168,8 +210,10 @@ function bracketedRoot(
   atFrom: number,
   atTo: number,
 ): number {
-  let [a, b] = [from, to];
-  let [fa, fb] = [atFrom, atTo];
+  let a = from;
+  let b = to;
+  let fa = atFrom;
+  let fb = atTo;
   for (let step = 0; step < 200; step++) {
     const secant = (fa * b - fb * a) / (fa - fb);
     const c = secant > Math.min(a, b) && secant < Math.max(a, b) ? secant : (a + b) / 2;
@@ -195,8 +239,12 @@ export interface Extreme {
   readonly value: number;
 }
 
-/** The largest value of a polynomial on `[from, to]`, at an end or at a turning point. */
-export function largest(polynomial: Polynomial, from: number, to: number): Extreme {
+/**
+ * The largest value of a polynomial on `[from, to]`, at an end or at a turning point.
+ *
+ * @param floor a value that must be beaten: where that is certainly not done, the larger end stands for it
+ */
+export function largest(polynomial: Polynomial, from: number, to: number, floor = -Infinity): Extreme {
   let at = from;
   let value = valueAt(polynomial, from);
   const atEnd = valueAt(polynomial, to);
@@ -204,7 +252,7 @@ export function largest(polynomial: Polynomial, from: number, to: number): Extre
     at = to;
     value = atEnd;
   }
-  if (polynomial.length > 2 && boundsOf(polynomial, from, to).most > value) {
+  if (polynomial.length > 2 && boundsOf(polynomial, from, to).most > Math.max(value, floor)) {
     for (const turn of rootsBetween(derivative(polynomial), from, to)) {
       const there = valueAt(polynomial, turn);
       if (there > value) {

@@ -92,6 +92,7 @@ export const spanFraction = formula({
   source: {
     document: 'the limit that is set',
     edition: '',
-    clause: 'a share of the span, of twice the length on an overhang (IBC Table 1604.3, footnote i)',
+    clause:
+      'a share of the span; on an overhang of twice its length, by the rule of IBC Table 1604.3, footnote i',
   },
 });

@@ -128,7 +128,7 @@ export function openStudy(): Study {
       return standingOf(withAnswer(form, answerOf(form.reading.document, known)));
     },
     async page(page, signal) {
-      const known = page.page === 'check' ? await lengthy(page.form.reading.document, { signal }) : null;
+      const known = 'form' in page ? await lengthy(page.form.reading.document, { signal }) : null;
       const { html, hasAnswer } = await ask('quick', { study: 'page', page, known }, signal);
       return { html: Buffer.from(html.buffer, html.byteOffset, html.byteLength), hasAnswer };
     },

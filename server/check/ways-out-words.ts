@@ -10,9 +10,16 @@ const noneFound: Readonly<Record<CheckResult['element'], string>> = {
   'wall-fixing': 'None was looked for: changes are tried of shelves and counter overhangs alone.',
 };
 
-/** What is offered: changes that are enough, some that only help, or none; empty where none is wanted. */
+/** Over what is offered: a way out is one of something that fails or can't be said. */
+export function waysOutTitle({ verdict }: Answered): string {
+  return verdict === 'holds' ? 'For more margin' : 'Ways out';
+}
+
+/** What is offered: margin where all holds, else changes that are enough, some that only help, or none; empty where none is wanted. */
 export function waysOutLead({ element, verdict, remedies }: Answered): string {
   if (remedies.length === 0) return verdict === 'holds' ? '' : noneFound[element];
+  if (verdict === 'holds')
+    return 'All holds as it is, and nothing has to be changed. Each of these by itself leaves more margin; smallest change first, and every one was checked like this one.';
   if (remedies.every((remedy) => remedy.verdict !== 'holds'))
     return 'No change that was tried is enough. These help, each by itself; they were checked like this one.';
   return 'Each by itself, smallest change first; every one was checked like this one.';

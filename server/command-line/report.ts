@@ -1,7 +1,7 @@
 import type { Check, CheckResult, FieldError, Outcome, Remedy } from '../../shared/check-result.ts';
 import { caution } from '../../shared/cautions.ts';
 import { showUsed } from '../../shared/quantity/index.ts';
-import { inOrder, waysOutLead } from '../check/ways-out-words.ts';
+import { inOrder, waysOutLead, waysOutTitle } from '../check/ways-out-words.ts';
 import { textTable } from './text-table.ts';
 
 const words: Readonly<Record<Outcome, string>> = {
@@ -65,7 +65,7 @@ function row(check: Check): string[] {
 function waysOut(result: CheckResult): string[] {
   const lead = waysOutLead(result);
   const changes = list(lead, inOrder(result.remedies).map(wayOut)).slice(1);
-  return lead === '' ? [] : ['', 'Ways out', ...(changes.length === 0 ? [lead] : changes)];
+  return lead === '' ? [] : ['', waysOutTitle(result), ...(changes.length === 0 ? [lead] : changes)];
 }
 
 /** A change, and what comes of it. */

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../shared/quantity/index.ts';
 import { patternOf } from './alternatives.ts';
+import { carryWeight } from './carry-weight.ts';
 import { elementOf, type Element } from './elements.ts';
 import { anyWritten, rowsOf, written, type Texts } from './texts.ts';
 
@@ -109,6 +110,7 @@ export function withStarts(texts: Texts): Map<string, string> {
     if (by === 'first') fillOption(filled, group, 'first', 'spacing');
     if (by === 'at') fillOption(filled, group, 'at');
     if (by === 'things') fillIn(`${patternOf(group)}.things`, `${group}.things`);
+    if (patternOf(group) === 'loads.*') carryWeight(filled, group, written(texts, `${name}.was`), by);
     if (by === 'box') fillIn('board.box', 'board.box');
     if (by === 'layers') fillLayers(filled);
   }

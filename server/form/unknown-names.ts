@@ -18,6 +18,7 @@ function isKnown(shape: Shape, path: readonly string[]): boolean {
   const [here, ...rest] = path;
   if (here === undefined) return !['group', 'list', 'tuple', 'either', 'variants'].includes(shape.is);
   if ((here === 'by' || here === 'was') && rest.length === 0) return true;
+  if (here === 'by' && rest.join('.') === 'was') return true;
   if (shape.is === 'group') return inGroup(shape, here, rest);
   if (shape.is === 'list') return /^\d{1,3}$/.test(here) && isKnown(shape.item, rest);
   if (shape.is === 'tuple') {

@@ -6,6 +6,7 @@ import type { AskedSheet } from '../sheets/sheet-of.ts';
 import type { Templates } from '../templates.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { checkPage, type CheckPlace } from '../view-models/check-page.ts';
+import { workingView, type Opened } from '../view-models/checks.ts';
 import { installerModel, type InstallerModel } from '../view-models/installer.ts';
 import type { SheetHead } from '../view-models/sheet-head.ts';
 import { installerPage, sheetPage } from '../view-models/sheet-page.ts';
@@ -25,8 +26,16 @@ export type PageOrder =
       readonly page: 'check';
       readonly form: SentForm;
       readonly region: Region;
+      /** Not given: all. */
+      readonly opened?: Opened;
       /** Not given: its own address alone. */
       readonly place?: CheckPlace;
+    }
+  | {
+      /** The lines of working of one check of it. */
+      readonly page: 'working';
+      readonly form: SentForm;
+      readonly check: string;
     }
   | {
       readonly page: 'sheet';
@@ -65,17 +74,17 @@ interface PageText {
  */
 export function makePage(order: PageOrder, known: CheckResult | null, views: Views): PageText {
   if (order.page === 'check') return checkPageOf(order, known, views);
+  if (order.page === 'working') return workingOf(order, known, views);
   return { html: sheetOf(order, views), hasAnswer: true };
 }
 
 function checkPageOf(
-  { form, region, place }: Extract<PageOrder, { readonly page: 'check' }>,
+  { form, region, opened, place }: Extract<PageOrder, { readonly page: 'check' }>,
   known: CheckResult | null,
   { templates, typesetter }: Views,
 ): PageText {
-  const state: CheckState =
-    known === null ? rememberedInPlace(form) : withAnswer(form, answerOf(form.reading.document, known));
-  const page = checkPage(state, typesetter, place);
+  const state = stateOf(form, known);
+  const page = checkPage(state, typesetter, place, opened);
   const html = {
     page: () => templates.page('check', page),
     work: () => templates.partial('work', page),
@@ -84,8 +93,25 @@ function checkPageOf(
   return { html, hasAnswer: state.answer.ok };
 }
 
+function workingOf(
+  { form, check }: Extract<PageOrder, { readonly page: 'working' }>,
+  known: CheckResult | null,
+  { templates, typesetter }: Views,
+): PageText {
+  const { answer } = stateOf(form, known);
+  const working = answer.ok ? workingView(check, answer.result, typesetter) : [];
+  return {
+    html: templates.partial('working-later', { working, isNone: working.length === 0 }),
+    hasAnswer: answer.ok,
+  };
+}
+
+function stateOf(form: SentForm, known: CheckResult | null): CheckState {
+  return known === null ? rememberedInPlace(form) : withAnswer(form, answerOf(form.reading.document, known));
+}
+
 function sheetOf(
-  order: Exclude<PageOrder, { readonly page: 'check' }>,
+  order: Exclude<PageOrder, { readonly page: 'check' | 'working' }>,
   { templates, typesetter }: Views,
 ): string {
   switch (order.page) {

@@ -5,7 +5,7 @@ import { fieldBehind, type Element } from '../form/index.ts';
 import { caution, cautions } from '../../shared/cautions.ts';
 import type { FieldError } from '../../shared/check-result.ts';
 import type { Typesetter } from '../typeset/index.ts';
-import { checkViews, type CheckView } from './checks.ts';
+import { checkViews, type CheckView, type Opened } from './checks.ts';
 import type { CheckForm } from './form/index.ts';
 import { cautionInShort, outcomeWords, summaryAfterWord, type OutcomeWords } from './verdict.ts';
 import type { DrawingView } from './drawing-views.ts';
@@ -108,7 +108,12 @@ const pictureWords: Readonly<
 };
 
 /** The answer to a check as it is shown, whether there is a result or only errors. */
-export function answerView(state: CheckState, form: CheckForm, typesetter: Typesetter): AnswerView {
+export function answerView(
+  state: CheckState,
+  form: CheckForm,
+  typesetter: Typesetter,
+  opened: Opened,
+): AnswerView {
   const { answer } = state;
   const shared = { links: linksView(state), notes: form.notes };
   if (!answer.ok) {
@@ -133,7 +138,7 @@ export function answerView(state: CheckState, form: CheckForm, typesetter: Types
   }
   const { result, document } = answer;
   const pictures = picturesOf(answer);
-  const checks = checkViews(result, typesetter);
+  const checks = checkViews(result, typesetter, opened);
   const most = checks.find(({ hasRatio }) => hasRatio);
   const mostUsed = most === undefined ? '' : `${most.used} ${most.title}`;
   const outcome = outcomeWords(result.verdict);

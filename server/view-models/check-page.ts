@@ -1,6 +1,7 @@
 import type { CheckState } from '../check/check-state.ts';
 import type { Typesetter } from '../typeset/index.ts';
 import { answerView, type AnswerView } from './answer.ts';
+import type { Opened } from './checks.ts';
 import type { IssuedList } from './issued/issued-rows.ts';
 import { checkForm, type CheckForm } from './form/index.ts';
 import { pageFrame, type PageFrame } from './page.ts';
@@ -72,6 +73,7 @@ export function checkPage(
   state: CheckState,
   typesetter: Typesetter,
   place: CheckPlace = ownAddress,
+  opened: Opened = 'all',
 ): CheckPage {
   const { texts, reading, answer, at } = state;
   const form = checkForm({
@@ -82,7 +84,7 @@ export function checkPage(
     sound: answer.ok ? answer.document : answer.sound,
   });
   const { labels: _, ...shown } = form;
-  const answered = answerView(state, form, typesetter);
+  const answered = answerView(state, form, typesetter, opened);
   const links = { ...answered.links, canKeep: answered.links.canKeep && !place.isKept };
   return {
     ...pageFrame(form.heading),

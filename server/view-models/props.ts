@@ -11,6 +11,8 @@ export interface PropsView {
   readonly proposals: readonly (OutcomeWords &
     WayOn & { readonly what: string; readonly governing: string })[];
   readonly hasProposals: boolean;
+  /** What the proposals are, beside what is there. */
+  readonly lead: string;
   /** Kinds of which nothing is enough. */
   readonly notEnough: readonly (OutcomeWords & { readonly what: string; readonly why: string })[];
   readonly hasNotEnough: boolean;
@@ -22,7 +24,7 @@ export interface PropsView {
 /** What a counter wants under it. */
 export function propsView(
   state: CheckState,
-  { proposals, notEnough, reason, unaided }: PropsAnswer,
+  { holds, proposals, notEnough, reason, unaided }: PropsAnswer,
 ): PropsView {
   return {
     proposals: inOrder(proposals).map(({ what, document, verdict, governing }) => ({
@@ -32,6 +34,9 @@ export function propsView(
       governing: outcomeOf(verdict, governing),
     })),
     hasProposals: proposals.length > 0,
+    lead: holds
+      ? 'It holds on the props that are there, and nothing has to be changed. These would do in their place.'
+      : '',
     notEnough: notEnough.map(({ what, verdict, governing }) => ({
       ...outcomeWords(verdict),
       what,

@@ -67,6 +67,8 @@ export interface SheetModel {
   })[];
   readonly provenanceNumber: string;
   readonly summaryNumber: string;
+  /** Whether it ends with a summary: where the calculation has none, that would only say the first page again. */
+  readonly hasSummary: boolean;
   readonly summaryTables: readonly SheetTable[];
   readonly cautions: readonly string[];
 }
@@ -136,6 +138,7 @@ export function sheetModel(
     })),
     provenanceNumber: String(count + 2),
     summaryNumber: String(count + 3),
+    hasSummary: result.worksheet.sections.some(({ id }) => id === 'summary'),
     summaryTables: result.worksheet.sections
       .filter(({ id }) => id === 'summary')
       .flatMap(({ tables }) => tables.map((table) => sheetTable(table, typesetter))),

@@ -1,5 +1,5 @@
 import type { CheckResult, Governing, Outcome } from '../../shared/check-result.ts';
-import { inOrder, waysOutLead } from '../check/ways-out-words.ts';
+import { inOrder, waysOutLead, waysOutTitle } from '../check/ways-out-words.ts';
 import type { CheckState } from '../check/check-state.ts';
 import { percent } from './checks.ts';
 import { cautionInShort, outcomeWords, type OutcomeWords } from './verdict.ts';
@@ -14,7 +14,8 @@ interface WayOutView extends OutcomeWords, WayOn {
 export interface WaysOutView {
   /** Whether there is something to say of them, be it that there are none. */
   readonly hasWaysOut: boolean;
-  /** What is offered: changes that are enough, only some that help, or none. */
+  readonly waysOutTitle: string;
+  /** What is offered: margin, changes that are enough, only some that help, or none. */
   readonly lead: string;
   readonly hasChanges: boolean;
   readonly cautionInShort: string;
@@ -26,6 +27,7 @@ export function waysOutView(result: CheckResult, state: CheckState): WaysOutView
   const lead = waysOutLead(result);
   return {
     hasWaysOut: lead !== '',
+    waysOutTitle: waysOutTitle(result),
     lead,
     hasChanges: result.remedies.length > 0,
     cautionInShort,

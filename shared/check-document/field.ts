@@ -22,8 +22,14 @@ interface Range {
  * @param kind what it is a quantity of
  * @param range the smallest and largest value taken, in SI; `above` leaves the smallest out
  * @param meaning one line for the published schema
+ * @param other what a quantity of another kind is told, where people write one
  */
-export function quantityField(kind: Kind, range: Range, meaning: string) {
+export function quantityField(
+  kind: Kind,
+  range: Range,
+  meaning: string,
+  other?: { readonly kind: Kind; readonly told: string },
+) {
   const unit = unitOfKind[kind];
   const ends = (system: UnitSystem): string =>
     `${showEnd(range.from, unit, system, 'up')} to ${showEnd(range.to, unit, system, 'down')}`;
@@ -36,7 +42,9 @@ export function quantityField(kind: Kind, range: Range, meaning: string) {
     .transform((text, context) => {
       const parsed = parseQuantity(text, kind);
       if (!parsed.ok) {
-        context.addIssue({ code: 'custom', message: parsed.message });
+        const isOther = other !== undefined && parseQuantity(text, other.kind).ok;
+        const message = isOther ? `"${text}" ${other.told} It takes ${unitAdvice[kind]}.` : parsed.message;
+        context.addIssue({ code: 'custom', message });
         return z.NEVER;
       }
       const tooLow = range.above ? parsed.value <= range.from : parsed.value < range.from;

@@ -7,7 +7,7 @@ export {
 } from './counter-overhang.ts';
 export { counterRunSchema, type CounterRunDocument, type CounterRunInput } from './counter-run.ts';
 export { shelfPaths, wallFixingPaths, type FixingPaths, type SoundFixing } from './fixing-conflicts.ts';
-export { durations, type Duration } from './load.ts';
+export { durations, loadsSchema, type Duration } from './load.ts';
 export { parseLimit, type Limit } from './limit.ts';
 export {
   readDocument,

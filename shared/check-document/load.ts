@@ -64,7 +64,10 @@ const things = listField(
 const lineLoad = z.strictObject({
   ...common,
   kind: z.literal('line'),
-  amount: quantityField('line-load', { from: 0, to: 50_000 }, 'Load for each length of board').optional(),
+  amount: quantityField('line-load', { from: 0, to: 50_000 }, 'Load for each length of board', {
+    kind: 'force',
+    told: 'is a weight in all, not one for each length: say so under “Its weight” (in a document, "total").',
+  }).optional(),
   total: quantityField(
     'force',
     { from: 0, to: 50_000 },

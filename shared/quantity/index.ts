@@ -10,7 +10,7 @@ export {
   significant,
   type Quantity,
 } from './show.ts';
-export { writeLength, writeLoadDown } from './write.ts';
+export { writeLength, writeLoadDown, writeLoadUp } from './write.ts';
 export {
   unitAdvice,
   unitAdviceMetric,

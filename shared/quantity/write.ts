@@ -25,17 +25,29 @@ export function writeLength(value_m: number, system: UnitSystem): Written {
   return readBack(`${text} in`, 'length', value_m);
 }
 
+type LoadKind = 'force' | 'line-load' | 'area-load';
+
 /** A load as a document takes it, rounded down to some figures. */
-export function writeLoadDown(
+export function writeLoadDown(value: number, kind: LoadKind, system: UnitSystem, figures = 4): Written {
+  return writeLoad(value, kind, system, figures, (steps) => Math.floor(steps + 1e-9));
+}
+
+/** The same rounded up, to four figures. */
+export function writeLoadUp(value: number, kind: LoadKind, system: UnitSystem): Written {
+  return writeLoad(value, kind, system, 4, (steps) => Math.ceil(steps - 1e-9));
+}
+
+function writeLoad(
   value: number,
-  kind: 'force' | 'line-load' | 'area-load',
+  kind: LoadKind,
   system: UnitSystem,
-  figures = 4,
+  figures: number,
+  whole: (steps: number) => number,
 ): Written {
   const amount = value / sizeOf(kind, system);
   const step = amount > 0 ? 10 ** (Math.floor(Math.log10(amount)) + 1 - figures) : 1;
-  const down = Number((Math.floor(amount / step + 1e-9) * step).toPrecision(figures));
-  return readBack(`${plain(down)} ${units[system][kind]}`, kind, value);
+  const rounded = Number((whole(amount / step) * step).toPrecision(figures));
+  return readBack(`${plain(rounded)} ${units[system][kind]}`, kind, value);
 }
 
 function sizeOf(kind: keyof (typeof units)['metric'], system: UnitSystem): number {

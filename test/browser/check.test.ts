@@ -62,6 +62,31 @@ describeInBrowser('the check page in a browser', ({ visit, home, forgiveComplain
     expect(page.url()).toContain('loads.0.amount=60+lbf/ft');
   });
 
+  it('fetches the lines of working of a check as it is opened, and sends them along while it is', async () => {
+    const page = await visit(shelfAddress);
+    const lines = (id: string) => page.locator(`[id="check:${id}"] .steps > li`);
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(new URL(request.url()).pathname));
+    const change = (amount: string) =>
+      answered(page, async () => {
+        await field(page, 'loads.0.amount').fill(amount);
+        await field(page, 'loads.0.amount').press('Tab');
+      });
+    const onPage = await lines('bending').count();
+    expect(onPage).toBeGreaterThan(0);
+    await change('21 lbf/ft');
+    await eventually(() => lines('bending').count()).toBe(0);
+    await page.locator('[id="check:bending"] > summary').click();
+    await eventually(() => lines('bending').count()).toBe(onPage);
+    expect(asked.filter((path) => path.startsWith('/working/'))).toEqual(['/working/bending']);
+    const before = await lines('bending').allInnerTexts();
+    await change('42 lbf/ft');
+    await eventually(() => lines('bending').allInnerTexts()).not.toEqual(before);
+    expect(await lines('bending').count()).toBe(onPage);
+    expect(await lines('shear').count()).toBe(0);
+    expect(asked.filter((path) => path.startsWith('/working/'))).toEqual(['/working/bending']);
+  });
+
   it('says what was understood once the field is left, and keeps the text', async () => {
     const page = await visit(shelfAddress);
     const length = field(page, 'board.length');

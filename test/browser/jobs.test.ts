@@ -69,6 +69,32 @@ describeInBrowser('the pages of jobs in a browser', ({ visit, home }) => {
     expect(await page.locator('[name="loads.3.amount"]').count()).toBe(1);
   });
 
+  it('a check that is left and come back to shows what was kept, in its choices too', async () => {
+    const page = await visit(check);
+    const duration = page.locator('[name="loads.0.duration"]');
+    const depth = page.locator('[name="board.depth"]');
+    const change = async (words: string, chosen: string): Promise<void> => {
+      const base = Number(await page.locator('[name="save.base"]').inputValue());
+      await depth.fill(words);
+      await page.locator(`[name="save.base"][value="${base + 1}"]`).waitFor({ state: 'attached' });
+      await duration.selectOption(chosen);
+      await page.locator(`[name="save.base"][value="${base + 2}"]`).waitFor({ state: 'attached' });
+    };
+    await change('9 in', 'ten-years');
+    await page.goto(`${home()}${check}/history`);
+    await page.goto(home() + check);
+    await change('8 in', 'two-months');
+    await page.goBack();
+    await page.goBack();
+    await page.locator('#verdict').waitFor();
+    expect([await depth.inputValue(), await duration.inputValue()]).toEqual(['8 in', 'two-months']);
+    await page.goForward();
+    await page.goForward();
+    await page.locator('#verdict').waitFor();
+    expect([await depth.inputValue(), await duration.inputValue()]).toEqual(['8 in', 'two-months']);
+    expect(await page.locator('h1').count()).toBe(1);
+  });
+
   it('of two windows on one check, the second is told and can save over or give way', async () => {
     const [first, second] = [await visit(check), await visit(check)];
     await first.locator('[name="board.length"]').fill('93 in');

@@ -88,6 +88,48 @@ describe('the pages', () => {
     for (const warning of warnings) expect(sheet.indexOf(warning)).toBeLessThan(sheet.indexOf(caution.aid));
   });
 
+  describe('and the lines of working of the checks', () => {
+    const lists = (html: string): number => html.split('aria-label="Lines of working"').length - 1;
+    const working = demoAddress.replace('/check?', '/working/bending?');
+    const withLines = check(demoCheck).checks.length;
+
+    it('are all on a page, which may be read without a script', async () => {
+      const html = await (await get(demoAddress)).text();
+      expect(lists(html)).toBe(withLines);
+      expect(html).not.toContain('/working/');
+    });
+
+    it('come with an answer that is swapped in where a check is open, and are fetched of the others', async () => {
+      const headers = { 'HX-Request': 'true', 'HX-Target': 'section#answer' };
+      const closed = await get(demoAddress, headers);
+      const html = await closed.text();
+      expect(closed.headers.get('vary')).toContain('Opened-Checks');
+      expect(lists(html)).toBe(0);
+      expect(html.split('hx-get="/working/').length - 1).toBe(withLines);
+      const opened = await get(demoAddress, { ...headers, 'Opened-Checks': 'bending,fixing' });
+      expect(lists(await opened.text())).toBe(2);
+    });
+
+    it('are those of the calculation', async () => {
+      const section = check(demoCheck).worksheet.sections.find((each) => each.check === 'bending');
+      const response = await get(working, { 'HX-Request': 'true' });
+      const text = plainText(await response.text());
+      expect(response.status).toBe(200);
+      expect(section?.steps.length).toBeGreaterThan(3);
+      for (const { caption } of section?.steps ?? []) expect(text).toContain(caption.split(/[_:]/)[0]);
+      const [address = '', body = ''] = working.split('?');
+      const posted = await fetch(served.home + address, { method: 'POST', body });
+      expect(plainText(await posted.text())).toBe(text);
+    });
+
+    it('are none of what is no check, and of a check in which something is wrong', async () => {
+      const none = await get(working.replace('bending', 'no-such-check'), { 'HX-Request': 'true' });
+      expect([none.status, await none.text()]).toEqual([200, expect.stringContaining('no lines of working')]);
+      const wrong = await get(`${working}&board.length=tall`, { 'HX-Request': 'true' });
+      expect([wrong.status, lists(await wrong.text())]).toEqual([422, 0]);
+    });
+  });
+
   it('give the demo check a short address', async () => {
     const response = await get('/demo');
     expect(response.status).toBe(303);

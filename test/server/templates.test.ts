@@ -1,10 +1,11 @@
 import { join } from 'node:path';
 import { layouts, reach } from '../../calc/index.ts';
-import { leaks } from './page-text.ts';
+import { leaks, loosened } from './page-text.ts';
 import { describe, expect, it } from 'vitest';
 import type { CheckState } from '../../server/check/check-state.ts';
 import { checkInPlace } from '../../server/check/in-place.ts';
 import { shelf } from './fixtures/shelf.ts';
+import { demoCheck } from '../../server/demo.ts';
 import { fillForm } from '../../server/form/index.ts';
 import { loadTemplates } from '../../server/templates.ts';
 import { createTypesetter } from '../../server/typeset/index.ts';
@@ -90,6 +91,20 @@ describe('every region of the check page', () => {
       'Screws in the wall',
       'Bending of the board',
     ]);
+  });
+
+  it('says of movements, and of nothing else, in the line itself how much they are and may be', () => {
+    const limits = { live: 'L/360', longTerm: 'none' };
+    const { answer } = checkPage(checkInPlace(fillForm({ ...demoCheck, limits })), typesetter);
+    const lines = answer.results.flatMap(({ checks }) => checks).filter(({ amounts }) => amounts !== '');
+    expect(lines.map(({ id }) => id)).toEqual(['check:deflection-live']);
+    // Twice the 4 in that stand out, over 360.
+    expect(lines[0]?.amounts).toMatch(/\(0\.\d+\u00a0in\); limit 1\/32\u00a0in \(0\.022\u00a0in\)$/);
+    const whole = templates.page(
+      'check',
+      checkPage(checkInPlace(fillForm({ ...demoCheck, limits })), typesetter),
+    );
+    expect(loosened(whole)).toContain(`<span class="check-amounts">${lines[0]?.amounts}</span>`);
   });
 
   it('has no two elements of one id', () => {

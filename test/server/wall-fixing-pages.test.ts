@@ -54,6 +54,13 @@ describe.each([
     expect(address).toContain('element=wall-fixing');
   });
 
+  it('says verdict and cautions once on its sheet, which has no readings to end with', async () => {
+    const html = await (await get(address.replace('/check?', '/sheet?'))).text();
+    expect(html).not.toContain('id="summary"');
+    const text = plainText(html);
+    for (const caution of cautions) expect(text.split(plainText(caution))).toHaveLength(2);
+  });
+
   it('shows form, drawing, verdict, every check, assumption and caution', async () => {
     const response = await get(address);
     const html = await response.text();

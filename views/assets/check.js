@@ -4,6 +4,7 @@
   'use strict';
   const byId = (id) => document.getElementById(id);
   const longestAddress = 48000;
+  const opened = () => [...document.querySelectorAll('details[open]')].map(({ id }) => id);
   const written = () => new URLSearchParams(new FormData(byId('form'))).toString();
 
   let cause = { name: '', typing: false };
@@ -29,6 +30,7 @@
     // Counts what a page saves in its job, so that a request that was held up can't undo a later one.
     if (byId('form').matches('[hx-post]')) ctx.request.body.set('save.turn', String(++turn));
     ctx.target = byId(formIsDue ? 'work' : 'answer');
+    ctx.request.headers['Opened-Checks'] = opened().filter((id) => id.startsWith('check:')).map((id) => id.slice(6)).join();
     ctx.request.headers['HX-Target'] = formIsDue ? 'main#work' : 'section#answer';
   });
 
@@ -95,7 +97,7 @@
 
   // What was opened stays open.
   document.addEventListener('htmx:before:swap', (event) => {
-    open = [...document.querySelectorAll('details[open]')].map(({ id }) => id);
+    open = opened();
     if (event.detail.ctx.target?.id === 'boards') open.push('more:boards');
   });
   document.addEventListener('htmx:before:settle', () => {

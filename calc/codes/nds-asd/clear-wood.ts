@@ -2,6 +2,7 @@ import {
   commonWordSaid,
   findSpecies,
   notSure,
+  notSureStandsIn,
   sourceOf,
   type ClearStrength,
   type DrawnValue,
@@ -45,11 +46,18 @@ export function clearWoodMaterial(request: MaterialRequest): MaterialReading {
   if (green === null) {
     errors.push({
       path: `${request.path}/material`,
-      message: `${species.name} has no green values in print, and the strength of an appearance board is derived from them. It takes another species.`,
+      message: `${species.name} has no green values in print, and the strength of an appearance board is derived from them. It takes another species.${standInSaid(species)}`,
     });
     return { ok: false, errors };
   }
   return { ok: true, material: derive(request, species, green) };
+}
+
+/** What to take in place of a wood without green values, where that is known to be safe. */
+function standInSaid(species: Species): string {
+  return notSureStandsIn(species)
+    ? ` "Not sure" is safe in its place: by what is in print of it dry, ${species.name} is no weaker, less stiff or heavier than that takes.`
+    : '';
 }
 
 /** Green values with nothing missing that the derivation needs. */

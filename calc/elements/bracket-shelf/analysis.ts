@@ -1,6 +1,7 @@
 import type { Analysis, Diagram } from '../../../shared/check-result.ts';
 import { quantity, type Unit } from '../../../shared/quantity/index.ts';
 import { movementIn } from '../../mechanics/beam-field.ts';
+import type { BayInfluence } from '../../mechanics/influence.ts';
 import { addScaled, valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
 import type { Context, Situation } from './context.ts';
 import { longTermFactor, type Movements } from './movements.ts';
@@ -137,35 +138,45 @@ function standsOf({ roaming, influence }: Model) {
       own === undefined
         ? []
         : [{ line: own, at_m: x_m, moments: own.moments.map((moment) => valueAt(moment, x_m - bay.from_m)) }];
-    for (const stand of [...stands, ...here]) {
-      const { moment, shear } = effectAt(bay, x_m, stand.at_m, stand.line.bay === bay, stand.moments);
+    for (const stand of [...here, ...stands]) {
+      const { moment, shearLeft, shearRight } = effectAt(bay, x_m, stand);
       worst.momentMax = Math.max(worst.momentMax, heaviest * moment);
       worst.momentMin = Math.min(worst.momentMin, heaviest * moment);
-      for (const each of shear) {
-        worst.shearMax = Math.max(worst.shearMax, heaviest * each);
-        worst.shearMin = Math.min(worst.shearMin, heaviest * each);
-      }
+      worst.shearMax = Math.max(worst.shearMax, heaviest * shearLeft, heaviest * shearRight);
+      worst.shearMin = Math.min(worst.shearMin, heaviest * shearLeft, heaviest * shearRight);
     }
     return worst;
   };
 }
 
-/** What a unit load at `at_m` does at `x_m`, both sides of it where it stands there. */
-function effectAt(bay: Bay, x_m: number, at_m: number, isHere: boolean, moments: readonly number[]) {
+/** A unit load at a place, and its moments over the supports. */
+interface Stand {
+  readonly line: BayInfluence;
+  readonly at_m: number;
+  readonly moments: readonly number[];
+}
+
+/** What it does at `x_m`, shear on both sides of that. */
+function effectAt(bay: Bay, x_m: number, { line, at_m, moments }: Stand) {
+  const isHere = line.bay === bay;
   if (bay.kind !== 'span') {
     const towards = bay.kind === 'left-overhang' ? x_m - at_m : at_m - x_m;
     const acts = isHere && towards >= 0;
-    return { moment: acts ? -towards : 0, shear: [acts ? (bay.kind === 'left-overhang' ? -1 : 1) : 0] };
+    const shear = acts ? (bay.kind === 'left-overhang' ? -1 : 1) : 0;
+    return { moment: acts ? -towards : 0, shearLeft: shear, shearRight: shear };
   }
   const length = bay.to_m - bay.from_m;
   const x = x_m - bay.from_m;
   const a = at_m - bay.from_m;
-  const [left, right] = [moments[bay.leftSupport] ?? 0, moments[bay.leftSupport + 1] ?? 0];
-  const across = left + ((right - left) * x) / length;
-  const slope = (right - left) / length;
-  if (!isHere) return { moment: across, shear: [slope] };
+  const left = moments[bay.leftSupport] ?? 0;
+  const slope = ((moments[bay.leftSupport + 1] ?? 0) - left) / length;
+  const across = left + slope * x;
+  if (!isHere) return { moment: across, shearLeft: slope, shearRight: slope };
   const simple = x <= a ? (x * (length - a)) / length : (a * (length - x)) / length;
   const before = (length - a) / length;
-  const sides = x < a ? [before] : x > a ? [before - 1] : [before, before - 1];
-  return { moment: simple + across, shear: sides.map((side) => side + slope) };
+  return {
+    moment: simple + across,
+    shearLeft: slope + (x <= a ? before : before - 1),
+    shearRight: slope + (x < a ? before : before - 1),
+  };
 }

@@ -2,7 +2,14 @@ import type { Combination } from '../../codes/design-code.ts';
 import { span } from '../../mechanics/beam-model.ts';
 import { largestSum } from '../../mechanics/envelope.ts';
 import { momentUnderLoad, shearAtEnds, type BayInfluence } from '../../mechanics/influence.ts';
-import { addScaled, boundsOf, largest, shifted, type Polynomial } from '../../mechanics/polynomial.ts';
+import {
+  addScaled,
+  boundsOf,
+  largest,
+  scaled,
+  shifted,
+  type Polynomial,
+} from '../../mechanics/polynomial.ts';
 import type { Model, UnitCase } from './model.ts';
 import type { Action } from './shelf.ts';
 
@@ -67,7 +74,7 @@ function influenceExtreme(
     const polynomial = line(bay);
     const { least, most } = boundsOf(polynomial, 0, length);
     if ((sense === 1 ? most : -least) <= worst) continue;
-    const turned = sense === 1 ? polynomial : Array.from(polynomial, (coefficient) => -coefficient);
+    const turned = sense === 1 ? polynomial : scaled(polynomial, -1);
     worst = Math.max(worst, largest(turned, 0, length).value);
   }
   return worst * sense;
@@ -208,12 +215,9 @@ export function largestSagging(model: Model, lines: Lines, factor: FactorOf, len
         const moment = unit.moment[i];
         if (share === 0 || moment === undefined) return;
         if (unit.always) addScaled(always, moment, share);
-        else free.push(share === 1 ? moment : Array.from(moment, (coefficient) => coefficient * share));
+        else free.push(share === 1 ? moment : scaled(moment, share));
       });
-      const extra = moving.map((moment) => {
-        const here = shifted(moment, from - bay.from_m);
-        return here.map((coefficient) => coefficient * roaming_N);
-      });
+      const extra = moving.map((moment) => scaled(shifted(moment, from - bay.from_m), roaming_N));
       for (const each of extra.length === 0 ? [[0]] : extra) {
         const peak = largestSum(always, [...free, each], 0, width, worst.value);
         if (peak.value > worst.value) worst = { value: peak.value, at_m: from + peak.at };

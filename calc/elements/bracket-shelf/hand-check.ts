@@ -2,7 +2,7 @@ import type { Step, Table } from '../../../shared/check-result.ts';
 import { showInCalculation, significant, type Unit } from '../../../shared/quantity/index.ts';
 import { work } from '../../formula/step.ts';
 import { movementIn, momentIn } from '../../mechanics/beam-field.ts';
-import { valueAt } from '../../mechanics/polynomial.ts';
+import { valueAt, type Polynomial } from '../../mechanics/polynomial.ts';
 import * as closed from '../../standards/beam-tables/closed-forms.ts';
 import type { Context } from './context.ts';
 import type { UnitCase } from './model.ts';
@@ -193,7 +193,7 @@ function isWhole(load: { kind: string; from_m?: number; to_m?: number }, length_
 function at_(
   { field }: UnitCase,
   x_m: number,
-  polynomial: (field: UnitCase['field'], interval: number) => ArrayLike<number>,
+  polynomial: (field: UnitCase['field'], interval: number) => Polynomial,
 ): number {
   const { grid_m } = field.prepared;
   let interval = 0;

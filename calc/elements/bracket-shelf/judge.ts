@@ -15,6 +15,7 @@ import { shearChecks } from './checks/shear.ts';
 import { torsionCheck } from './checks/torsion.ts';
 import { springOf } from './checks/steel-arm.ts';
 import { tipEndwiseCheck, tipForwardCheck } from './checks/tipping.ts';
+import { bentParts } from './checks/warped-bending.ts';
 import { contextOf, type Context } from './context.ts';
 import { liftOff } from './lift-off.ts';
 import { movementsOf, type Movements } from './movements.ts';
@@ -104,9 +105,10 @@ function solve(shelf: Shelf): Solution {
 
 /** The board itself. */
 function strengthChecks(context: Context): Judged[] {
+  const bent = bentParts(context);
   return [
-    bendingCheck(context),
-    ...edgeStripCheck(context),
+    bendingCheck(context, bent),
+    ...edgeStripCheck(context, bent),
     ...shearChecks(context),
     ...torsionCheck(context),
     bearingCheck(context),

@@ -1,7 +1,7 @@
 import type { Bay } from '../../mechanics/bays.ts';
 import { largestSum, sortedSum } from '../../mechanics/envelope.ts';
 import { MovingLoad } from '../../mechanics/moving-load.ts';
-import { addScaled, shifted, type Polynomial } from '../../mechanics/polynomial.ts';
+import { addScaled, scaled, shifted, type Polynomial } from '../../mechanics/polynomial.ts';
 import type { FactorOf, Peak } from './forces.ts';
 import type { Model, UnitCase } from './model.ts';
 import { movementIn } from '../../mechanics/beam-field.ts';
@@ -120,7 +120,7 @@ function withRoaming(search: Search, start: Peak): Peak {
     for (const stand of moving.farStands()) keep(peakUnder(search, stand, worst.value));
     if (sense < 0) return worst;
   }
-  const ridge = moving.underLoad().map((coefficient) => coefficient * sense * roaming_N);
+  const ridge = scaled(moving.underLoad(), sense * roaming_N);
   for (const { from, to, always, free } of stretches) {
     const peak = largestSum(always, [...free, shifted(ridge, from)], 0, to - from, worst.value);
     keep({ value: peak.value, at_m: from + peak.at });
@@ -166,7 +166,7 @@ function climbFrom(
 function peakUnder({ moving, sense, roaming_N, stretches }: Search, stand_m: number, floor: number): Peak {
   let best: Peak = { value: -Infinity, at_m: 0 };
   for (const piece of moving.shapeUnder(stand_m)) {
-    const own = piece.movement.map((coefficient) => coefficient * sense * roaming_N);
+    const own = scaled(piece.movement, sense * roaming_N);
     for (const { from, to, always, free } of stretches) {
       const [left, right] = [Math.max(from, piece.from), Math.min(to, piece.to)];
       if (right <= left) continue;
@@ -195,7 +195,7 @@ function stretchesOf({ model, bay, factor, datum, empty }: Sought, sense: 1 | -1
       if (share === 0) continue;
       const movement = movementOf(unit, i, datum);
       if (unit.always) addScaled(always, movement, share);
-      else free.push(share === 1 ? movement : Array.from(movement, (coefficient) => coefficient * share));
+      else free.push(share === 1 ? movement : scaled(movement, share));
     }
     weightChange.forEach((each, k) => {
       const [own] = each.cases;

@@ -5,7 +5,7 @@ import { beamOf } from './model.ts';
 import { baysOf } from '../../mechanics/bays.ts';
 import { prepareBeam, solveBeam } from '../../mechanics/beam.ts';
 import { movementIn } from '../../mechanics/beam-field.ts';
-import { largest } from '../../mechanics/polynomial.ts';
+import { largest, scaled } from '../../mechanics/polynomial.ts';
 import type { BayMovements, Movements } from './movements.ts';
 
 const poundPerSquareFoot = 47.88025898033584;
@@ -96,11 +96,7 @@ function movementsUnder({ shelf }: Context, load_Npm: number): number[] {
       const movement = movementIn(field, i);
       const width = (prepared.grid_m[i + 1] ?? 0) - (prepared.grid_m[i] ?? 0);
       const down = largest(movement, 0, width).value;
-      const up = largest(
-        movement.map((coefficient) => -coefficient),
-        0,
-        width,
-      ).value;
+      const up = largest(scaled(movement, -1), 0, width).value;
       most = Math.max(most, down, up);
     }
     return most;

@@ -26,7 +26,7 @@ export function sectionOf(shelf: Shelf, spring: Worked | null): Section {
     statements: statementsOf(shelf),
     steps: [
       ...(plain ? [work(secondMoment, { b: only.width_m, t: only.height_m }, system).step] : []),
-      ...(board.bonded
+      ...(board.bonded && s.EIxy_Nm2 !== 0
         ? [work(effectiveStiffness, { EI_x: s.EIx_Nm2, EI_xy: s.EIxy_Nm2, EI_y: s.EIy_Nm2 }, system).step]
         : []),
       ...twistSteps(shelf),
@@ -60,9 +60,11 @@ function statementsOf({ board, system, document }: Shelf): Statement[] {
     ),
     stated('EI about the level axis, EI_x', c(s.EIx_Nm2, 'N.m2'), 'Σ EI + EA z², z from the centroid'),
     stated('EI about the upright axis, EI_y', c(s.EIy_Nm2, 'N.m2'), 'Σ EA (b² / 12 + y²), b the width'),
-    stated('Product term, EI_xy', c(s.EIxy_Nm2, 'N.m2'), 'Σ EA y z'),
+    ...(s.EIxy_Nm2 === 0 ? [] : [stated('Product term, EI_xy', c(s.EIxy_Nm2, 'N.m2'), 'Σ EA y z')]),
     ...(board.bonded
-      ? []
+      ? s.EIxy_Nm2 === 0
+        ? [stated('Bending stiffness EI_eff', c(board.EI_Nm2, 'N.m2'), 'EI_x: it bends about its level axis')]
+        : []
       : [stated('EI of layers that slide on each other', c(board.EI_Nm2, 'N.m2'), 'sum over the layers')]),
     stated(
       'Shear stiffness κGA, κ = 5/6',

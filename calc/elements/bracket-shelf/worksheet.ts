@@ -1,3 +1,4 @@
+import { lowerFirst } from '../../../shared/words.ts';
 import type { Section, Table } from '../../../shared/check-result.ts';
 import { show, showInCalculation, significant } from '../../../shared/quantity/index.ts';
 import type { Worked } from '../../formula/step.ts';
@@ -167,22 +168,29 @@ function analysisSection({ context, movements, judged }: Parts): Section {
   });
 }
 
-/** What the checks take from the solver, each where it is largest, load by load. */
+/** What the checks take from the solver, each where it is largest, load by load; columns that are alike are one. */
 function byLoad({ actions, system }: Shelf, judged: readonly Judged[]): Table[] {
-  const columns = new Map<string, readonly string[]>();
+  const columns = new Map<string, { readonly names: Set<string>; readonly shown: readonly string[] }>();
   for (const { byLoad: found } of judged) {
     if (found === undefined) continue;
     const shares = found.shares();
     const all = [...shares, shares.reduce((sum, share) => sum + share, 0)];
     const shown = all.map((share) => showInCalculation(share, found.unit, system));
-    columns.set(`${found.what}: ${shown.join()}`, [found.what, ...shown]);
+    const column = columns.get(shown.join()) ?? { names: new Set(), shown };
+    columns.set(shown.join(), { ...column, names: column.names.add(found.what) });
   }
   if (columns.size === 0) return [];
   const head = ['Load', 'The board itself', ...actions.map(({ name }) => name), 'Together'];
   const [first = [], ...rows] = head.map((name, row) => [
     name,
-    ...[...columns.values()].map((column) => column[row] ?? ''),
+    ...[...columns.values()].map(({ names, shown }) => [headed(names), ...shown][row] ?? ''),
   ]);
   const title = 'By the solver, load by load: what the checks below take, each where it asks most';
   return [{ title, head: first, rows }];
+}
+
+/** The heading of a column that says all of these. */
+function headed(names: ReadonlySet<string>): string {
+  const [first = '', ...others] = names;
+  return [first, ...others.map(lowerFirst)].join('; ');
 }

@@ -9,7 +9,8 @@ import { onOneSheet, type Overhang } from './overhang.ts';
 
 /** Strips cut out of the top, beside what the plate says; null where nothing stands out on the stool side. */
 export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
-  const { top, base, serving, person, system } = overhang;
+  const { top, base, props, serving, person, system } = overhang;
+  const onProps = props.length === 0 ? '' : ' (the strip has no props under it, the plate has)';
   const a = top.depth_m - base.front_m;
   if (a < 0.02 || analysed.isLost) return [];
   const E_Pa = top.isAlong ? top.wood.softAcross_Pa : top.wood.material.E_Pa;
@@ -25,7 +26,7 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
       ? []
       : [
           [
-            'Movement of the stool edge under what is served',
+            `Movement of the stool edge under what is served${onProps}`,
             `${c(clamped.value, 'm')} to ${c(free.value, 'm')}`,
             c(analysed.service.serving.get('edge stool')?.value, 'm'),
           ],
@@ -56,7 +57,7 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
     const plate = work(plateBendingStress, onOneSheet(top, worst.value), system);
     steps.push(moment.step, stress.step);
     rows.push([
-      `Stress ${name} the ${grain}, one person on a strip; the plate, all loads`,
+      `Stress ${name} the ${grain}, one person on a strip; the plate, all loads${onProps}`,
       c(stress.value, 'Pa'),
       c(plate.value, 'Pa'),
     ]);
@@ -74,8 +75,14 @@ export function handCheck(overhang: Overhang, analysed: Analysed): Section[] {
       steps,
       tables: [{ title: 'By hand and by the plate solver', head: ['What', 'By hand', 'Plate'], rows }],
       notes: [
-        'A strip held from turning at the rail moves least, one that turns freely over it most. The plate also carries its own weight and, where two stools fit, two people, and at a corner only one side helps: it may be asked for more than the strip.',
+        props.length === 0 ? withoutProps : withProps,
+        'Every check goes by the plate; the strip stands beside it to show that it is of a likely size.',
       ],
     }),
   ];
 }
+
+const withoutProps =
+  'A strip held from turning at the rail moves least, one that turns freely over it most. The plate also carries its own weight and, where two stools fit, two people, and at a corner only one side helps: it may be asked for more than the strip.';
+const withProps =
+  'By hand the strip takes everything back to the rail by itself, a person over no more width than a spread at 45° gives. In the plate the props take their share of that straight down: the two differ by as much, and the strip is about what there would be without props.';

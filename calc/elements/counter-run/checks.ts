@@ -75,10 +75,7 @@ function judge(
 ): Judged {
   const resistance = panel.material.resistance(property, combination.duration);
   const who = spot === null ? 'nobody there' : `somebody standing ${spot.words}`;
-  const where =
-    on === undefined
-      ? who
-      : `on ${on}; ${on === 'a cabinet side' && spot !== null ? 'somebody standing over it' : who}`;
+  const where = on === undefined ? who : `on ${on}; ${spot === null ? who : 'somebody standing over it'}`;
   const parts = {
     id,
     title,
@@ -100,26 +97,22 @@ function judge(
   };
 }
 
-/** Pressure of the panels on what they lie on: cabinet sides, with somebody over one of them too, and rails. */
+/**
+ * Pressure of the panels on what they lie on, cabinet sides and rails, with somebody over them too: how wide panels spread
+ * somebody who stands right there is not counted on.
+ */
 export function pressureCheck(run: Run, states: readonly State[]): Judged[] {
   const { person, rail, system } = run;
   const calm = (state: State): State => states.find((each) => isCalm(each, state)) ?? state;
   const kinds = [
-    {
-      on: 'a cabinet side',
-      b_r: usual.railThickness_m,
-      force: (state: State): number =>
-        person === null || state.spot === null
-          ? state.onSide_Npm
-          : Math.max(state.onSide_Npm, calm(state).onSide_Npm + person.load_N / person.patch_m),
-    },
-    ...(rail === null
-      ? []
-      : [{ on: 'a rail', b_r: rail.thickness_m, force: (state: State) => state.onRail_Npm }]),
-  ];
+    { on: 'a cabinet side', b_r: usual.railThickness_m, pick: 'onSide_Npm' },
+    ...(rail === null ? [] : [{ on: 'a rail', b_r: rail.thickness_m, pick: 'onRail_Npm' } as const]),
+  ] as const;
   const [first, ...rest] = states.flatMap((state) =>
-    kinds.map(({ on, b_r, force }) => {
-      const demand = work(linePressure, { p: force(state), b_r }, system);
+    kinds.map(({ on, b_r, pick }) => {
+      const over_Npm =
+        person === null || state.spot === null ? 0 : calm(state)[pick] + person.load_N / person.patch_m;
+      const demand = work(linePressure, { p: Math.max(state[pick], over_Npm), b_r }, system);
       const parts = { id: 'bearing', title: 'Pressure where they lie', property: 'bearing', on } as const;
       return judge(run, parts, state, demand);
     }),

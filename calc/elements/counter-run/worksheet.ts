@@ -89,13 +89,9 @@ function bySolver(
 function railSections({ rail, rails, system }: Run, states: readonly State[]): Section[] {
   if (rail === null) return [];
   const { material } = rail;
-  const most = (edge: string, pick: 'moment_Nm' | 'end_N'): number =>
-    Math.max(
-      0,
-      ...states
-        .flatMap((state) => state.rails.filter((each) => each.edge === edge))
-        .map((each) => each[pick]),
-    );
+  // Each rail carries as much as the other where there are two.
+  const most = (pick: 'moment_Nm' | 'end_N'): number =>
+    Math.max(0, ...states.flatMap((state) => state.rails.map((each) => each[pick])));
   return [
     section('material', 'The rails', {
       statements: [...material.statements, creepStatement(material)],
@@ -104,11 +100,13 @@ function railSections({ rail, rails, system }: Run, states: readonly State[]): S
         {
           title: 'The most that each rail carries, its own weight included',
           head: ['Rail', 'Moment', 'Force at an end'],
-          rows: rails.map((edge) => [
-            edge,
-            showInCalculation(most(edge, 'moment_Nm'), 'N.m', system),
-            showInCalculation(most(edge, 'end_N'), 'N', system),
-          ]),
+          rows: [
+            [
+              rails.join(' and '),
+              showInCalculation(most('moment_Nm'), 'N.m', system),
+              showInCalculation(most('end_N'), 'N', system),
+            ],
+          ],
         },
       ],
       notes: [

@@ -17,7 +17,7 @@ const mostChecks = 40;
 
 /**
  * What a counter overhang wants under it: of each kind of prop the fewest that make it hold, each checked whole with the
- * rating it asks for; a thicker top; and how far the top could stand out with nothing under it.
+ * rating it asks for; a thicker top where it does not hold as it is; and how far the top could stand out with nothing under it.
  *
  * @param untrusted an untrusted check document, as parsed from JSON
  * @throws DocumentError with every error of the document, as `check` does
@@ -27,9 +27,12 @@ export function props(untrusted: unknown): PropsAnswer {
   const system = counter.document.units ?? 'inch-pound';
   const bare = tryCounter({ ...counter.input, props: [] });
   const unaided = unaidedOverhang(counter, system);
+  const hasProps = (counter.document.props ?? []).length > 0;
+  const holds = (hasProps ? tryCounter(counter.input) : bare)?.verdict === 'holds';
   if (bare?.verdict === 'holds')
     return {
       wanted: false,
+      holds,
       proposals: [],
       notEnough: [],
       reason: 'The top holds with nothing under it.',
@@ -39,24 +42,28 @@ export function props(untrusted: unknown): PropsAnswer {
     bare?.checks.some(({ id, outcome }) => id.startsWith('tip-over') && outcome !== 'holds') ?? false;
   const families = [
     ...(tipsOver ? [] : [[brackets(counter, system)], [legs(counter, system)], bars(counter, system)]),
-    [thickerTops(counter, system)],
+    ...(holds ? [] : [[thickerTops(counter, system)]]),
   ];
   const allowance = { left: mostChecks };
   const tried = families.flatMap((sizes) => firstOf(sizes, allowance) ?? []);
   const alone = tried.filter(({ verdict }) => verdict === 'holds');
   const notEnough = tried.filter(({ verdict }) => verdict !== 'holds');
-  const proposals = alone.length > 0 || tipsOver ? alone : thickerOnBrackets(counter, system, allowance);
+  const proposals =
+    alone.length > 0 || tipsOver || holds ? alone : thickerOnBrackets(counter, system, allowance);
   const most = bare?.checks.find(({ id }) => id === bare.governing);
   return {
     wanted: true,
+    holds,
     proposals,
     notEnough,
     reason:
       proposals.length > 0
         ? ''
-        : tipsOver
-          ? 'The base itself tips over, and props under the top do not cure that: hold it to the floor with fasteners whose pull is given, or make it heavier or deeper.'
-          : `No props that were tried make it hold.${most === undefined ? '' : ` Without any, what fails is this: ${most.title}.`}`,
+        : holds
+          ? 'It holds on the props that are there; no others that were tried make it hold.'
+          : tipsOver
+            ? 'The base itself tips over, and props under the top do not cure that: hold it to the floor with fasteners whose pull is given, or make it heavier or deeper.'
+            : `No props that were tried make it hold.${most === undefined ? '' : ` Without any, what fails is this: ${most.title}.`}`,
     unaided,
   };
 }

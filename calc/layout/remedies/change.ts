@@ -6,7 +6,7 @@ import type { Subject } from '../subject.ts';
 /** A shelf in trouble: as it was written, read and judged. */
 export interface Trouble extends Subject {
   readonly present: Ranked;
-  /** Ids of the checks that do not hold, can't be vouched for, or are close. */
+  /** Ids of the checks that do not hold or can't be vouched for; of those that are close, where all hold. */
   readonly pressing: ReadonlySet<string>;
   /** Judgements that may still be made: a check is answered while somebody waits. */
   readonly allowance: { left: number };

@@ -32,14 +32,19 @@ interface Tried {
   readonly after: Judgement;
 }
 
-/** Whether a check does not hold, can't be vouched for, or is close to its limit. */
-function isPressing(check: Check): boolean {
-  return check.outcome === 'does-not-hold' || isOpen(check) || (check.ratio ?? 0) > close;
+/**
+ * What asks for a change: checks that do not hold or can't be vouched for. Where all hold, those that are close to their
+ * limit; where what is missing is something to be given, nothing.
+ */
+function pressingOf(checks: readonly Check[]): readonly Check[] {
+  if (checks.every(({ outcome }) => outcome === 'holds'))
+    return checks.filter(({ ratio }) => (ratio ?? 0) > close);
+  return checks.filter((check) => check.outcome === 'does-not-hold' || isOpen(check));
 }
 
 /** Whether there is anything to find a way out of: only then is the document worth reading again. */
 export function needsRemedies(checks: readonly Check[]): boolean {
-  return checks.some(isPressing);
+  return pressingOf(checks).length > 0;
 }
 
 const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (trouble: Trouble) => Family>> = {
@@ -58,9 +63,9 @@ const families: Readonly<Record<Exclude<RemedyKind, 'lighter-contents'>, (troubl
 };
 
 /**
- * Ways out for a shelf that needs some: that does not hold, can't be vouched for, or is used to more than 90 %: changes that were each made
- * and judged by every check, the smallest first. Enough is that all holds; of a shelf that holds already, that no check is
- * used to more than 90 %. Where no single change is enough, the change that helps most is made and a second one is looked
+ * Ways out for a shelf that does not hold or can't be vouched for, and ways to more margin for one that holds but is used to more
+ * than 90 %: changes that were each made and judged by every check, the smallest first. Enough is that all holds; of a
+ * shelf that holds already, that no check is used to more than 90 %. Where no single change is enough, the change that helps most is made and a second one is looked
  * for after it. Changes that are not enough are offered only where none is, the one that helps most first.
  *
  * @param input the check as it was written
@@ -81,7 +86,7 @@ export function remediesOf(input: BracketShelfInput, shelf: Shelf, before: Judge
 }
 
 function troubleOf(subject: Subject, judgement: Judgement, allowance: Trouble['allowance']): Trouble {
-  const pressing = new Set(judgement.checks.filter(isPressing).map(({ id }) => id));
+  const pressing = new Set(pressingOf(judgement.checks).map(({ id }) => id));
   return { ...subject, present: rank(subject.shelf, judgement), pressing, allowance };
 }
 

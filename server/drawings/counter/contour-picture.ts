@@ -3,10 +3,11 @@ import { significant } from '../../../shared/quantity/index.ts';
 import type { Strip } from '../dimension.ts';
 import type { Frame, View } from '../frame.ts';
 import { textWidth } from '../lettering.ts';
-import { areas, drawing, rect, strokes, text, type Drawing, type Point } from '../svg.ts';
+import { areas, drawing, rect, strokes, text, type Box, type Drawing, type Point } from '../svg.ts';
 import { bandParts, levelsOf, type Grid } from './contours.ts';
+import { freePlace } from './free-place.ts';
 import { planLayout, type PlanLayout, type PlanOf } from './plan-layout.ts';
-import { personParts, topOutline } from './plan-parts.ts';
+import { personBoxes, personParts, topOutline } from './plan-parts.ts';
 
 /** What a picture of bands shows: values in the unit they are written in. */
 export interface Bands {
@@ -39,7 +40,7 @@ export function contourPicture(subject: PlanSubject, bands: Bands, view: View): 
     ...subject.under(layout),
     ...personParts(subject, bands.people, layout),
     topOutline(subject, layout),
-    ...peakParts(place(peak.x_m, peak.y_m), most, frame),
+    ...peakParts(place(peak.x_m, peak.y_m), most, frame, taken(subject, bands, layout)),
     ...key.parts,
   ];
   const words = {
@@ -65,11 +66,29 @@ function peakOf({ x_m, y_m, values }: Grid): Peak {
   };
 }
 
-/** A cross where the most is, and how much. */
-function peakParts({ x, y }: Point, words: string, frame: Frame): string[] {
+/** Where a label would be hard to read: on hatching, and on the outline of the top. */
+function taken(subject: PlanSubject, { people }: Bands, layout: PlanLayout): Box[] {
+  const { scale, y } = layout;
+  const [left, right] = [scale.x(0), scale.x(subject.top.length)];
+  const [top, bottom] = [y(0), y(subject.top.depth)];
+  return [
+    ...personBoxes(subject, people, layout),
+    ...[left, right].map((x) => ({ left: x - 1, right: x + 1, top, bottom })),
+    ...[top, bottom].map((edge) => ({ left, right, top: edge - 1, bottom: edge + 1 })),
+  ];
+}
+
+/** A cross where the most is, and how much: over it, or else where nothing is in the way. */
+function peakParts({ x, y }: Point, words: string, frame: Frame, obstacles: readonly Box[]): string[] {
   const [arm, size] = [4, frame.letters];
   const half = textWidth(words, size) / 2;
-  const middle = Math.min(Math.max(x, half + 2), frame.width - half - 2);
+  const middles = [x, x - half - arm, x + half + arm].map((each) =>
+    Math.min(Math.max(each, half + 2), frame.width - half - 2),
+  );
+  const feet = [y - arm, ...obstacles.map(({ top }) => top - 2)]
+    .filter((foot) => foot <= y - arm)
+    .map((foot) => foot - size * 0.4)
+    .sort((a, b) => b - a);
   const cross = strokes(
     [
       [
@@ -83,14 +102,10 @@ function peakParts({ x, y }: Point, words: string, frame: Frame): string[] {
     ],
     'arrow',
   );
-  return [
-    cross,
-    text(
-      words,
-      { x: middle, y: y - arm - size * 0.4 },
-      { size, anchor: 'middle', strong: true, clear: true },
-    ),
-  ];
+  const [middle = x] = middles;
+  const places = feet.flatMap((foot) => middles.map((each) => ({ x: each, y: foot })));
+  const at = freePlace([{ x: middle, y: y - arm - size * 0.4 }, ...places], { words, size }, obstacles);
+  return [cross, text(words, at, { size, anchor: 'middle', strong: true, clear: true })];
 }
 
 const sample = 22;

@@ -4,7 +4,8 @@ import type { TopPlace } from '../../../shared/check-result.ts';
 import { inch } from '../../../shared/quantity/index.ts';
 import { hatch } from '../hatch.ts';
 import { textWidth } from '../lettering.ts';
-import { circle, line, polyline, rect, strokes, text, type Box } from '../svg.ts';
+import { circle, line, polyline, rect, strokes, text, type Box, type Point } from '../svg.ts';
+import { freePlace } from './free-place.ts';
 import type { PlanLayout, PlanOf } from './plan-layout.ts';
 
 type Prop = NonNullable<CounterOverhangDocument['props']>[number];
@@ -67,18 +68,28 @@ export function propParts(document: CounterOverhangDocument, layout: PlanLayout)
   return (document.props ?? []).flatMap((prop) => propShape(prop, document, layout));
 }
 
-/** The number of each prop, past its end. */
-export function propNumbers({ props = [], top }: CounterOverhangDocument, layout: PlanLayout): string[] {
+/** The number of each prop, past its end or beside its root, where nobody presses. */
+export function propNumbers(
+  document: CounterOverhangDocument,
+  people: readonly TopPlace[],
+  layout: PlanLayout,
+): string[] {
+  const { props = [], top, base } = document;
   const { y, scale, frame } = layout;
   const size = frame.letters;
+  const patches = personBoxes(document, people, layout);
   return props.map((prop, index) => {
     const words = String(index + 1);
-    const beside = propHalf(prop, layout) + 3;
-    const room = textWidth(words, size) + 2;
-    const right = scale.x(prop.at) + beside;
-    const x = right + room > scale.x(top.length) ? scale.x(prop.at) - beside - textWidth(words, size) : right;
+    const half = textWidth(words, size) / 2;
+    const beside = propHalf(prop, layout) + 3 + half;
+    const [left, right] = [scale.x(prop.at) - beside, scale.x(prop.at) + beside];
+    const isInside = (x: number): boolean => x - half > scale.x(0) && x + half + 2 <= scale.x(top.length);
+    const [first = right, ...others] = [right, left].filter(isInside);
     const end = Math.min(y(prop.to) + size, y(top.depth) - 3);
-    return text(words, { x, y: end }, { size, strong: true });
+    const root = y(base.front) + size * 1.1;
+    const places = [end, root].flatMap((foot) => [first, ...others].map((x): Point => ({ x, y: foot })));
+    const at = freePlace([{ x: first, y: end }, ...places], { words, size }, patches);
+    return text(words, at, { size, strong: true, anchor: 'middle' });
   });
 }
 
@@ -145,21 +156,23 @@ export function stoolReach(document: CounterOverhangDocument, { scale }: PlanLay
 }
 
 /** Where people stand when most is asked of the top: the square they press on, hatched. */
-export function personParts(
+export function personParts(document: PlanOf, places: readonly TopPlace[], layout: PlanLayout): string[] {
+  return personBoxes(document, places, layout).flatMap((box) => [hatch(box, 2.5), rect(box, 'arrow')]);
+}
+
+/** The squares people press on. */
+export function personBoxes(
   document: PlanOf,
   places: readonly TopPlace[],
   { scale, y }: PlanLayout,
-): string[] {
+): readonly Box[] {
   const half = patchOf(document) / 2;
-  return places.flatMap((place) => {
-    const box = {
-      left: scale.x(place.x.value - half),
-      right: scale.x(place.x.value + half),
-      top: y(place.y.value - half),
-      bottom: y(place.y.value + half),
-    };
-    return [hatch(box, 2.5), rect(box, 'arrow')];
-  });
+  return places.map((place) => ({
+    left: scale.x(place.x.value - half),
+    right: scale.x(place.x.value + half),
+    top: y(place.y.value - half),
+    bottom: y(place.y.value + half),
+  }));
 }
 
 function patchOf({ loads }: PlanOf): number {

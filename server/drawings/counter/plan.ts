@@ -48,7 +48,7 @@ export function plan(document: CounterOverhangDocument, result: CounterOverhangR
     ...baseParts(document, layout),
     ...screwParts(document, layout),
     ...propParts(document, layout),
-    ...propNumbers(document, layout),
+    ...propNumbers(document, people, layout),
     ...personParts(document, people, layout),
     topOutline(document, layout),
     text('back edge', { x: scale.x(length / 2), y: y(0) - size * 0.6 }, { size, anchor: 'middle' }),

@@ -16,7 +16,7 @@ import {
   trailTo,
 } from '../../view-models/jobs/kept-check.ts';
 import { wholeNumber } from '../../visits/whole-number.ts';
-import { regionWanted } from '../check.ts';
+import { wantedBy } from '../check.ts';
 import { sendFailure, sendNothing } from '../failures.ts';
 import { untilGone } from '../until-gone.ts';
 
@@ -70,7 +70,8 @@ async function sendSaved(
   { form, save, gone }: Sent,
   saved: Saved,
 ): Promise<void> {
-  const region = regionWanted(request);
+  const wanted = wantedBy(request);
+  const { region } = wanted;
   if (region === 'page' && saved.kind !== 'stale') {
     const focus = form.at === '' ? '' : `?at=${encodeURIComponent(form.at)}`;
     response.redirect(303, checkAddress(saved.check) + focus);
@@ -80,7 +81,7 @@ async function sendSaved(
   const trail = job === undefined ? [] : [trailTo(job, saved.check)];
   const keeping = keepingView(saved, form.query, String(save.base), desk.store.now());
   const place = keptPlace(checkAddress(saved.check), visit.token, save.editor, keeping, trail);
-  const page = await desk.study.page({ page: 'check', form, region, place }, gone).catch(threadErrorOf);
+  const page = await desk.study.page({ page: 'check', form, ...wanted, place }, gone).catch(threadErrorOf);
   if (page instanceof ThreadError) {
     const [status, words] = withoutPage[saved.kind === 'stale' ? 'stale' : 'saved'];
     sendFailure(desk.templates, response, status, words);
@@ -121,11 +122,12 @@ async function sendNotSaved(
   { form, save, gone }: Sent,
   reason: string,
 ): Promise<void> {
-  const region = regionWanted(request);
+  const wanted = wantedBy(request);
+  const { region } = wanted;
   const address = checkAddress({ jobId: part('job'), id: part('check') });
   const keeping = notSavedView(`${reason} It is tried again with the next change.`, String(save.base));
   const place = keptPlace(address, visit.token, save.editor, keeping);
-  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, region, place }, gone);
+  const { html, hasAnswer } = await desk.study.page({ page: 'check', form, ...wanted, place }, gone);
   response.status(region === 'page' ? 503 : hasAnswer ? 200 : 422);
   response.type('html').send(html);
 }

@@ -12,22 +12,24 @@ export function fontFiles(): Buffer[] {
 }
 
 /**
- * The characters that the sheet's font can show, from its own table (OpenType specification, `cmap`, format 4: the basic
- * plane, which is all this font has).
+ * The characters that the sheet's font can show, each with the width it takes, in sizes of the type (OpenType specification,
+ * `cmap`, format 4: the basic plane, which is all this font has; `hhea`, `hmtx`).
  *
- * @throws Error where the font has no such table
+ * @throws Error where the font has no such tables
  */
-export function fontCharacters(): ReadonlySet<number> {
+export function fontCharacters(): ReadonlyMap<number, number> {
   const font = readFileSync(join(folder, 'SourceSans3-Regular.otf'));
   const table = basicTable(font);
   const segments = font.readUInt16BE(table + 6) / 2;
   const ends = table + 14;
   const starts = ends + 2 * segments + 2;
-  const known = new Set<number>();
+  const widthOf = glyphWidths(font);
+  const known = new Map<number, number>();
   for (let segment = 0; segment < segments; segment++) {
     const end = font.readUInt16BE(ends + 2 * segment);
     for (let code = font.readUInt16BE(starts + 2 * segment); code <= end && code < 0xffff; code++) {
-      if (glyphOf(font, starts, segments, segment, code) !== 0) known.add(code);
+      const glyph = glyphOf(font, starts, segments, segment, code);
+      if (glyph !== 0) known.set(code, widthOf(glyph));
     }
   }
   return known;
@@ -44,14 +46,26 @@ function glyphOf(font: Buffer, starts: number, segments: number, segment: number
 }
 
 function basicTable(font: Buffer): number {
-  for (let index = 0; index < font.readUInt16BE(4); index++) {
-    const record = 12 + 16 * index;
-    if (font.toString('latin1', record, record + 4) !== 'cmap') continue;
-    const cmap = font.readUInt32BE(record + 8);
-    for (let each = 0; each < font.readUInt16BE(cmap + 2); each++) {
-      const table = cmap + font.readUInt32BE(cmap + 4 + 8 * each + 4);
-      if (font.readUInt16BE(table) === 4) return table;
-    }
+  const cmap = tableOf(font, 'cmap');
+  for (let each = 0; each < font.readUInt16BE(cmap + 2); each++) {
+    const table = cmap + font.readUInt32BE(cmap + 4 + 8 * each + 4);
+    if (font.readUInt16BE(table) === 4) return table;
   }
   throw new Error("The sheet's font has no table of its characters.");
+}
+
+/** Of glyphs past the end of the list, the last width holds. */
+function glyphWidths(font: Buffer): (glyph: number) => number {
+  const unitsOfSize = font.readUInt16BE(tableOf(font, 'head') + 18);
+  const listed = font.readUInt16BE(tableOf(font, 'hhea') + 34);
+  const widths = tableOf(font, 'hmtx');
+  return (glyph) => font.readUInt16BE(widths + 4 * Math.min(glyph, listed - 1)) / unitsOfSize;
+}
+
+function tableOf(font: Buffer, tag: string): number {
+  for (let index = 0; index < font.readUInt16BE(4); index++) {
+    const record = 12 + 16 * index;
+    if (font.toString('latin1', record, record + 4) === tag) return font.readUInt32BE(record + 8);
+  }
+  throw new Error(`The sheet's font has no table "${tag}".`);
 }

@@ -4,6 +4,7 @@ import type { SheetPicture, SheetSection, SheetStep, SheetTable } from '../../vi
 import type { SheetModel } from '../../view-models/sheet.ts';
 import type { OutcomeWords } from '../../view-models/verdict.ts';
 import type { Printable } from './printable.ts';
+import { roomBetweenMargins_pt, sharesOf } from './columns.ts';
 import { printDrawing, type PrintDrawing } from './print-drawing.ts';
 
 /** A formula in TeX; the worker that sets the paper turns it into its own notation. No user text is ever in one. */
@@ -22,6 +23,7 @@ type Words = Printable['words'];
  */
 export function paperSheet(model: SheetModel, printable: Printable): object {
   const { words } = printable;
+  const room_pt = roomBetweenMargins_pt(model.isA4);
   return {
     isA4: model.isA4,
     kind: 'Calculation sheet',
@@ -37,7 +39,7 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
     notes: model.notes.map(({ title, note }) => ({ title: words(title), note: words(note) })),
     whole: model.whole.map((each) => paperPicture(each, printable)),
     isBeside: model.isBeside,
-    sections: model.sections.map((section) => paperSection(section, printable)),
+    sections: model.sections.map((section) => paperSection(section, printable, room_pt)),
     reading: words(model.reading),
     warnings: model.warnings.map(words),
     assumptions: model.assumptions.map(words),
@@ -49,8 +51,9 @@ export function paperSheet(model: SheetModel, printable: Printable): object {
       provenance: words(provenance),
     })),
     provenanceNumber: model.provenanceNumber,
+    hasSummary: model.hasSummary,
     summaryNumber: model.summaryNumber,
-    summaryTables: model.summaryTables.map((table) => paperTable(table, words)),
+    summaryTables: model.summaryTables.map((table) => paperTable(table, printable, room_pt)),
     cautions: model.cautions.map(words),
   };
 }
@@ -92,7 +95,7 @@ function paperCheck(check: SheetCheck, words: Words): object {
   };
 }
 
-function paperSection(section: SheetSection, printable: Printable): object {
+function paperSection(section: SheetSection, printable: Printable, room_pt: number): object {
   const { words } = printable;
   return {
     number: section.number,
@@ -104,7 +107,7 @@ function paperSection(section: SheetSection, printable: Printable): object {
       source: paperProse(source, words),
     })),
     steps: section.steps.map((step) => paperStep(step, words)),
-    tables: section.tables.map((table) => paperTable(table, words)),
+    tables: section.tables.map((table) => paperTable(table, printable, room_pt)),
     notes: section.notes.map((note) => paperProse(note, words)),
   };
 }
@@ -117,29 +120,19 @@ function paperPicture(
   return { svg: drawn(svg), words: drawn(alternative), isNarrow: !picture.hasNarrow };
 }
 
-function paperTable({ title, isShort, head, rows }: SheetTable, words: Words): object {
-  const widest = widestOf(head, rows);
-  return {
+function paperTable(
+  { title, isShort, head, rows }: SheetTable,
+  printable: Printable,
+  room_pt: number,
+): object {
+  const { words } = printable;
+  const table = {
     title: words(title),
     isShort,
-    isRoomy: widest.reduce((sum, letters) => sum + letters, 0) <= roomyLetters,
-    shares: widest.map((letters) => (letters <= shortLetters ? 0 : Math.sqrt(letters))),
     head: head.map((pieces) => paperProse(pieces, words)),
     rows: rows.map((row) => row.map(words)),
   };
-}
-
-/** So many letters fit beside one another on either paper, the widest ones too. */
-const roomyLetters = 60;
-/** A column of so many letters is never broken into lines to make room. */
-const shortLetters = 20;
-
-/** Letters of the longest cell of each column. */
-function widestOf(head: SheetTable['head'], rows: SheetTable['rows']): number[] {
-  return head.map((pieces, column) => {
-    const title = pieces.reduce((sum, { words, symbol }) => sum + words.length + symbol.length, 0);
-    return Math.max(title, ...rows.map((row) => row[column]?.length ?? 0));
-  });
+  return { ...table, shares: sharesOf(head, table.rows, printable, room_pt) };
 }
 
 function paperProse(pieces: readonly ProsePiece[], words: Words): object[] {

@@ -1,3 +1,4 @@
+import { unbroken } from '../../view-models/unbroken.ts';
 import { fontCharacters } from './font.ts';
 
 /** Fits text to the sheet's font. */
@@ -6,6 +7,8 @@ export interface Printable {
   readonly drawn: (text: string) => string;
   /** As it stands in running words: what has no place to be broken gets one, so that it can't run off the paper. */
   readonly words: (text: string) => string;
+  /** How wide printable words are in one line, in sizes of the type. */
+  readonly width: (words: string) => number;
 }
 
 const breakHere = '\u200b';
@@ -27,6 +30,11 @@ export function createPrintable(): Printable {
   const drawn = (text: string): string => [...text.normalize('NFC')].map(shown).join('');
   return {
     drawn,
-    words: (text) => drawn(text).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+    words: (text) => unbroken(drawn(text)).replace(longRun, (run) => run.replace(somewhat, `$&${breakHere}`)),
+    width: (words) =>
+      [...words].reduce(
+        (sum, each) => sum + (each === breakHere ? 0 : (known.get(each.codePointAt(0) ?? 0) ?? 1)),
+        0,
+      ),
   };
 }

@@ -21,8 +21,11 @@ const mostKept = 5000;
 /** A power inside a unit, as TeX has to write it: `\text{lbf/in\text{\textasciicircum}1.75}`. */
 const raisedUnit = /\\text\{([^{}]*)\\text\{\\textasciicircum\}([\d.]+)\}/g;
 
-/** From so many letters on a line of working may be wider than its column: the setter measures it, which takes its time. */
-const mayBeWide = 42;
+/**
+ * From so many letters on a line of working may be wider than its column, beside the caption or below it, on the narrower
+ * paper: the setter measures it, which takes its time. A letter takes 5.5 pt at most on the average of a long line.
+ */
+const wideFrom = { beside: 49, below: 71 };
 
 /**
  * Puts a sheet's data into the setter's terms: every formula, and every line of working as one formula whose sides stand
@@ -43,18 +46,21 @@ export function withTypstFormulas(value: unknown, typst: (tex: string) => string
       return isJoined && index === sides.length - 1 ? ` = ${typst(tex)}` : ` \\ ${start} &= ${typst(tex)}`;
     });
     const words = [symbol, ...sides].map((each) => each.words).join(' = ');
-    const lengths = sides.map((side) => side.words.length);
-    const last = isJoined ? lengths.slice(-2).reduce((sum, length) => sum + length, 0) : 0;
-    const letters = symbol.words.length + Math.max(...lengths, last);
+    const lengths = sides.map((side) => lettersSet(side.tex));
+    const last = isJoined ? lengths.slice(-2).reduce((sum, length) => sum + length, signsBetween) : 0;
+    const letters = lettersSet(symbol.tex) + signsBetween + Math.max(...lengths, last);
     return {
       ...withTypstMembers(rest, typst),
       math: lines.join('').replace(/^ \\ /, ''),
       words,
-      mayBeWide: letters > mayBeWide,
+      mayBeWide: letters > wideFrom[rest['isLong'] === true ? 'below' : 'beside'],
     };
   }
   return withTypstMembers(value, typst);
 }
+
+/** An equals sign and the room beside it. */
+const signsBetween = 3;
 
 /** So many letters of numbers and result stand in one line, beside the caption and below it. */
 const roomBeside = 46;

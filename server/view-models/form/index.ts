@@ -101,6 +101,8 @@ export function checkForm(state: FormState): CheckForm {
       value: form.written(`${list}.${row}.kind`),
     })),
   );
+  const weighed = form.element === 'bracket-shelf' ? form.rows('loads') : [];
+  const ways = weighed.map((row) => ({ name: `loads.${row}.by.was`, value: form.way(`loads.${row}`) }));
   const heading = headingOf(form);
   form.sayings.push({ id: 'heading', text: heading });
   return {
@@ -114,6 +116,7 @@ export function checkForm(state: FormState): CheckForm {
         ? [{ name: 'top.build.was', value: form.written('top.build') }]
         : []),
       ...kinds,
+      ...ways,
       ...idle(form),
     ],
     proposals,

@@ -3,6 +3,7 @@ import {
   commonWordSaid,
   findSpecies,
   notSure,
+  notSureStandsIn,
   rowOfCommonWord,
   searchBoards,
   sourceOf,
@@ -171,5 +172,47 @@ describe('where a value of a wood not known is from', () => {
     if (alder === undefined) throw new Error('no species');
     const { source, provenance } = alder;
     expect(sourceOf(alder, 'green bending')).toEqual({ source, provenance });
+  });
+});
+
+describe('a wood without green values', () => {
+  it.each(['European beech', 'European oak', 'Scots pine'])(
+    '%s is refused, with an answer that is safe for it',
+    (name) => {
+      expect(errorsOf(name)).toContain('It takes another species. "Not sure" is safe in its place');
+      expect(errorsOf('not sure')).toBe('');
+    },
+  );
+
+  // Wood Handbook, Table 5-5b (memory): bending strength dry of okoume 7 400, of balsa 3 140 psi; western white pine and others
+  // that a board is likely to be are stronger. Ipe is heavier than any of them.
+  it.each(['Okoume', 'Balsa', 'Limba', 'Ipe'])(
+    '%s is offered nothing: it is weaker, less stiff or heavier',
+    (name) => {
+      expect(errorsOf(name)).toContain('It takes another species.');
+      expect(errorsOf(name)).not.toContain('Not sure');
+    },
+  );
+
+  it('is vouched for only where bending, stiffness, shear and specific gravity are in print and no less, and it is no heavier', () => {
+    const beech = species.find(({ id }) => id === 'european-beech');
+    if (beech === undefined) throw new Error('no beech');
+    expect(notSureStandsIn(beech)).toBe(true);
+    const least = notSure();
+    const changed = (dry: object, other: object = {}): Species => ({
+      ...beech,
+      ...other,
+      dry: { ...beech.dry, ...dry },
+    });
+    for (const key of [
+      'modulusOfRupture_Pa',
+      'modulusOfElasticity_Pa',
+      'shear_Pa',
+      'specificGravity',
+    ] as const) {
+      expect(notSureStandsIn(changed({ [key]: (least.dry[key] ?? NaN) * 0.99 })), key).toBe(false);
+      expect(notSureStandsIn(changed({ [key]: null })), key).toBe(false);
+    }
+    expect(notSureStandsIn(changed({}, { density_kgm3: least.density_kgm3 * 1.01 }))).toBe(false);
   });
 });

@@ -4,7 +4,7 @@ import type { BracketShelfInput } from '../../../shared/check-document/index.ts'
 import type { Step, Table } from '../../../shared/check-result.ts';
 import { demoCheck } from '../../../server/demo.ts';
 import { gravity, inch, line, poundForce, shelf } from './documents.ts';
-import { maple } from './maple.ts';
+import { maple, mapleBoard } from './maple.ts';
 
 const roaming = { kind: 'roaming', amount: '50 lbf', duration: 'seven-days' } as const;
 
@@ -62,6 +62,48 @@ describe('what the solver finds, load by load', () => {
     const [weight = NaN, load = NaN, hand = NaN] = columnOf(forces, 'On the bracket at');
     const { result = NaN } = inputsOf(steps, 'R * e_R');
     expect(result / (poundForce * inch) / (weight * 5 + load * 3 + hand * 10)).toBeCloseTo(1, 3);
+  });
+});
+
+describe('columns of the table that are alike', () => {
+  it('are one, under the names of all: two brackets a board alike on both sides stands on carry the same', () => {
+    const { head, rows } = sheetOf(demoCheck).table;
+    const columns = head.map((_, column) => rows.map((row) => row[column]).join());
+    expect(new Set(columns).size).toBe(columns.length);
+    expect(head.filter((title) => /on the bracket at/i.test(title))).toEqual([
+      'On the bracket at 60 in; on the bracket at 36 in',
+    ]);
+  });
+
+  it('say of shear beside a bracket on which side of it that is', () => {
+    const { head } = sheetOf(demoCheck).table;
+    expect(head.join('|')).toMatch(/shear just (left|right) of [\d.]+ in/i);
+    expect(head.join('|')).not.toMatch(/\b(before|past)\b/);
+  });
+});
+
+describe('the stiffness a section bends with', () => {
+  const section = (document: BracketShelfInput) => {
+    const found = sheetOf(document).sections.find(({ title }) => title === 'Section');
+    if (found === undefined) throw new Error('no section');
+    return found;
+  };
+  const bent = 'EI_x - EI_xy^2 / EI_y';
+
+  it('is E b t³ / 12 of a plain board, with nothing taken off', () => {
+    const { statements, steps } = section(shelf({ loads: [roaming] }));
+    expect(steps.map(({ expression }) => expression)).not.toContain(bent);
+    expect(statements.map(({ label }) => label).join()).not.toContain('EI_xy');
+    const told = statements.find(({ label }) => label === 'Bending stiffness EI_eff')?.value ?? '';
+    // A board 10 by 3/4 in; E of maple with small knots as in maple.ts.
+    const byHand = mapleBoard(10, 0.75).EI / (poundForce * inch ** 2);
+    expect(Number.parseFloat(told) / byHand).toBeCloseTo(1, 3);
+  });
+
+  it('has the product term taken off where a strip makes the section bend about inclined axes', () => {
+    const { statements, steps } = section(demoCheck);
+    expect(steps.map(({ expression }) => expression)).toContain(bent);
+    expect(statements.map(({ label }) => label)).toContain('Product term, EI_xy');
   });
 });
 

@@ -120,6 +120,17 @@ describe('panels press on what they lie on', () => {
     expect(where).toBe('on a rail; nobody there');
   });
 
+  it('on a thin rail with somebody over it: 300 lbf on 4 in of it and half of what is on the depth, over 1/2 in', () => {
+    const { demand, where } = pressure({
+      ...plywood('60 in', '24 in', 'both'),
+      rail: { thickness: '1/2 in', height: '11 in', material: 'sugar-maple', seat: '3/4 in' },
+    });
+    const byHand = (300 / 4 + (10 / 144 + weight_psi('plywood')) * 12) / 0.5;
+    expect(demand / byHand).toBeGreaterThan(0.98);
+    expect(demand / byHand).toBeLessThan(1.02);
+    expect(where).toBe('on a rail; somebody standing over it');
+  });
+
   it('which the wood bears or does not: 160 psi of softwood plywood, without C_D (NDS 3.10.2; memory)', () => {
     const found = check(plywood('24 in', '25 in', 'none')).checks.find(({ id }) => id === 'bearing');
     expect((found?.capacity?.value ?? NaN) / psi).toBeGreaterThan(159);

@@ -42,6 +42,10 @@ describe('a weight in all', () => {
     expect(() => checked({})).toThrow(/an amount, a weight in all \("total"\), or a list/);
     expect(() => checked({ total: '60 lb', amount: '7.5 lb/ft' })).toThrow(/not two of them/);
     expect(() => checked({ total: '7.5 lb/ft' })).toThrow(/loads\/0\/total/);
+    expect(() => checked({ amount: '60 lb' })).toThrow(
+      /"60 lb" is a weight in all, .* under “Its weight” \(in a document, "total"\)\. It takes a load per length/,
+    );
+    expect(() => checked({ amount: '60 in' })).toThrow(/"in" is not a unit this field knows/);
   });
 
   it('keeps its weight for each length where the board is stretched, and is made lighter as a load for each length', () => {

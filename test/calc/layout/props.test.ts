@@ -63,6 +63,16 @@ describe('what a counter wants under it', () => {
     expect(answer.notEnough.at(-1)?.what).toMatch(/^A top .* thick\.$/);
   });
 
+  it('is no thicker top where it holds on the props that are there', () => {
+    const stands = { ...start, ...(brackets?.document as CounterOverhangInput) };
+    const found = props(stands);
+    expect(found).toMatchObject({ wanted: true, holds: true });
+    const kinds = [...found.proposals, ...found.notEnough].map(({ kind }) => kind);
+    expect(kinds).not.toContain('thicker-top');
+    expect(kinds).toContain('brackets');
+    expect(answer.holds).toBe(false);
+  });
+
   it('says how far it stands out unaided: it holds there, and half an inch further it does not', () => {
     const { value, document } = answer.unaided;
     expect(check(document).verdict).toBe('holds');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../../../calc/index.ts';
 import type { CheckResult } from '../../../shared/check-result.ts';
 import type { BracketShelfInput } from '../../../shared/check-document/index.ts';
+import { demoCheck } from '../../../server/demo.ts';
 import { mostUsed, studShelf } from './documents.ts';
 
 const jars = (amount: string) => ({ name: 'Jars', kind: 'line', amount, duration: 'permanent' }) as const;
@@ -92,6 +93,32 @@ describe('ways out', () => {
     );
     expect(mostUsed(calm)).toBeLessThanOrEqual(0.9);
     expect(calm.remedies).toEqual([]);
+  });
+
+  it('none for a shelf of which all that can be said holds, however close: what is missing is something to be given', () => {
+    const close = { ...demoCheck, limits: { live: '0.052 in', longTerm: '1/8 in' } };
+    expect(mostUsed(check(close))).toBeGreaterThan(0.9);
+    expect(check(close).remedies.length).toBeGreaterThan(0);
+    const { wall: _, ...wallNotKnown } = close;
+    const open = check(wallNotKnown);
+    expect(open.checks.filter(({ outcome }) => outcome !== 'holds').map(({ id }) => id)).toEqual(['fixing']);
+    expect(open.verdict).toBe('cannot-say');
+    expect(open.remedies).toEqual([]);
+  });
+
+  it('of what fails has nothing to do with what is only close: longer screws are enough for screws', () => {
+    const { screws } = demoCheck.brackets;
+    if (screws === undefined) throw new Error('no screws');
+    const short = {
+      ...demoCheck,
+      brackets: { ...demoCheck.brackets, screws: { ...screws, length: '2 in' } },
+      limits: { live: '0.052 in', longTerm: '1/8 in' },
+    };
+    const { checks, remedies } = check(short);
+    expect(checks.filter(({ outcome }) => outcome !== 'holds').map(({ id }) => id)).toEqual(['fixing']);
+    const enough = remedies.find(({ kind }) => kind === 'screw-length');
+    expect(check(enough?.document).verdict).toBe('holds');
+    expect(remedies.map(({ kind }) => kind)).not.toContain('thicker-board');
   });
 
   it('gives a box whose skin is bent more members', () => {

@@ -29,6 +29,29 @@ describe('roots', () => {
     );
   });
 
+  it('finds the same where higher powers have nothing before them, and where a root is an end', () => {
+    fc.assert(
+      fc.property(
+        // Shares of a power of two, so that an end is a root to the last digit.
+        fc.integer({ min: 1, max: 127 }),
+        fc.integer({ min: 129, max: 400 }),
+        fc.integer({ min: 0, max: 3 }),
+        (inside, outside, zeros) => {
+          const [root, other] = [inside / 128, outside / 128];
+          // (x − root)(x − other), and x(x − root)(x − 1): 0 and 1 are ends.
+          const two = [root * other, -root - other, 1];
+          const three = [0, root, -1 - root, 1];
+          for (const each of [two, three]) {
+            const found = rootsBetween([...each, ...Array<number>(zeros).fill(0)], 0, 1);
+            expect(found).toHaveLength(1);
+            expect(found[0]).toBeCloseTo(root, 9);
+          }
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
   it('misses no change of sign that sampling sees', () => {
     fc.assert(
       fc.property(polynomial, (coefficients) => {
@@ -53,6 +76,22 @@ describe('the largest value', () => {
         const { at, value } = largest(coefficients, -1, 2);
         expect(valueAt(coefficients, at)).toBeCloseTo(value, 9);
         for (const x of sampled(-1, 2)) expect(value).toBeGreaterThanOrEqual(valueAt(coefficients, x) - 1e-9);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe('what must be beaten', () => {
+  it('changes nothing where it is beaten, and is not beaten else', () => {
+    fc.assert(
+      fc.property(polynomial, fc.array(polynomial, { maxLength: 4 }), coefficient, (always, free, by) => {
+        const [one, sum] = [largest(always, -1, 2), largestSum(always, free, 0, 1.5)];
+        expect(largest(always, -1, 2, one.value - Math.abs(by) - 0.01)).toEqual(one);
+        expect(largestSum(always, free, 0, 1.5, sum.value - Math.abs(by) - 0.01)).toEqual(sum);
+        const [over, overSum] = [one.value + Math.abs(by), sum.value + Math.abs(by)];
+        expect(largest(always, -1, 2, over).value).toBeLessThanOrEqual(over);
+        expect(largestSum(always, free, 0, 1.5, overSum).value).toBeLessThanOrEqual(overSum);
       }),
       { numRuns: 100 },
     );

@@ -6,6 +6,7 @@ import { escaped } from '../../../server/drawings/index.ts';
 import { tableValue } from '../../../server/view-models/sheet-prose.ts';
 import { showUsed } from '../../../shared/quantity/index.ts';
 import { serve, type Served } from '../serve.ts';
+import { loosened } from '../page-text.ts';
 import { manyShelves } from './many-shelves.ts';
 
 let served: Served;
@@ -18,7 +19,7 @@ const sheetAddress = (document: unknown): string => addressOf(document).replace(
 
 async function fetched(path: string): Promise<{ status: number; html: string; headers: Headers }> {
   const response = await fetch(served.home + path, { redirect: 'manual' });
-  return { status: response.status, html: await response.text(), headers: response.headers };
+  return { status: response.status, html: loosened(await response.text()), headers: response.headers };
 }
 
 describe('the sheet', () => {

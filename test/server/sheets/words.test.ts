@@ -75,4 +75,30 @@ describe('the words of a sheet', () => {
     expect(inches).toBeLessThan(7 / 64);
     expect(summary).toContain('as much as 1/8 in,');
   });
+
+  it('tell a movement and its limit in inches beside the share, and what the limit of a short end goes by', () => {
+    // IBC Table 1604.3, footnote i: an overhang goes by twice its length. By hand: 2 × 4 in / 360 = 0.0222 in.
+    const { summary, checks, governing } = check({
+      ...demoCheck,
+      limits: { live: 'L/360', longTerm: 'none' },
+    });
+    expect(governing).toBe('deflection-live');
+    const live = checks.find(({ id }) => id === governing);
+    expect(summary).toMatch(
+      / % of what is allowed, [^,]+ in\) where 1\/32 in \(0\.022 in\) may be, at the left end\. /,
+    );
+    expect(live?.note).toContain('twice its length: L/360 of 2 × 4 in, which is 8 in.');
+    expect(summary).toContain(live?.note);
+  });
+
+  it('say nothing of twice the length of a bay between brackets, nor where the limit is an amount', () => {
+    const onEnds = {
+      ...demoCheck,
+      brackets: { ...demoCheck.brackets, positions: ['0 in', '36 in', '60 in', '96 in'] },
+    };
+    const between = check({ ...onEnds, limits: { live: 'L/360', longTerm: 'none' } }, { waysOut: false });
+    const amount = check({ ...demoCheck, limits: { live: '1/32 in', longTerm: 'none' } }, { waysOut: false });
+    for (const { checks } of [between, amount])
+      expect(checks.find(({ id }) => id === 'deflection-live')?.note).toBe('');
+  });
 });

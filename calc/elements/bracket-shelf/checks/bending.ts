@@ -1,16 +1,16 @@
 import { show } from '../../../../shared/quantity/index.ts';
 import { work, type Worked } from '../../../formula/step.ts';
 import { cornerStress, layerStress, sectionModulus } from '../../../mechanics/section-formulas.ts';
-import type { Warp } from '../../../mechanics/open-section.ts';
 import { stressPerMoment, worstCorner } from '../../../mechanics/section.ts';
 import { bendingStress } from '../../../standards/nds-2018/3-members.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
+import type { Asked } from '../asked.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
 import { byLoadAt, sharesOfMoment } from '../load-shares.ts';
-import { warpedPeak, warpedSteps, type Asked, type WarpedPeak } from './warped-bending.ts';
+import { warpedPeak, warpedSteps, type BentParts, type Place, type WarpedPeak } from './warped-bending.ts';
 
 interface Candidate {
   readonly part: BoardPart;
@@ -21,13 +21,21 @@ interface Candidate {
 }
 
 /** Bending of every part of the board in every combination; the worst is worked out on the sheet. */
-export function bendingCheck(context: Context): Judged {
-  const { warp } = context.shelf.board.twisting;
-  return worstCheck([judge(context, warp === null ? worstOf(context) : worstWarped(context, warp))]);
+export function bendingCheck(context: Context, { asked, places }: BentParts): Judged {
+  const unknown = asked.find(({ isKnown }) => !isKnown);
+  const isAsked = (each: Asked): boolean => unknown === undefined || each === unknown;
+  const worst =
+    places === null
+      ? worstOf(context, asked.filter(isAsked))
+      : worstWarped(
+          context,
+          places.filter((place) => isAsked(place.asked)),
+        );
+  return worstCheck([judge(context, worst)]);
 }
 
-function worstOf(context: Context): Candidate {
-  const candidates = askedOf(context).map(({ situation, part, by_Pa }) => {
+function worstOf(context: Context, asked: readonly Asked[]): Candidate {
+  const candidates = asked.map(({ situation, part, by_Pa }) => {
     const { sagging, hogging } = situation.forces;
     const peak = sagging.value >= -hogging.value ? sagging : hogging;
     const ratio = (Math.abs(peak.value) * stressFactor(context, part)) / by_Pa;
@@ -36,22 +44,9 @@ function worstOf(context: Context): Candidate {
   return candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
 }
 
-function worstWarped(context: Context, warp: Warp): Candidate {
-  const { asked, warped } = warpedPeak(context, warp, askedOf(context));
+function worstWarped(context: Context, places: readonly Place[]): Candidate {
+  const { asked, warped } = warpedPeak(context, places);
   return { ...asked, peak: warped.peak, warped };
-}
-
-/** Every part in every combination, and its resistance; a part of which that is not known is asked about alone. */
-function askedOf(context: Context): readonly Asked[] {
-  const asked: Asked[] = [];
-  for (const situation of context.situations) {
-    for (const part of context.shelf.board.parts) {
-      const resistance = context.resist(part.material, 'bending', situation.combination.duration);
-      if (!resistance.ok) return [{ situation, part, by_Pa: 1 }];
-      asked.push({ situation, part, by_Pa: resistance.value_Pa });
-    }
-  }
-  return asked;
 }
 
 /** Stress for each unit of moment, Pa/(N·m), of a board without strips. */

@@ -2,6 +2,7 @@ import { work, type Worked } from '../../../formula/step.ts';
 import { lesserDistance, plateDistance, stripStressOfParts } from '../../../mechanics/edge-strip-formulas.ts';
 import type { Warp } from '../../../mechanics/open-section.ts';
 import { worstCorner, type Corner } from '../../../mechanics/section.ts';
+import type { Asked } from '../asked.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { BoardPlate } from '../board-plate.ts';
 import type { Context, Situation } from '../context.ts';
@@ -11,15 +12,7 @@ import { hoggingOver, type FactorOf, type Peak } from '../forces.ts';
 import type { Shelf } from '../shelf.ts';
 import { stressFactor, stressSteps } from './bending.ts';
 import { momentAt, mostMoment, type Bent } from './edge-strip-plain.ts';
-import {
-  besideAxis,
-  peakAt,
-  usedBy,
-  warpedPlaces,
-  warpedSteps,
-  type Asked,
-  type Place,
-} from './warped-bending.ts';
+import { besideAxis, peakAt, usedBy, warpedSteps, type BentParts, type Place } from './warped-bending.ts';
 
 type StripNumbers = Omit<Parameters<typeof stripStressOfParts.evaluate>[0], 'f_M'>;
 
@@ -33,7 +26,12 @@ interface Candidate {
  * The worst place of a board of layers, or with a strip along its other edge. Above what the whole section has at the edge,
  * twisting included, stands what the plate has there by itself: a strip far from the edge takes none of that off.
  */
-export function worstOfParts(context: Context, edgePlate: EdgePlate, plate: BoardPlate): Bent | null {
+export function worstOfParts(
+  context: Context,
+  edgePlate: EdgePlate,
+  plate: BoardPlate,
+  { asked, places }: BentParts,
+): Bent | null {
   const { warp } = context.shelf.board.twisting;
   const excesses = new Map(
     context.situations.map((situation) => [
@@ -41,21 +39,20 @@ export function worstOfParts(context: Context, edgePlate: EdgePlate, plate: Boar
       edgeExcesses(context.shelf, edgePlate, situation).filter((excess) => amountOf(excess) > 0),
     ]),
   );
-  const asked = context.situations.flatMap((situation) =>
-    plate.parts.map((part): Asked => {
-      const resistance = context.resist(part.material, 'bending', situation.combination.duration);
-      return { situation, part, by_Pa: resistance.ok ? resistance.value_Pa : 1 };
-    }),
-  );
+  const isHere = ({ part }: Asked): boolean => plate.parts.includes(part);
   const of = ({ situation }: Asked): readonly EdgeExcess[] => excesses.get(situation) ?? [];
   const candidates =
-    warp === null
-      ? asked.flatMap((each) => of(each).map((excess) => unwarped(context, plate, each, excess)))
-      : warpedPlaces(context, warp, asked).flatMap((place) =>
-          of(place.asked)
-            .filter((excess) => isAt(context.shelf, plate, place, excess))
-            .map((excess) => warped(context, plate, warp, place, excess)),
-        );
+    warp === null || places === null
+      ? asked
+          .filter(isHere)
+          .flatMap((each) => of(each).map((excess) => unwarped(context, plate, each, excess)))
+      : places
+          .filter((place) => isHere(place.asked))
+          .flatMap((place) =>
+            of(place.asked)
+              .filter((excess) => isAt(context.shelf, plate, place, excess))
+              .map((excess) => warped(context, plate, warp, place, excess)),
+          );
   let worst: { readonly used: number; readonly bent: Bent } | null = null;
   for (const { atMost, find } of candidates.sort((a, b) => b.atMost - a.atMost)) {
     if (worst !== null && atMost <= worst.used) break;
@@ -69,15 +66,18 @@ function amountOf({ roaming_N, others_N }: EdgeExcess): number {
   return roaming_N + others_N;
 }
 
-/** Whether a corner is one at the edge, in a bay or over a bracket as the excess is. */
+/**
+ * Whether a corner is one at the edge, in a bay or over a bracket as the excess is. Over a bracket a tall strip bends the board
+ * right beside it too.
+ */
 function isAt(
   { board }: Shelf,
   plate: BoardPlate,
   { asked, spot }: Place,
-  { at, edge }: EdgeExcess,
+  { at, half, edge }: EdgeExcess,
 ): boolean {
   if ('support' in at !== spot.isOverBracket) return false;
-  if (plate.neutral_m === null) return true;
+  if (plate.neutral_m === null || ('support' in at && half !== edge)) return true;
   const { y_m, width_m } = asked.part;
   const side = y_m + (edge === 'front' ? width_m : 0) - board.section.centroidY_m;
   return Math.abs(spot.corner.y_m - side) < 1e-9;
@@ -108,7 +108,7 @@ function warped(
   context: Context,
   plate: BoardPlate,
   warp: Warp,
-  { asked, spot, atMost }: Place,
+  { asked, spot, mostUsed }: Place,
   excess: EdgeExcess,
 ): Candidate {
   const { situation, part, by_Pa } = asked;
@@ -124,7 +124,7 @@ function warped(
     return situation.factor(action) * (lesser(besideAxis(shelf, action)) ? Math.min(c_w, c_p) : c_w);
   };
   return {
-    atMost: atMost + above,
+    atMost: mostUsed(brought) + above,
     find: () => {
       const { at } = excess;
       const peak =

@@ -7,12 +7,13 @@ import { EdgePlate } from '../edge-plate.ts';
 import { worstOfParts } from './edge-strip-of-parts.ts';
 import { worstOfPlain, type Bent } from './edge-strip-plain.ts';
 import { atBracket } from './reactions.ts';
+import type { BentParts } from './warped-bending.ts';
 
 /**
  * Bending of a board where a load beside an edge, or on a spot of it, bends it: across the grain wood is so soft that a strip
  * along the load carries most of it. What the whole section has from everything, and above it what such loads do.
  */
-export function edgeStripCheck(context: Context): Judged[] {
+export function edgeStripCheck(context: Context, bent: BentParts): Judged[] {
   const { board, actions, system } = context.shelf;
   const { plate } = board;
   if (plate === null || !actions.some(isOnLine)) return [];
@@ -21,7 +22,7 @@ export function edgeStripCheck(context: Context): Judged[] {
   const worst =
     board.parts.length === 1 && part !== undefined
       ? worstOfPlain(context, edgePlate, part)
-      : worstOfParts(context, edgePlate, plate);
+      : worstOfParts(context, edgePlate, plate, bent);
   return worst === null ? [] : [judge(context, edgePlate, worst)];
 }
 

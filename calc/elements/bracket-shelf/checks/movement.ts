@@ -1,6 +1,6 @@
 import type { Step } from '../../../../shared/check-result.ts';
 import type { Limit } from '../../../../shared/check-document/index.ts';
-import { calculationUnits, show, significant } from '../../../../shared/quantity/index.ts';
+import { calculationUnits, show, significant, type UnitSystem } from '../../../../shared/quantity/index.ts';
 import { work } from '../../../formula/step.ts';
 import { twistTogether } from '../../../mechanics/open-section-formulas.ts';
 import { edgeMovement, spanFraction } from '../../../mechanics/section-formulas.ts';
@@ -82,11 +82,19 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
       clause: id === 'deflection-live' ? `limit ${limit.written}` : `NDS 3.5.2; limit ${limit.written}`,
       where: whereIs(bay.bay, system),
       combination: id === 'deflection-live' ? 'everything but the board itself' : service[0].combination.name,
+      note: noteOn(limit, bay, system),
     },
     system,
   );
   const what = id === 'deflection-live' ? 'Moves at' : 'With its weight, at';
   return [{ check, steps, byLoad: byLoadAt(shelf, what, bent.at_m, 'm', shares) }];
+}
+
+/** What a share of the span goes by at an end past its bracket, where it comes to little. */
+function noteOn(limit: Limit, { bay, span_m }: BayMovements, system: UnitSystem): string {
+  if (limit.kind !== 'fraction' || bay.kind === 'span') return '';
+  const out = show(bay.to_m - bay.from_m, 'm', system);
+  return `The limit of an overhang goes by twice its length: ${limit.written} of 2 × ${out}, which is ${show(span_m, 'm', system)}.`;
 }
 
 /** What bending comes to over the years, from what stays and what does not. */
@@ -128,7 +136,7 @@ function evenWords({ system }: Shelf, even: NonNullable<TwistOfBay['torques']>['
 }
 
 /** Where a bay is, in words. */
-export function whereIs(bay: BayMovements['bay'], system: Parameters<typeof show>[2]): string {
+export function whereIs(bay: BayMovements['bay'], system: UnitSystem): string {
   if (bay.kind === 'left-overhang') return 'at the left end';
   if (bay.kind === 'right-overhang') return 'at the right end';
   const places = `${show(bay.from_m, 'm', system)} to ${show(bay.to_m, 'm', system)}`;

@@ -165,7 +165,7 @@ function judge(context: Context, { situation, torque: twisting, twisted, cut, V_
       both.step,
       ...(resistance.ok ? [resistance.step] : []),
     ],
-    byLoad: byLoadAt(shelf, `Shear ${twisting.side === 'left' ? 'before' : 'past'}`, at_m, 'N', () =>
+    byLoad: byLoadAt(shelf, `Shear just ${twisting.side} of`, at_m, 'N', () =>
       sharesOfShear(situation, support, [twisting.side]),
     ),
   };

@@ -12,6 +12,7 @@ import {
 } from '../../../mechanics/open-section-formulas.ts';
 import { omegaAt, type Warp } from '../../../mechanics/open-section.ts';
 import type { Corner } from '../../../mechanics/section.ts';
+import { askedOf, type Asked } from '../asked.ts';
 import type { BoardPart } from '../board-part.ts';
 import type { Context, Situation } from '../context.ts';
 import { largestHogging, largestSagging, sameLength_m, type FactorOf, type Peak } from '../forces.ts';
@@ -28,13 +29,6 @@ export interface WarpedPeak {
   readonly isOverBracket: boolean;
 }
 
-/** A part in a combination, and the stress it is asked about is divided by. */
-export interface Asked {
-  readonly situation: Situation;
-  readonly part: BoardPart;
-  readonly by_Pa: number;
-}
-
 /** A corner of a part in the bays of one length, or over the brackets. */
 interface Spot extends Omit<WarpedPeak, 'peak'> {
   /** What each load counts at there, m. */
@@ -47,6 +41,8 @@ export interface Place {
   readonly spot: Spot;
   readonly counted: FactorOf;
   readonly atMost: number;
+  /** The same where the loads count at other distances. */
+  readonly mostUsed: (counted: FactorOf) => number;
 }
 
 /**
@@ -56,15 +52,14 @@ export interface Place {
  */
 export function warpedPeak(
   context: Context,
-  warp: Warp,
-  asked: readonly Asked[],
+  places: readonly Place[],
 ): { readonly asked: Asked; readonly warped: WarpedPeak } {
-  const places = warpedPlaces(context, warp, asked).sort((a, b) => b.atMost - a.atMost);
-  const [first] = places;
+  const inOrder = [...places].sort((a, b) => b.atMost - a.atMost);
+  const [first] = inOrder;
   if (first === undefined) throw new RangeError('a board has parts, and a code combinations');
   let worst: WarpedPeak = { ...first.spot, peak: { value: 0, at_m: 0 } };
   let [of, ratio] = [first.asked, -1];
-  for (const { asked: each, spot, counted, atMost } of places) {
+  for (const { asked: each, spot, counted, atMost } of inOrder) {
     if (atMost <= ratio) break;
     const peak = peakAt(each.situation, spot, counted);
     const used = usedBy(context, each, peak);
@@ -73,14 +68,25 @@ export function warpedPeak(
   return { asked: of, warped: worst };
 }
 
-/** Every corner of every part in every combination asked about, over the brackets and in the bays of each length. */
-export function warpedPlaces(context: Context, warp: Warp, asked: readonly Asked[]): Place[] {
-  const parts = new Set(asked.map(({ part }) => part));
-  const spots = new Map([...parts].map((part) => [part, spotsOf(context, warp, part)]));
+/** What is asked of the parts of a board as it bends, by bending and by the strip along an edge alike. */
+export interface BentParts {
+  readonly asked: readonly Asked[];
+  /** Every corner of every part in every combination, over the brackets and in the bays of each length; null where none warps. */
+  readonly places: readonly Place[] | null;
+}
+
+/** Everything asked of the parts of a board as it bends. */
+export function bentParts(context: Context): BentParts {
+  const { board } = context.shelf;
+  const { warp } = board.twisting;
+  const asked = askedOf(context);
+  if (warp === null) return { asked, places: null };
+  const spots = new Map(board.parts.map((part) => [part, spotsOf(context, warp, part)]));
   const most = new Map(context.solved.map((solved) => [solved, mostMoments(solved)]));
-  return asked.flatMap((each) =>
+  const places = asked.flatMap((each) =>
     (spots.get(each.part) ?? []).map((spot) => placeOf(context, each, spot, most.get(each.situation.solved))),
   );
+  return { asked, places };
 }
 
 /** The most of the moments times their distances at a spot. */
@@ -98,8 +104,9 @@ export function usedBy(context: Context, asked: Asked, peak: Peak): number {
 function placeOf(context: Context, asked: Asked, spot: Spot, most: MostOf | undefined): Place {
   const { factor } = asked.situation;
   const counted: FactorOf = (action) => factor(action) * (spot.distances.get(action) ?? 0);
-  const atMost = (most?.(counted, spot.isOverBracket) ?? Infinity) * stressPer(context, asked);
-  return { asked, spot, counted, atMost };
+  const per = stressPer(context, asked);
+  const mostUsed = (by: FactorOf): number => (most?.(by, spot.isOverBracket) ?? Infinity) * per;
+  return { asked, spot, counted, atMost: mostUsed(counted), mostUsed };
 }
 
 function spotsOf({ shelf, solved }: Context, warp: Warp, part: BoardPart): Spot[] {

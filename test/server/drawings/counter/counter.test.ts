@@ -76,6 +76,43 @@ describe('the numbers of props', () => {
   );
 });
 
+describe('what is written on a top from above', () => {
+  const bar = (at: number) =>
+    ({
+      kind: 'flat-bar',
+      at: `${at} in`,
+      from: '4 in',
+      to: '34 in',
+      width: '2 in',
+      thickness: '3/8 in',
+    }) as const;
+
+  it.each([
+    ['nothing under it', []],
+    ['bars under the ends', [bar(1), bar(24), bar(70)]],
+  ])('stands on nobody hatched, nor on the outline of the top: %s', (_, props) => {
+    const document: CounterOverhangInput = { ...start, props };
+    const { whole, diagrams } = counterPictures(read(document), check(document));
+    for (const { svg } of [...whole, ...diagrams].flatMap(({ wide, narrow }) => [wide, narrow])) {
+      const rects = elements(svg, 'rect').map(({ class: pen, x, y, width, height }) => ({
+        ...{ pen, left: Number(x), top: Number(y) },
+        ...{ right: Number(x) + Number(width), bottom: Number(y) + Number(height) },
+      }));
+      const hatched = rects.filter(({ pen }) => pen === 'pen-arrow');
+      const outline = rects.find(({ pen }) => pen === 'pen-outline');
+      expect(hatched.length).toBeGreaterThan(0);
+      for (const { words, left, right, top, bottom } of writings(svg)) {
+        const onHatching = hatched.filter(
+          (box) => left < box.right && box.left < right && top < box.bottom - 1 && box.top + 1 < bottom,
+        );
+        expect(onHatching, words).toEqual([]);
+        if (outline === undefined || bottom < outline.top || top > outline.bottom) continue;
+        expect(left < outline.right && outline.right < right, words).toBe(false);
+      }
+    }
+  });
+});
+
 describe('bands', () => {
   it.each([
     [0.43, [0, 0.1, 0.2, 0.3, 0.4]],
