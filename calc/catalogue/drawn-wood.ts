@@ -73,6 +73,7 @@ export function drawnWood({ woods, called, standIn, ...names }: ToDraw, all: rea
     ER_over_EL: across('radial ratio', 'ER_over_EL'),
     GLR_over_EL: ratio('shear ratio LR', 'GLR_over_EL'),
     GLT_over_EL: ratio('shear ratio LT', 'GLT_over_EL'),
+    GRT_over_EL: ratio('shear ratio RT', 'GRT_over_EL'),
     nu_LR: across('Poisson ratio LR', 'nu_LR'),
     nu_LT: across('Poisson ratio LT', 'nu_LT'),
   };

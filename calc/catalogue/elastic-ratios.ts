@@ -11,6 +11,7 @@ const row = z
     ER_over_EL: ratioOrNone,
     GLR_over_EL: ratioOrNone,
     GLT_over_EL: ratioOrNone,
+    GRT_over_EL: ratioOrNone,
     nu_LR: ratioOrNone,
     nu_LT: ratioOrNone,
     ...sourced,

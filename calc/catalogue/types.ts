@@ -24,6 +24,8 @@ export interface ElasticRatios extends Sourced {
   readonly ER_over_EL: number | null;
   readonly GLR_over_EL: number | null;
   readonly GLT_over_EL: number | null;
+  /** Of shear that rolls the fibres. */
+  readonly GRT_over_EL: number | null;
   readonly nu_LR: number | null;
   readonly nu_LT: number | null;
 }
@@ -64,6 +66,7 @@ export type DrawnRatio =
   | 'radial ratio'
   | 'shear ratio LR'
   | 'shear ratio LT'
+  | 'shear ratio RT'
   | 'Poisson ratio LR'
   | 'Poisson ratio LT';
 

@@ -4,7 +4,11 @@ import { findPanel, findSpecies, sourceOf, type Panel } from '../catalogue/index
 import type { Material } from '../codes/design-code.ts';
 import { work } from '../formula/step.ts';
 import { couplingOfPlate, stiffnessOfPlate, twistingOfPlate } from '../mechanics/plate-formulas.ts';
-import { stiffnessAcross, usualAcross } from '../standards/wood-handbook-2021/stiffness.ts';
+import {
+  stiffnessAcross,
+  usualAcross,
+  usualRollingRatio,
+} from '../standards/wood-handbook-2021/stiffness.ts';
 
 /** Stiffness of a piece of wood or of a panel as a plate, by its grain. */
 export interface GrainStiffness {
@@ -65,6 +69,28 @@ export interface WoodRatios {
   readonly provenance: readonly ProvenanceValue[];
   /** What is taken where nothing is printed of the wood itself. */
   readonly assumptions: readonly string[];
+}
+
+/**
+ * Stiffness of a wood against shear that rolls its fibres, as a share of that along the grain: as printed, or where nothing is,
+ * the lowest of common woods.
+ */
+export function rollingRatio(name: string | undefined): {
+  readonly value: number;
+  readonly provenance: readonly ProvenanceValue[];
+  readonly assumptions: readonly string[];
+} {
+  const found = findSpecies(name ?? 'not sure');
+  const printed = found.ok ? (found.row.elastic?.GRT_over_EL ?? null) : null;
+  const wood = found.ok ? found.row.name : 'the wood';
+  if (!found.ok || printed === null) {
+    const value = usualRollingRatio[found.ok ? found.row.group : 'softwood'];
+    const words = `No shear modulus across the fibres is printed for ${wood}: ${value} of the stiffness along the grain is taken, the lowest of common woods.`;
+    return { value, provenance: [], assumptions: [words] };
+  }
+  const what = `${wood}: shear modulus across the fibres, share of the stiffness along the grain`;
+  const provenance = [{ what, value: String(printed), ...sourceOf(found.row, 'shear ratio RT') }];
+  return { value: printed, provenance, assumptions: [] };
 }
 
 /** Ratios across the grain as printed for the wood; where a wood has none, the ends of the range of common woods. */

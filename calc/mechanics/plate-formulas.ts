@@ -33,6 +33,32 @@ export const twistingOfPlate = formula({
   source: twk('ch. 11, Eq. 212'),
 });
 
+/** Shear stiffness of a plate, one way. */
+export const shearStiffnessOfPlate = formula({
+  symbol: 'S',
+  caption: 'shear stiffness for each width',
+  expression: '5 / 6 * r_G * E_L * t',
+  symbols: { r_G: '1', E_L: 'Pa', t: 'm' },
+  unit: 'N/m',
+  source: {
+    document: 'Wood Handbook FPL-GTR-282',
+    edition: '2021',
+    clause: 'chapter 9: five sixths of a rectangle; Table 5-1',
+  },
+});
+
+/** Movement of a plate that only bends, made larger by what its shear does. */
+export const shearedMovement = formula({
+  symbol: 'Delta',
+  caption: 'movement, shear with it',
+  expression: 'Delta_b * (1 + r_s)',
+  symbols: { Delta_b: 'm', r_s: '1' },
+  unit: 'm',
+  source: mechanics(
+    'least work: r_s the work that shear does under the loads over that of bending, Delta_b the movement by bending, both by the plate solver',
+  ),
+});
+
 /** Stress at the face of a plate from the moment for each width. */
 export const plateBendingStress = formula({
   symbol: 'f_b',

@@ -91,12 +91,7 @@ function usedOf(result: CheckResult): Map<string, number> {
 
 function expectNoLess(more: CheckResult, less: CheckResult, share = 1e-3): void {
   const used = usedOf(more);
-  // A top that relies on its screws is judged on loose ones only where it stands: fewer places the more is on it.
-  const isLoose = [more, less].some(({ warnings }) =>
-    warnings.some((each) => each.includes('relies on its screws')),
-  );
   usedOf(less).forEach((ratio, id) => {
-    if (isLoose && !['hold-down', 'tip-over', 'tip-over-push'].includes(id)) return;
     const other = used.get(id);
     if (other !== undefined) expect(other, id).toBeGreaterThanOrEqual(ratio * (1 - share) - 1e-6);
   });

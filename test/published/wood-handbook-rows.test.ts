@@ -103,4 +103,18 @@ describe('elastic ratios, Table 5-1', () => {
   it('prints no LT shear ratio for white oak, and none is invented', () => {
     expect(speciesOf('white oak').elastic?.GLT_over_EL).toBeNull();
   });
+
+  it.each([
+    ['yellow birch', 0.017],
+    ['black walnut', 0.021],
+    ['yellow-poplar', 0.011],
+    ['coast Douglas-fir', 0.007],
+    ['Sitka spruce', 0.003],
+  ])('%s: shear that rolls the fibres, G_RT / E_L (memory)', (name, rolling) => {
+    expect(speciesOf(name).elastic?.GRT_over_EL).toBe(rolling);
+  });
+
+  it('prints none of that for sugar maple, and none is invented', () => {
+    expect(speciesOf('sugar maple').elastic?.GRT_over_EL).toBeNull();
+  });
 });

@@ -5,6 +5,8 @@ import {
   lineSupports,
   momentAt,
   preparedLoad,
+  shareOfShear,
+  shearMembrane,
   solvePlate,
   type PlateSupport,
 } from '../../calc/mechanics/plate/index.ts';
@@ -92,7 +94,7 @@ function both(fromCell: number, wood: readonly number[]) {
   }));
   const patch = { i: [fromCell, fromCell + 2], j: [16, 18], load_N: person_N } as const;
   const top = { cellsX: 36, cellsY: 18, cell_m, thickness_m, wood, weight_Npm2, patch, springs };
-  return { ours, acting, springs, theirs: solveShellPlate(top, acting) };
+  return { held, ours, acting, springs, theirs: solveShellPlate(top, acting) };
 }
 
 /** Both rails, then the screws beside each. */
@@ -151,6 +153,27 @@ describe(`a whole top against CalculiX${why}`, () => {
         const off = momentAt(moments, 'y', (i + 0.5) * cell_m, 12.5 * cell_m) - theirs.momentY_Nmpm(i, 12);
         expect(Math.abs(off), `moment in cell ${i}`).toBeLessThan(0.05 * most_Nmpm);
       }
+    },
+  );
+
+  it.skipIf(!installed).each([
+    { name: 'a person at the corner', fromCell: 0 },
+    { name: 'a person at the middle of the edge', fromCell: 17 },
+  ])(
+    '$name: with what shear adds, the edge moves as far as that of bricks that shear, within 3 %',
+    ({ fromCell }) => {
+      const { held, ours, theirs } = both(fromCell, asWood);
+      const loads = [weight, person(fromCell * cell_m)];
+      const membrane = shearMembrane(mesh, {
+        x_Npm: (5 / 6) * G_LT * thickness_m,
+        y_Npm: (5 / 6) * G_RT * thickness_m,
+      });
+      const supports = held.supports.map((support, k) => ({ support, force_N: ours.forces_N[k] ?? 0 }));
+      const share = shareOfShear(membrane, loads, supports, (node) => ours.field[4 * node] ?? 0);
+      const ratio =
+        (ours.movement_m((fromCell + 1) * cell_m, depth_m) * (1 + share)) / theirs.down_m(fromCell + 1, 18);
+      expect(share).toBeGreaterThan(0.01);
+      expect(Math.abs(ratio - 1)).toBeLessThan(0.03);
     },
   );
 

@@ -2,6 +2,7 @@ import type { Effect, EffectName } from './effects.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import { heldFor, topModel, type Bound, type RingSide, type TopModel } from './plate-model.ts';
 import { searchCombination, type Found, type TopMeshes } from './search.ts';
+import { serviceWithShear, withShear } from './shear.ts';
 import { serviceMovements, type ServiceMovements } from './service.ts';
 import { fineMesh, scoutMesh } from './top-mesh.ts';
 import type { Worst } from './trial.ts';
@@ -44,12 +45,13 @@ export function analyse(overhang: Overhang): Analysed {
   });
   if (first === undefined) throw new RangeError('a code of practice has at least one combination');
   const { onSoft } = rest[rest.length - 1] ?? first;
+  const inService = heldFor(soft.fine, overhang, serving?.duration ?? 'permanent');
   const found: Analysed['found'] = [first.worse, ...rest.map(({ worse }) => worse)];
   const tips = new Set(found.flatMap((each) => [...each.tips]));
   return {
     found,
-    soft: onSoft,
-    service: serviceMovements(overhang, heldFor(soft.fine, overhang, serving?.duration ?? 'permanent')),
+    soft: { ...onSoft, worst: withShear(overhang, onSoft.models.soft, onSoft.worst) },
+    service: serviceWithShear(overhang, inService, serviceMovements(overhang, inService)),
     tips,
     isLost: screws === null ? tips.has('screws-loose') : tips.has('screws-hold'),
   };

@@ -1,7 +1,7 @@
 import { averagedMoment, momentsOf, type PlateMoments } from '../../mechanics/plate/moments.ts';
 import { nodeOf, type PlateMesh } from '../../mechanics/plate/mesh.ts';
-import type { PlateStiffness } from '../../mechanics/plate/stiffness.ts';
 import { largestLineForce } from '../../mechanics/plate/line-force.ts';
+import { barCurvature } from './bar-curvature.ts';
 import type { Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import type { FreeEdge } from './people.ts';
@@ -52,7 +52,7 @@ export function momentEffects(
     });
   }
   props.forEach((prop, index) => {
-    if (prop.kind === 'flat-bar') effects.set(`bar ${index}`, curvatureOf(moments, plate.stiffness, prop));
+    if (prop.kind === 'flat-bar') effects.set(`bar ${index}`, barCurvature(plate.mesh, field, prop));
   });
   return effects;
 }
@@ -98,28 +98,6 @@ function linesNear(
 
 /** A place with less than this share of the raw peak has no higher average. */
 const worthAveraging = 0.4;
-
-/** Largest curvature of the top along a bar, 1/m. */
-function curvatureOf(
-  { mesh, x_Nmpm, y_Nmpm }: PlateMoments,
-  { Dx_Nm, Dy_Nm, D1_Nm }: PlateStiffness,
-  bar: { readonly at: number; readonly from: number; readonly to: number },
-): Effect {
-  const i = mesh.x_m.reduce(
-    (best, x, k) => (Math.abs(x - bar.at) < Math.abs((mesh.x_m[best] ?? 0) - bar.at) ? k : best),
-    0,
-  );
-  let peak: Effect = { value: 0, x_m: bar.at, y_m: bar.from };
-  mesh.y_m.forEach((y_m, j) => {
-    if (y_m < bar.from - 1e-6 || y_m > bar.to + 1e-6) return;
-    const node = nodeOf(mesh, i, j);
-    const value = Math.abs(
-      (Dx_Nm * (y_Nmpm[node] ?? 0) - D1_Nm * (x_Nmpm[node] ?? 0)) / (Dx_Nm * Dy_Nm - D1_Nm ** 2),
-    );
-    if (value > peak.value) peak = { value, x_m: bar.at, y_m };
-  });
-  return peak;
-}
 
 /** How far the top rises off its base, at the farthest. */
 export function liftEffect(mesh: PlateMesh, { base }: Overhang, field: Float64Array): Effect {

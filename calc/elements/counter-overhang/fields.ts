@@ -9,9 +9,8 @@ import { governingAcross, type Analysed, type Searched } from './analysed.ts';
 import { onOneSheet, type Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
-import { evenLoads, peopleLoads, together } from './top-loads.ts';
-import { settledField, type Worst } from './trial.ts';
-import { variantsOf } from './variants.ts';
+import { fieldUnderWorst } from './standing-worst.ts';
+import type { Worst } from './trial.ts';
 
 /** What differs from place to place on a top, each as it is where its worst is found. */
 export interface TopFields {
@@ -54,11 +53,16 @@ export function meshErrorOf({ movement, acrossGrain }: TopFields): number | null
   return errors.length === 0 ? null : Math.max(...errors);
 }
 
-type Values = (overhang: Overhang, model: TopModel, field: Float64Array) => Pick<TopField, 'values' | 'unit'>;
+type Values = (
+  overhang: Overhang,
+  model: TopModel,
+  field: Float64Array,
+  worst: Worst,
+) => Pick<TopField, 'values' | 'unit'>;
 
-const movements: Values = (_overhang, { plate }, field) => ({
+const movements: Values = (_overhang, { plate }, field, { sheared }) => ({
   unit: 'm',
-  values: overNodes(plate.mesh, (node) => field[4 * node] ?? 0),
+  values: overNodes(plate.mesh, (node) => (1 + (sheared?.share ?? 0)) * (field[4 * node] ?? 0)),
 });
 
 const stresses: Values = ({ top }, { plate }, field) => {
@@ -75,23 +79,15 @@ const stresses: Values = ({ top }, { plate }, field) => {
 
 function stateOf(overhang: Overhang, { models }: Searched, worst: Worst, valuesOf: Values): TopField | null {
   const model = models[worst.side];
-  const bound =
-    worst.variant === undefined
-      ? model.bounds.find((each) => each.bound === worst.bound)
-      : variantsOf(overhang, model).find(
-          (each) => each.bound === worst.bound && each.variant === worst.variant,
-        );
-  if (bound === undefined) return null;
-  const [people = null] = peopleLoads(overhang, model, [worst.people]);
-  const load = together(evenLoads(overhang, model).all(worst.served), people);
-  const field = settledField(overhang, bound.held, load, bound.stander.stand(load));
-  if (field === null) return null;
+  const found = fieldUnderWorst(overhang, model, worst);
+  if (found === null) return null;
+  const { field } = found;
   const { mesh } = model.plate;
   const q = (value: number) => quantity(value, 'm', overhang.system);
   return {
     x_m: [...mesh.x_m],
     y_m: [...mesh.y_m],
-    ...valuesOf(overhang, model, field),
+    ...valuesOf(overhang, model, field, worst),
     people: worst.people.map(({ x_m, y_m }) => ({ x: q(x_m), y: q(y_m) })),
     meshError: estimatedError(model.plate, field),
   };

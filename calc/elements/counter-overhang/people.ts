@@ -41,7 +41,8 @@ export interface Walk {
 
 /**
  * Every line along which people are moved: the stool edge and each free edge from corner to corner, the ends of the overhang
- * itself, and two people side by side where two stools fit.
+ * itself, and two people side by side where two stools fit. Where props carry the edge, somebody who leans in right above the
+ * front rail leaves it more.
  */
 export function walksOf(overhang: Overhang): Walk[] {
   const { top, base, props, person } = overhang;
@@ -76,11 +77,13 @@ export function walksOf(overhang: Overhang): Walk[] {
   });
   const pair = [-stoolSpacing_m / 2, stoolSpacing_m / 2];
   const hasEndPair = depth_m >= 2 * stoolSpacing_m;
+  const carriesEdge = props.some(({ kind }) => kind !== 'flat-bar');
   const isEnd = (name: 'left' | 'right'): boolean => names.includes(name);
   return [
     // Where nothing stands out on the stool side people still lean there, on the rail.
     alongX(depth_m - half, [0]),
     ...(person.isPair ? [alongX(depth_m - half, pair)] : []),
+    ...(hasStools && carriesEdge ? [alongX(inside(base.front_m, depth_m), [0])] : []),
     ...(names.includes('back') ? [alongX(half, [0])] : []),
     ...(names.includes('back') && person.isPair ? [alongX(half, pair)] : []),
     ...(isEnd('left') && hasEndPair ? [alongY(half, true, pair)] : []),

@@ -11,7 +11,7 @@ import {
   type PlateSupport,
 } from '../../mechanics/plate/supports.ts';
 import { barStiffness_Nm2 } from './bar.ts';
-import { reliesOnScrews } from './top-tipping.ts';
+import { looseShare } from './top-tipping.ts';
 import type { Overhang } from './overhang.ts';
 import { closest_m, propStops } from './top-mesh.ts';
 
@@ -38,6 +38,8 @@ export interface TopModel {
   readonly plate: FreePlate;
   readonly bounds: readonly {
     readonly bound: Bound;
+    /** How much of the people stands on it: see `looseShare`. */
+    readonly share: number;
     readonly held: HeldPlate;
     /** One for all loads: each begins where the last ended. */
     readonly stander: Stander;
@@ -78,6 +80,7 @@ export function topModel(overhang: Overhang, side: RingSide, mesh: PlateMesh): T
   const unscrewed = screws === null ? held : withSupports(held, (_, index) => !isScrew(index));
   const loose = {
     bound: 'screws-loose' as const,
+    share: 1,
     held: unscrewed,
     stander: standerOf(unscrewed),
     ...carriersOf(places.filter((_, index) => !isScrew(index))),
@@ -85,12 +88,14 @@ export function topModel(overhang: Overhang, side: RingSide, mesh: PlateMesh): T
   if (screws === null) return { side, plate, bounds: [loose] };
   const all = {
     bound: 'screws-hold' as const,
+    share: 1,
     held,
     stander: standerOf(held),
     ...carriersOf(places),
   };
-  // A top that its own weight does not hold is held by its screws or not at all: loose ones are no way for it to stand.
-  return { side, plate, bounds: reliesOnScrews(overhang) ? [all] : [all, loose] };
+  // A top that its weight does not even hold with nobody there is held by its screws or not at all.
+  const share = looseShare(overhang);
+  return { side, plate, bounds: share === null ? [all] : [all, { ...loose, share }] };
 }
 
 /** The same top whose screws hold for as long as a combination lasts; nothing is solved anew. */

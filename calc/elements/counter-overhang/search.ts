@@ -4,7 +4,7 @@ import type { Overhang } from './overhang.ts';
 import { walksOf, type Standing, type Walk } from './people.ts';
 import type { Bound, TopModel } from './plate-model.ts';
 import { servedOn, type Served } from './top-loads.ts';
-import { movesWithScrews } from './top-tipping.ts';
+import { movingShare } from './top-tipping.ts';
 import { trialOf, type Case, type Trial, type Worst } from './trial.ts';
 import { addsTo, variantsOf } from './variants.ts';
 import { beside, firstPlaces, ontoLines } from './walk-places.ts';
@@ -60,7 +60,7 @@ export function searchCombination(
     worst: withoutBrink(
       [...effectsOf(trial), ...inOtherWays(overhang, fine, trial, hasPeople ? walksOf(overhang) : [])],
       new Set(trial.tips.keys()),
-      movesWithScrews(overhang),
+      movingShare(overhang),
     ),
     tips: new Set(trial.tips.keys()),
   };
@@ -206,19 +206,22 @@ function casesOf({ byPeople, tips }: Trial): [Bound, Case[]][] {
 
 /**
  * The worst of every effect on all bounds. Where a top tips on one bound, its movements there grow without end towards the
- * brink, and none of them is the largest: they are left to the bound on which it stands, or to the screws where the base alone
- * needs them.
+ * brink, and none of them is the largest: they are left to the bound on which it stands, or to the screws where more people
+ * are on loose ones than the base alone bears.
+ *
+ * @param moving how much of the people that is; null where it bears none
  */
 function withoutBrink(
   found: readonly OnBound[],
   tips: ReadonlySet<Bound>,
-  isOnScrews: boolean,
+  moving: number | null,
 ): Map<EffectName, Worst> {
   const isStanding = found.some(({ bound }) => !tips.has(bound));
   const all = new Map<EffectName, Worst>();
   for (const { bound, effects } of found) {
-    const atBrink = isStanding && (tips.has(bound) || (isOnScrews && bound === 'screws-loose'));
     for (const [name, effect] of effects) {
+      const isBeyond = bound === 'screws-loose' && effect.share > (moving ?? 0);
+      const atBrink = isStanding && (tips.has(bound) || isBeyond);
       if (atBrink && (name === 'lift' || name.includes('edge '))) continue;
       if (effect.value > (all.get(name)?.value ?? -Infinity)) all.set(name, effect);
     }

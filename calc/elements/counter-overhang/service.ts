@@ -7,7 +7,7 @@ import type { Overhang } from './overhang.ts';
 import { freeEdges } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 import { evenLoads, servedOn, together } from './top-loads.ts';
-import { movesWithScrews } from './top-tipping.ts';
+import { movingShare } from './top-tipping.ts';
 import { settledField, type Worst } from './trial.ts';
 import { variantsOf } from './variants.ts';
 
@@ -38,18 +38,18 @@ export function serviceMovements(overhang: Overhang, model: TopModel): ServiceMo
   const longTerm = new Map<EffectName, LongTerm>();
   const bent = variantsOf(overhang, model).filter(({ variant }) => variant === 'bent-rails');
   const ways = [...bounds.map((each) => ({ ...each, variant: undefined })), ...bent];
-  const isOnScrews = movesWithScrews(overhang);
+  const holdsAlone = movingShare(overhang) !== null;
   for (const served of servedOn(overhang)) {
     const load = even.alone(served);
-    for (const { bound, held, stander, variant } of ways) {
-      if (isOnScrews && bound === 'screws-loose') continue;
+    for (const { bound, share, held, stander, variant } of ways) {
+      if (!holdsAlone && bound === 'screws-loose') continue;
       const field = (each: PreparedLoad): Float64Array | null =>
         settledField(overhang, held, each, stander.stand(each));
       const alone = field(own);
       const stays = field(together(own, load, serving?.sustained ?? 0));
       const all = field(even.all(served));
       if (alone === null || stays === null || all === null) continue;
-      const where = { side, bound, served, people: [], ...(variant !== undefined && { variant }) };
+      const where = { side, bound, share, served, people: [], ...(variant !== undefined && { variant }) };
       edgeEffects(edges, all, alone).forEach((effect, name) => {
         if (effect.value >= (underServing.get(name)?.value ?? 0))
           underServing.set(name, { ...effect, ...where });

@@ -1,7 +1,7 @@
 import { fieldsUnder, type FreePlate } from '../../mechanics/plate/free-plate.ts';
 import { resultantOf, type PlateLoad, type Resultant } from '../../mechanics/plate/plate-load.ts';
 import type { PreparedLoad } from '../../mechanics/plate/standing.ts';
-import type { Overhang } from './overhang.ts';
+import type { Overhang, Person } from './overhang.ts';
 import { freeEdges, type FreeEdge, type Spot, type Standing } from './people.ts';
 import type { TopModel } from './plate-model.ts';
 
@@ -58,13 +58,13 @@ function rectanglesOf({ top, base }: Overhang, served: Served): readonly Rectang
 }
 
 /** The top's own weight. */
-function ownWeight({ top }: Overhang): PlateLoad {
+export function ownWeight({ top }: Overhang): PlateLoad {
   const { length_m, depth_m, weight_N } = top;
   return { kind: 'patch', fromX_m: 0, toX_m: length_m, fromY_m: 0, toY_m: depth_m, load_N: weight_N };
 }
 
 /** What is served, as loads. */
-function servedLoads(overhang: Overhang, served: Served): PlateLoad[] {
+export function servedLoads(overhang: Overhang, served: Served): PlateLoad[] {
   const { serving } = overhang;
   if (serving === null) return [];
   return rectanglesOf(overhang, served)
@@ -79,6 +79,19 @@ function servedLoads(overhang: Overhang, served: Served): PlateLoad[] {
     }));
 }
 
+/** Somebody on their square. */
+export function personLoad({ patch_m, load_N }: Person, { x_m, y_m }: Spot): PlateLoad {
+  const half = patch_m / 2;
+  return {
+    kind: 'patch',
+    fromX_m: x_m - half,
+    toX_m: x_m + half,
+    fromY_m: y_m - half,
+    toY_m: y_m + half,
+    load_N,
+  };
+}
+
 /** Movements of a top under one person, by where they are: the same places come back on either bound, and in pairs. */
 const underOne = new WeakMap<FreePlate, Map<string, Float64Array>>();
 
@@ -89,15 +102,7 @@ export function peopleLoads(
   arrangements: readonly Standing[],
 ): (PreparedLoad | null)[] {
   if (person === null) return arrangements.map(() => null);
-  const half = person.patch_m / 2;
-  const loadOf = ({ x_m, y_m }: Spot): PlateLoad => ({
-    kind: 'patch',
-    fromX_m: x_m - half,
-    toX_m: x_m + half,
-    fromY_m: y_m - half,
-    toY_m: y_m + half,
-    load_N: person.load_N,
-  });
+  const loadOf = (spot: Spot): PlateLoad => personLoad(person, spot);
   const held = underOne.get(plate) ?? new Map<string, Float64Array>();
   underOne.set(plate, held);
   const fresh = new Map(arrangements.flat().map((spot) => [placeOf(spot), spot]));

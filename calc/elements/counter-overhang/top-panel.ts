@@ -65,6 +65,7 @@ export function readTopPanel(
       soft: stiffness,
       stiff: stiffness,
       softAcross_Pa: plate.across_Pa,
+      shear: null,
       movement: 0,
       steps: plate.steps,
       provenance: material.provenance,

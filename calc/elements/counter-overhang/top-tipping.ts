@@ -13,6 +13,8 @@ export interface TippingMoments {
   readonly keep: Worked;
   /** What keeps it without its screws. */
   readonly weightAlone_Nm: number;
+  /** What of `over` is by people. */
+  readonly byPeople_Nm: number;
   readonly combination: Combination;
   /** What its screws hold for as long as that; null without any. */
   readonly pull: ScrewPull | null;
@@ -39,23 +41,38 @@ export function tippingMoments(overhang: Overhang): readonly TippingMoments[] {
 
 /** Whether the weight of the top alone does not hold it under everything that can stand on it: then its screws count. */
 export function reliesOnScrews(overhang: Overhang): boolean {
-  if (overhang.screws === null) return false;
-  return tippingMoments(overhang).some(({ over, weightAlone_Nm }) => over.value > weightAlone_Nm);
+  return overhang.screws !== null && looseShare(overhang) !== 1;
+}
+
+/**
+ * How much of the people a screwed top bears with its screws loose, by its weight alone: all of them, a share, or null where
+ * it would tip with nobody there. Somebody lighter than who is given may lean there too: that much counts with the screws
+ * loose, so that nobody heavier makes anything better.
+ */
+export function looseShare(overhang: Overhang): number | null {
+  let share = 1;
+  for (const { over, weightAlone_Nm, byPeople_Nm } of tippingMoments(overhang)) {
+    if (over.value <= weightAlone_Nm) continue;
+    const room_Nm = weightAlone_Nm - (over.value - byPeople_Nm);
+    if (room_Nm < 0) return null;
+    share = Math.min(share, room_Nm / byPeople_Nm);
+  }
+  return share;
 }
 
 /** Asked for of every combination. */
-const knownOnBase = new WeakMap<Overhang, boolean>();
+const knownOnBase = new WeakMap<Overhang, { readonly share: number | null }>();
 
 /**
- * Whether the base alone, without its props, would need the screws. Then props take nothing from them: how far the top moves
- * is told with the screws holding, as without the props. Loose, it would rise off its back rail and hang between its props.
+ * The same of the base alone, without its props. They take nothing from the screws: how far the top moves with more than that
+ * on it is told with the screws holding, as without the props. Loose, it would rise off its back rail and hang between its props.
  */
-export function movesWithScrews(overhang: Overhang): boolean {
+export function movingShare(overhang: Overhang): number | null {
   const held = knownOnBase.get(overhang);
-  if (held !== undefined) return held;
-  const found = reliesOnScrews({ ...overhang, props: [] });
-  knownOnBase.set(overhang, found);
-  return found;
+  if (held !== undefined) return held.share;
+  const share = overhang.screws === null ? 1 : looseShare({ ...overhang, props: [] });
+  knownOnBase.set(overhang, { share });
+  return share;
 }
 
 /**
@@ -125,6 +142,7 @@ function about(
   { combination, pull }: Pick<TippingMoments, 'combination' | 'pull'>,
   { outside, inside, people, screws_m, corner, slant }: AboutLine,
 ): TippingMoments {
+  const people_N = person === null ? 0 : combination.factor(person.duration) * people.count * person.load_N;
   const over = work(
     overturningMoment,
     {
@@ -134,7 +152,7 @@ function about(
         (serving === null ? 0 : combination.factor(serving.duration) * serving.pressure_Npm2) *
         outside.area_m2,
       e_S: outside.lever_m,
-      P: person === null ? 0 : combination.factor(person.duration) * people.count * person.load_N,
+      P: people_N,
       e_P: people.lever_m,
     },
     system,
@@ -145,6 +163,7 @@ function about(
     over,
     keep,
     weightAlone_Nm: keep.value - Sigma_s,
+    byPeople_Nm: people_N * people.lever_m,
     combination,
     pull,
     corner,

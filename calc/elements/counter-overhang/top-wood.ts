@@ -4,7 +4,9 @@ import type { UnitSystem } from '../../../shared/quantity/index.ts';
 import { findSpecies } from '../../catalogue/index.ts';
 import { woodMovement } from '../../catalogue/wood-movement.ts';
 import type { DesignCode, Material } from '../../codes/design-code.ts';
-import { plateOf, woodRatios, type GrainStiffness } from '../grain-plate.ts';
+import { work } from '../../formula/step.ts';
+import { shearStiffnessOfPlate } from '../../mechanics/plate-formulas.ts';
+import { plateOf, rollingRatio, woodRatios, type GrainStiffness } from '../grain-plate.ts';
 
 /** The wood of a top, and the top as a plate. */
 export interface TopWood {
@@ -17,6 +19,8 @@ export interface TopWood {
   /** The stiffer side: across the grain more is asked of the top. */
   readonly stiff: GrainStiffness;
   readonly softAcross_Pa: number;
+  /** Against shear, N/m for each width; null where it is inside the stiffness of a panel. */
+  readonly shear: { readonly along_Npm: number; readonly across_Npm: number } | null;
   /** Share of width for each percent of moisture. */
   readonly movement: number;
   readonly steps: readonly Step[];
@@ -57,6 +61,12 @@ export function readTopWood(
   const soft = plateOf(material, top.thickness, ratios.tangential, ratios.poisson, system, 'tangential');
   const stiff = plateOf(material, top.thickness, ratios.radial, ratios.poisson, system, 'radial');
   const movement = movementOf(top.material);
+  const rolling = rollingRatio(top.material);
+  const { E_Pa, torsionG_Pa } = material;
+  const shearOf = (r_G: number, caption: string) =>
+    work(shearStiffnessOfPlate, { r_G, E_L: E_Pa, t: top.thickness }, system, caption);
+  const alongS = shearOf(torsionG_Pa / E_Pa, 'plate against shear along the grain');
+  const acrossS = shearOf(rolling.value, 'plate against shear across the grain');
   return {
     ok: true,
     wood: {
@@ -66,13 +76,20 @@ export function readTopWood(
       soft: soft.stiffness,
       stiff: stiff.stiffness,
       softAcross_Pa: soft.across_Pa,
+      shear: { along_Npm: alongS.value, across_Npm: acrossS.value },
       movement: movement.value,
-      steps: [...soft.steps, ...stiff.steps],
-      provenance: [...material.provenance, ...ratios.provenance, ...movement.provenance],
+      steps: [...soft.steps, ...stiff.steps, alongS.step, acrossS.step],
+      provenance: [
+        ...material.provenance,
+        ...ratios.provenance,
+        ...rolling.provenance,
+        ...movement.provenance,
+      ],
       assumptions: [
         ...material.assumptions,
         ...(ratios.isPrinted ? [ringsNotKnown] : []),
         ...ratios.assumptions,
+        ...rolling.assumptions,
         ...movement.assumptions,
       ],
     },

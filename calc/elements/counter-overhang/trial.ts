@@ -19,8 +19,12 @@ export interface Case {
 export interface Worst extends Effect, Case {
   readonly side: RingSide;
   readonly bound: Bound;
+  /** How much of the people stood there. */
+  readonly share: number;
   /** In which other way than on its bound the top stood then. */
   readonly variant?: VariantName;
+  /** Of a movement: what bending alone is of it, and what share shear adds to that. */
+  readonly sheared?: { readonly bent_m: number; readonly share: number };
 }
 
 /** A top on which one case after another is tried, and the worst of every effect kept. */
@@ -63,17 +67,17 @@ export function trialOf(overhang: Overhang, model: TopModel, variant?: VariantNa
   const way = { side: model.side, ...(variant !== undefined && { variant }) };
   /** The load and then the movements of one case after another. */
   const room = new Float64Array(own.field.length);
-  const keep = (effects: Effects, bound: Bound, each: Case): void => {
+  const keep = (effects: Effects, { bound, share }: TopModel['bounds'][number], each: Case): void => {
     const kept = [onBound.get(bound), byPeople.get(bound)?.[each.people.length]];
     for (const [name, effect] of effects) {
       for (const worst of kept) {
         const most = worst?.get(name);
         if (most === undefined || isMore(overhang, effect.value, each, most))
-          worst?.set(name, { ...effect, ...way, bound, ...each });
+          worst?.set(name, { ...effect, ...way, bound, share, ...each });
       }
     }
   };
-  const loadsOf = (cases: readonly Case[]): ((each: Case) => PreparedLoad) => {
+  const loadsOf = (cases: readonly Case[]): ((each: Case, share: number) => PreparedLoad) => {
     const arrangements = [...new Map(cases.map(({ people }) => [placesOf(people), people]))];
     const loads = peopleLoads(
       overhang,
@@ -81,8 +85,8 @@ export function trialOf(overhang: Overhang, model: TopModel, variant?: VariantNa
       arrangements.map(([, people]) => people),
     );
     const byPlaces = new Map(arrangements.map(([places], index) => [places, loads[index] ?? null]));
-    return ({ served, people }) =>
-      together(even.all(served), byPlaces.get(placesOf(people)) ?? null, 1, room);
+    return ({ served, people }, share) =>
+      together(even.all(served), byPlaces.get(placesOf(people)) ?? null, share, room);
   };
   return {
     onBound,
@@ -101,13 +105,13 @@ export function trialOf(overhang: Overhang, model: TopModel, variant?: VariantNa
       });
       const loads = loadsOf(fresh.map(({ each }) => each));
       for (const { held, each } of fresh) {
-        const { bound, stander } = held;
-        const known = bound === 'screws-loose' ? unscrewed.get(keyOf(each)) : undefined;
+        const { bound, share, stander } = held;
+        const known = bound === 'screws-loose' && share === 1 ? unscrewed.get(keyOf(each)) : undefined;
         if (known !== undefined) {
-          keep(known, bound, each);
+          keep(known, held, each);
           continue;
         }
-        const load = loads(each);
+        const load = loads(each, share);
         const standing = stander.stand(load);
         const field = settledField(overhang, held.held, load, standing, room);
         const { field: before = null, isUnscrewed = false } = ownStates.get(bound) ?? {};
@@ -122,7 +126,7 @@ export function trialOf(overhang: Overhang, model: TopModel, variant?: VariantNa
           ...forceEffects(overhang, held.held.supports, held, standing.forces_N),
           ...momentEffects(overhang, model, field),
         ]);
-        keep(effects, bound, each);
+        keep(effects, held, each);
         if (!isUnscrewed || !pullsNone(held, standing)) continue;
         unscrewed.set(keyOf(each), new Map([...effects].filter(([name]) => name !== 'screw')));
       }

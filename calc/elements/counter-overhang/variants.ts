@@ -6,12 +6,13 @@ import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import { stiffGive_mpN, type TopModel } from './plate-model.ts';
 import { judgedRails, stretchesOf } from './rail-effects.ts';
+import { movingShare } from './top-tipping.ts';
 
 /**
- * Another way in which a top may stand: its screws hold whatever pulls at them, its rails bend between the panels, or its
- * legs give as little as wood pressed on does.
+ * Another way in which a top may stand: its screws hold whatever pulls at them, its rails bend between the panels, or both, its
+ * legs give as little as wood pressed on does, or no more people are on it than its base bears without props and screws.
  */
-export type VariantName = 'firm-screws' | 'bent-rails' | 'firm-legs';
+export type VariantName = 'firm-screws' | 'bent-rails' | 'firm-and-bent' | 'firm-legs' | 'fewer-people';
 
 type OnBound = TopModel['bounds'][number];
 
@@ -22,11 +23,16 @@ export interface Variant extends OnBound {
   readonly screw_N: number;
 }
 
-/** Which effects a variant adds to. A screw that is never full, and rails that do not bend, take the most themselves. */
+/**
+ * Which effects a variant adds to. A screw that is never full takes the most itself, and is judged by what it is allowed;
+ * rails that do not bend take the most themselves.
+ */
 export const addsTo: Readonly<Record<VariantName, (name: EffectName) => boolean>> = {
-  'firm-screws': (name) => /^(?:along|across|bar|prop|rail$)/.test(name),
+  'firm-screws': (name) => /^(?:along|across|bar|prop|rail|rolling|front|back)/.test(name),
   'bent-rails': (name) => !/^screw|^rail on| (?:span|end) /.test(name),
+  'firm-and-bent': (name) => /^(?:along|across|bar|prop|rail$|rolling)/.test(name),
   'firm-legs': (name) => /^(?:along|across|prop)/.test(name),
+  'fewer-people': (name) => /^lift|edge /.test(name),
 };
 
 /** Share of what a stiff prop gives that a firm leg does: no more than the wood over it, pressed together. An arm bends more. */
@@ -40,17 +46,22 @@ const firmShare = 0.1;
  */
 export function variantsOf(overhang: Overhang, { bounds }: Pick<TopModel, 'bounds'>): Variant[] {
   const gives = railGives(overhang);
+  const moving = movingShare(overhang);
   return bounds.flatMap((each): Variant[] => {
     const { supports } = each.held;
     const pulls = supports.flatMap(({ sense, most_N }) => (sense === 'pull' ? [most_N] : []));
     const screw_N = Math.min(Infinity, ...pulls);
-    const onHeld = (variant: VariantName, held: HeldPlate): Variant => ({
+    const onHeld = (variant: VariantName, held: HeldPlate, share = each.share): Variant => ({
       ...each,
-      ...{ held, stander: standerOf(held), variant, screw_N },
+      ...{ share, held, stander: standerOf(held), variant, screw_N },
     });
-    const firm = supports.map((support) =>
-      support.sense === 'pull' ? { ...support, most_N: Infinity } : support,
-    );
+    const fewer = each.bound === 'screws-loose' && moving !== null && moving < each.share ? [moving] : [];
+    const firm: HeldPlate = {
+      ...each.held,
+      supports: supports.map((support) =>
+        support.sense === 'pull' ? { ...support, most_N: Infinity } : support,
+      ),
+    };
     const lessGive = supports.flatMap((_, index): SharedGive[] => {
       const carrier = each.carriers[index];
       return carrier?.kind === 'prop' && overhang.props[carrier.index]?.kind === 'leg'
@@ -58,8 +69,16 @@ export function variantsOf(overhang: Overhang, { bounds }: Pick<TopModel, 'bound
         : [];
     });
     return [
-      ...(each.bound === 'screws-hold' ? [onHeld('firm-screws', { ...each.held, supports: firm })] : []),
-      ...(gives === null ? [] : [onHeld('bent-rails', withGive(each.held, gives(each)))]),
+      ...(each.bound === 'screws-hold' ? [onHeld('firm-screws', firm)] : []),
+      ...(each.bound === 'screws-hold' && gives !== null
+        ? [onHeld('firm-and-bent', withGive(firm, gives(each)))]
+        : []),
+      ...(gives === null
+        ? []
+        : [each.share, ...fewer].map((share) =>
+            onHeld('bent-rails', withGive(each.held, gives(each)), share),
+          )),
+      ...fewer.map((share) => onHeld('fewer-people', each.held, share)),
       ...(lessGive.length === 0 ? [] : [onHeld('firm-legs', withGive(each.held, lessGive))]),
     ];
   });

@@ -1,4 +1,4 @@
-import { show, type UnitSystem } from '../../../shared/quantity/index.ts';
+import { show, significant, type UnitSystem } from '../../../shared/quantity/index.ts';
 import type { Standing } from './people.ts';
 import type { Bound } from './plate-model.ts';
 import type { Served } from './top-loads.ts';
@@ -13,11 +13,12 @@ export function placeWords(
   return `${show(x_m, 'm', system)} along, ${show(y_m, 'm', system)} from the back edge`;
 }
 
-/** Where people are. */
-function peopleWords(people: Standing, system: UnitSystem): string {
+/** Where people are, and how much of their weight counts. */
+function peopleWords(people: Standing, share: number, system: UnitSystem): string {
   if (people.length === 0) return 'nobody there';
   const places = people.map((spot) => placeWords(spot, system)).join(' and at ');
-  return `${people.length === 1 ? 'a person' : 'two people'} at ${places}`;
+  const light = share < 1 ? `, of ${significant(share, 2)} of that weight,` : '';
+  return `${people.length === 1 ? 'a person' : 'two people'}${light} at ${places}`;
 }
 
 const boundWords: Readonly<Record<Bound, string>> = {
@@ -41,11 +42,13 @@ const servedWords: Readonly<Record<Served, string>> = {
 const variantWords: Readonly<Record<VariantName, string>> = {
   'firm-screws': ' whatever pulls at them',
   'bent-rails': ', rails bending',
+  'firm-and-bent': ' whatever pulls at them, rails bending',
   'firm-legs': ', legs hardly giving',
+  'fewer-people': '',
 };
 
 /** What stood on the top when something was worst. */
-export function stateWords({ people, bound, served, variant }: Worst, system: UnitSystem): string {
+export function stateWords({ people, share, bound, served, variant }: Worst, system: UnitSystem): string {
   const way = variant === undefined ? '' : variantWords[variant];
-  return `${peopleWords(people, system)}, ${servedWords[served]}, ${boundWords[bound]}${way}`;
+  return `${peopleWords(people, share, system)}, ${servedWords[served]}, ${boundWords[bound]}${way}`;
 }

@@ -10,7 +10,7 @@ import { movementSection, readingsTable } from './geometry.ts';
 import { givenStatements } from './given.ts';
 import { stiffGive_mpN } from './plate-model.ts';
 import { handCheck } from './hand-check.ts';
-import { movesWithScrews, reliesOnScrews } from './top-tipping.ts';
+import { looseShare, movingShare } from './top-tipping.ts';
 import { loadDurations, type Overhang } from './overhang.ts';
 import { usual } from './usual.ts';
 import { placeWords, stateWords } from './where.ts';
@@ -22,16 +22,19 @@ export function worksheetOf(
   judged: readonly Judged[],
   meshError: number | null,
 ): Section[] {
+  const { top } = overhang;
   return [
     section('given', 'Given', { statements: givenStatements(overhang) }),
     materialSection(overhang),
     section('section', 'The top as a plate', {
-      steps: overhang.top.wood.steps,
+      steps: top.wood.steps,
       notes: [
         'A thin plate with different stiffness along and across the grain, solved by conforming rectangles; one Poisson ratio only, since the printed pairs do not agree.',
-        'A thin plate leaves shear out: of a maple top 1-1/2 in thick a shell with shear moves up to a tenth more, and its screws are asked for less.',
-        ...(overhang.top.wood.sheets > 1
-          ? [`The lines above are of one sheet; the top has ${overhang.top.wood.sheets} of them, not glued.`]
+        top.wood.shear === null
+          ? 'A thin plate leaves shear out: that of a panel is inside its printed stiffness.'
+          : 'A thin plate leaves shear out: how far the edges move has it added, by the work that it does (within a twentieth of what a plate with shear moves, on the tops it was tried on); stresses are left as they are, and screws, which shear asks for less.',
+        ...(top.wood.sheets > 1
+          ? [`The lines above are of one sheet; the top has ${top.wood.sheets} of them, not glued.`]
           : []),
       ],
     }),
@@ -114,24 +117,18 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
   return section('analysis', 'Analysis', {
     tables: analysed.isLost ? [] : [worstTable(overhang, analysed)],
     notes: [
-      'People are moved along the stool edge and every edge that stands out, corners included, and then closer around the worst places, on a coarse mesh; the worst of them are worked out on a fine one. Rails, panels and props push and never pull.',
+      'People are moved along the stool edge and every edge that stands out, corners included, and along the front rail where props carry the edge, and then closer around the worst places, on a coarse mesh; the worst of them are worked out on a fine one. Rails, panels and props push and never pull.',
       ...(meshError === null
         ? []
         : [
             `The mesh is chosen from the sizes, closest at the props and along the rail. All over the top its moments may be off by ${significant(meshError * 100, 2)} % (Zienkiewicz and Zhu, in the energy norm); on the tops it was tried on, a mesh twice as fine raised no governing value by more than a tenth.`,
           ]),
       `The force on a rail or panel for each length is averaged where it is largest over ${show(overhang.person?.patch_m ?? usual.patch_m, 'm', system)}, the width that somebody takes up: at a corner a plate presses on a point.`,
-      screws === null
-        ? 'The top lies loose on its base.'
-        : reliesOnScrews(overhang)
-          ? 'Worked out with the screws holding, each up to its allowable pull: by its weight alone the top could tip, so loose screws are no way for it to stand.'
-          : movesWithScrews(overhang)
-            ? 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts. Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding.'
-            : 'Worked out with the screws holding, each up to its allowable pull, and with the screws loose; the worse counts.',
+      screwNote(overhang),
       ...(screws === null
         ? []
         : [
-            'Where a screw pulls with all it is allowed, the stresses of the top, its pressure on the rails and its props are worked out with screws that go on holding too: what is allowed is a fifth or so of what they bear (NDS 12.2, memory), and the harder they hold, the more the top is clamped.',
+            'Where a screw pulls with all it is allowed, the stresses of the top, what its rails carry and its props are worked out with screws that go on holding too: what is allowed is a fifth or so of what they bear (NDS 12.2, memory), and the harder they hold, the more the top is clamped.',
           ]),
       ...(overhang.document.base.rail?.height === undefined
         ? []
@@ -144,6 +141,22 @@ function analysisSection(overhang: Overhang, analysed: Analysed, meshError: numb
         : []),
     ],
   });
+}
+
+/** On which bounds of its screws the top is worked out, and with how much of the people on loose ones. */
+function screwNote(overhang: Overhang): string {
+  if (overhang.screws === null) return 'The top lies loose on its base.';
+  const holding = 'Worked out with the screws holding, each up to its allowable pull';
+  const [share, moving] = [looseShare(overhang), movingShare(overhang)];
+  if (share === null)
+    return `${holding}: by its weight alone the top could tip with nobody there, so loose screws are no way for it to stand.`;
+  const part = (of: number): string => `${significant(of, 2)} of the people`;
+  const upTo = share < 1 ? ` under ${part(share)}, which is all that its weight alone bears` : '';
+  const byProps =
+    moving === share
+      ? ''
+      : ` Its props alone keep the top on its base with the screws loose: how far it moves is told with them holding${moving === null ? '' : `, and loose under ${part(moving)}`}.`;
+  return `${holding}, and with the screws loose${upTo}; the worse counts.${byProps}`;
 }
 
 /** How far legs, and brackets of which nobody says it, are taken to give. */

@@ -1,6 +1,6 @@
 /**
  * An orthotropic thin plate on supports that push and screws that pull: choose a mesh, factor the free plate once, hold
- * it, put load after load on it, and read movement, moments and support forces. Shear deformation is left out (Kirchhoff).
+ * it, put load after load on it, and read movement, moments and support forces. Shear deformation is left out (Kirchhoff); `shareOfShear` says how much it would add.
  */
 export { plateMesh, type PlateOutline } from './plate-mesh.ts';
 export { nodeOf, type PlateMesh } from './mesh.ts';
@@ -10,6 +10,7 @@ export { lineSupports, type LinePlace, type SupportLine } from './line-supports.
 export { largestLineForce, linePartsOf, type LinePart } from './line-force.ts';
 export { heldPlate, withSupports, type HeldPlate, type PlateSupport, type SharedGive } from './supports.ts';
 export { movementAt, resultantOf, type PlateLoad, type Resultant } from './plate-load.ts';
+export { shareOfShear, shearMembrane, type ShearMembrane } from './shear-membrane.ts';
 export { standerOf, type PreparedLoad, type Stander, type Standing } from './standing.ts';
 export { fieldOfStanding } from './standing-field.ts';
 export { addedLoads, preparedLoad, solvePlate, tippingWords, type SolvedPlate } from './solve-plate.ts';

@@ -25,6 +25,12 @@ export const shearModulus = formula({
 /** Where no ratio is printed for a species: E_L / 16, said on the sheet. EN 338 keeps the same ratio. */
 export const usualShearRatio = 1 / 16;
 
+/**
+ * Where no ratio of the shear that rolls the fibres is printed: the lowest printed of common woods, yellow-poplar among
+ * hardwoods and Sitka spruce among softwoods (Table 5-1; memory).
+ */
+export const usualRollingRatio = { hardwood: 0.011, softwood: 0.003 } as const;
+
 /** Stiffness across the grain from the ratio to that along it. */
 export const stiffnessAcross = formula({
   symbol: 'E_A',

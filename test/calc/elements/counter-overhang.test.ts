@@ -334,6 +334,19 @@ describe('a flat bar on edge under the top', () => {
     expect(capacity('0.2 in', '3 in')).toBeCloseTo((1.9 * 29e6) / ((32 * 3) / 0.2 ** 2) / 1.67, 1);
     expect(capacity('3 in', '1/2 in')).toBeCloseTo(0.6 * 36e3, 6);
   });
+
+  it('carries no more than all that stands out, about the rail, and most of it where it is the stiffer by far', () => {
+    // By hand, lbf and in: two people at 10 in, 10 psf and a third of the top at 6 in. Steel 1/4 x 3 in: S = b d² / 6.
+    const over = 500 * 10 + ((10 / 144) * 72 * 12 + mapleWeight_lbf(72, 36, 1.5) / 3) * 6;
+    const props = ['10 in', '36 in', '62 in'].map((at) => ({
+      ...({ kind: 'flat-bar', at, from: '4 in', to: '34 in' } as const),
+      ...{ width: '1/4 in', thickness: '3 in' },
+    }));
+    const moment =
+      ((outcome({ ...start, props }, 'prop')?.demand?.value ?? NaN) / psi) * ((0.25 * 3 ** 2) / 6);
+    expect(moment / over).toBeGreaterThan(0.4);
+    expect(moment / over).toBeLessThan(1);
+  });
 });
 
 describe('bad input', () => {

@@ -61,6 +61,29 @@ describe('the front rail', () => {
     expect(flush().where).toContain('two people');
   });
 
+  it('is leaned on over legs that carry the edge: somebody right above it leaves it all, P L / 4', () => {
+    const onLegs = counter({
+      base: {
+        panels: ['0 in', '72 in'],
+        rail: { thickness: '3/4 in', height: '5-1/2 in', material: 'yellow-poplar' },
+      },
+      props: [2, 25, 47, 70].map((at) => ({
+        kind: 'leg',
+        at: `${at} in`,
+        to: '34 in',
+        allowable: '900 lbf',
+      })),
+      loads: [{ kind: 'person', amount: '250 lbf' }],
+    });
+    const { demand, where } = judge(onLegs, 'rail');
+    // Between panels 72 in apart, in the middle (AISC Manual Table 3-23); of the top itself half of 24 and half of 10 in.
+    const load = 250 + (mapleWeight_lbf(72, 36, 1.5) * (12 + 5)) / 36;
+    const alone = (load * 72) / 4 / ((0.75 * 5.5 ** 2) / 6);
+    expect(demand / psi / alone).toBeGreaterThan(0.97);
+    expect(demand / psi / alone).toBeLessThan(1.06);
+    expect(where).toContain('24 in from the back edge');
+  });
+
   it('past its last panel is an arm with all its load at the end: P a (AISC Manual Table 3-23, cantilever)', () => {
     for (const panel of ['0 in', '96 in']) {
       const moment = onRail_lbfpin * 96 * 96;

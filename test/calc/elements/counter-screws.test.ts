@@ -119,4 +119,32 @@ describe('screws whose heads are let through sooner', () => {
     expect(soft.where).toContain('screws holding whatever pulls at them');
     expect(soft.demand / hard.demand).toBeCloseTo(1, 6);
   });
+
+  /* Two rows of them beside either rail; the rails of maple, 5 in high, carry themselves from panel to panel. */
+  const twoRows = (cleat: string, railHeight: { height: string; material: string } | object) =>
+    counter({
+      base: { panels: ['0 in', '36 in', '72 in'], rail: { thickness: '3/4 in', ...railHeight } },
+      screws: {
+        ...{ fastener: 'wood-screw-10', length: '2 in', through: '3/4 in', cleat },
+        at: [2, 22].flatMap((y) =>
+          [1, 10, 19, 28, 36, 44, 53, 62, 71].map((x): [string, string] => [`${x} in`, `${y} in`]),
+        ),
+      },
+      loads: [{ kind: 'person', amount: '250 lbf' }],
+    });
+  it.each([
+    ['rails that do not bend', {}, ['bending-across', 'shear', 'bearing']],
+    [
+      'rails that bend',
+      { height: '5 in', material: 'sugar-maple' },
+      ['bending-across', 'shear', 'bearing', 'rail', 'rail-shear'],
+    ],
+  ] as const)('ask as much of the top and of %s', (_, rail, ids) => {
+    for (const id of ids) {
+      const [soft, hard] = ['eastern-white-pine', 'sugar-maple'].map(
+        (cleat) => judge(twoRows(cleat, rail), id).demand,
+      );
+      expect((soft ?? NaN) / (hard ?? NaN), id).toBeCloseTo(1, 6);
+    }
+  });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { counter, mapleWeight_lbf } from './counter-documents.ts';
-import { judge, psi } from './documents.ts';
+import { inch, judge, psi } from './documents.ts';
 import { maple } from './maple.ts';
 
 /*
@@ -47,5 +47,31 @@ describe('shear of a top that stands out past an end of its base', () => {
     expect(one.capacity / other.capacity).toBeCloseTo(1, 6);
     expect(one.demand / other.demand).toBeGreaterThan(0.6);
     expect(one.demand / other.demand).toBeLessThan(1.01);
+  });
+});
+
+describe('a short thick end that stands out', () => {
+  // Without shear it was told to move a fifth less.
+  it('moves as a beam that bends, shears and sinks into its rails (AISC Manual Table 3-23; Timoshenko)', () => {
+    // Staves from back to front: each inch of the length is a beam, 30 in between the rails, 6 in out. q alike on the 6 in.
+    const [L, a, t, q] = [30, 6, 3, 50 / 144];
+    const top = { appearance: 'small-knots', staves: 'across', length: '96 in', thickness: '3 in' } as const;
+    const { demand } = judge(
+      counter({
+        top,
+        base: { to: '96 in', front: '30 in', foot: '30 in', panels: ['0 in', '48 in', '96 in'] },
+        loads: [{ kind: 'area', amount: '50 psf', duration: 'ten-years' }],
+      }),
+      'deflection-serving',
+    );
+    const [E, G] = [maple.E_Pa / psi, maple.G_Pa / psi];
+    const bent = (q * a ** 3 * (4 * L + 3 * a)) / (24 * ((E * t ** 3) / 12));
+    const sheared = ((q * a ** 2) / 2 / ((5 / 6) * G * t)) * (1 + a / L);
+    // A rail of 3/4 in is as stiff as the wood over it: E_T = 0.065 E_L for sugar maple (Wood Handbook, Table 5-1).
+    const [front, back] = [(q * a * (L + a / 2)) / L, (q * a * (a / 2)) / L];
+    const sunk = ((front * (L + a)) / L + (back * a) / L) / ((0.065 * E * 0.75) / t);
+    expect(sheared / (bent + sunk + sheared)).toBeGreaterThan(0.1);
+    expect(demand / inch / (bent + sunk + sheared)).toBeGreaterThan(0.97);
+    expect(demand / inch / (bent + sunk + sheared)).toBeLessThan(1.05);
   });
 });

@@ -38,6 +38,10 @@ const plates: readonly PublishedValue[] = [
   published(plate.linePressure, { p: (30 * poundForce) / inch, b_r: 0.75 * inch }, 40 * psi, {
     ...byHand('30 lbf for each inch on 3/4 in'),
   }),
+  published(plate.shearStiffnessOfPlate, { r_G: 0.06, E_L: 12e9, t: 0.05 }, 3e7, {
+    ...byHand('5/6 × 0.06 × 12e9 × 0.05'),
+  }),
+  published(plate.shearedMovement, { Delta_b: 0.004, r_s: 0.25 }, 0.005, byHand('0.004 × 1.25')),
   published(plate.clampedOverhang, { w: 100, a: 2, EI: 1000 }, 0.2, {
     ...exact,
     source: 'AISC Manual, 15th ed., Table 3-23, cantilever, uniform load: wl⁴/8EI = 100 × 16 / 8000',

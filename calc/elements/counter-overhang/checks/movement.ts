@@ -1,6 +1,7 @@
 import type { Limit } from '../../../../shared/check-document/index.ts';
 import type { Step } from '../../../../shared/check-result.ts';
 import { work } from '../../../formula/step.ts';
+import { shearedMovement } from '../../../mechanics/plate-formulas.ts';
 import { spanFraction } from '../../../mechanics/section-formulas.ts';
 import { longTermMovement } from '../../../standards/nds-2018/3-members.ts';
 import type { Judged } from '../../judged.ts';
@@ -25,6 +26,7 @@ interface Kind {
   readonly asked: readonly Asked[];
   readonly found: ReadonlyMap<EffectName, Worst>;
   readonly nameOf: NameOf;
+  /** Lines of working of a movement. */
   readonly steps: (name: EffectName) => readonly Step[];
 }
 
@@ -43,6 +45,11 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
   const K_cr = top.wood.material.creep.factor;
   const ofFinish: readonly Asked[] = top.finish === null ? [] : [top.finish];
   const ibc = 'IBC Table 1604.3, footnote i';
+  const shearSteps = (worst: Worst | undefined): Step[] => {
+    if (worst?.sheared === undefined) return [];
+    const { bent_m, share } = worst.sheared;
+    return [work(shearedMovement, { Delta_b: bent_m, r_s: share }, system).step];
+  };
   const kinds: readonly Kind[] = [
     {
       id: 'deflection-live',
@@ -57,7 +64,7 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
       ],
       found: soft.worst,
       nameOf: byItself,
-      steps: () => [],
+      steps: (name) => shearSteps(soft.worst.get(name)),
     },
     {
       id: 'deflection-serving',
@@ -66,7 +73,7 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
       asked: [{ limit: limits.serving, clause: top.finish?.clause ?? ibc }],
       found: service.serving,
       nameOf: byItself,
-      steps: () => [],
+      steps: (name) => shearSteps(service.serving.get(name)),
     },
     {
       id: 'deflection-together',
@@ -75,7 +82,7 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
       asked: ofFinish,
       found: soft.worst,
       nameOf: withWeight,
-      steps: () => [],
+      steps: (name) => shearSteps(soft.worst.get(name)),
     },
     {
       id: 'deflection-long-term',
@@ -130,7 +137,10 @@ function judge(
     const capacity = limit.kind === 'amount' ? limit.amount_m : null;
     const fraction = worst.value > 0 ? Math.round((2 * edge.out_m) / worst.value) : 0;
     const note = fraction > 0 ? `That is L/${fraction} of twice the overhang.` : '';
-    return { check: makeCheck({ ...parts, demand: worst.value, capacity, where, note }, system), steps: [] };
+    return {
+      check: makeCheck({ ...parts, demand: worst.value, capacity, where, note }, system),
+      steps: kind.steps(name),
+    };
   }
   const allowed = work(spanFraction, { L_s: 2 * edge.out_m, n_L: limit.divisor }, system);
   return {
