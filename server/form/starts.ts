@@ -94,7 +94,10 @@ export function startOf(part: string, name: string, texts: Texts): [string, stri
   ]);
 }
 
-/** Fills each part of the form that was just chosen and has nothing in it yet with values to start from. */
+/**
+ * Fills each part of the form that was just chosen and has nothing in it yet with values to start from. A row that is added gets
+ * its own as it is: one with nothing in it came like that from a file, and nothing is put into it.
+ */
 export function withStarts(texts: Texts): Map<string, string> {
   const filled = new Map(texts);
   const fillIn = (part: string, name: string): void => {
@@ -106,7 +109,7 @@ export function withStarts(texts: Texts): Map<string, string> {
     else if (name.endsWith('.was')) fillNewKind(filled, name.slice(0, -'.was'.length), by);
     if (!name.endsWith('.by')) continue;
     const group = name.slice(0, -'.by'.length);
-    if (by === 'given') fillIn(patternOf(group), group);
+    if (by === 'given' && !patternOf(group).endsWith('.*')) fillIn(patternOf(group), group);
     if (by === 'first') fillOption(filled, group, 'first', 'spacing');
     if (by === 'at') fillOption(filled, group, 'at');
     if (by === 'things') fillIn(`${patternOf(group)}.things`, `${group}.things`);

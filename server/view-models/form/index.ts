@@ -103,6 +103,11 @@ export function checkForm(state: FormState): CheckForm {
   );
   const weighed = form.element === 'bracket-shelf' ? form.rows('loads') : [];
   const ways = weighed.map((row) => ({ name: `loads.${row}.by.was`, value: form.way(`loads.${row}`) }));
+  // A load of which nothing is written is a load all the same, and an error.
+  const bare = form
+    .rows('loads')
+    .map((row) => ({ name: `loads.${row}.by`, value: form.written(`loads.${row}.by`) }))
+    .filter(({ value }) => value === 'given');
   const heading = headingOf(form);
   form.sayings.push({ id: 'heading', text: heading });
   return {
@@ -117,6 +122,7 @@ export function checkForm(state: FormState): CheckForm {
         : []),
       ...kinds,
       ...ways,
+      ...bare,
       ...idle(form),
     ],
     proposals,
