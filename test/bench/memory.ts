@@ -20,7 +20,7 @@ export async function memory(checks: number): Promise<Row[]> {
   const count = checks.toLocaleString('en');
   return [
     {
-      what: `Memory of a process after ${count} checks, resident size in their second half, MB`,
+      what: `Memory of a process that made ${count} checks, resident size in the second half of them, MB`,
       measured: figures(after_B / 1e6),
       target: `under ${mostResident_MB}`,
       met: after_B / 1e6 < mostResident_MB,
