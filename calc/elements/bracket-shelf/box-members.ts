@@ -31,7 +31,7 @@ type Kind = 'spread' | 'line' | 'thing';
 const longs = { spread: 0.6, line: 0.6, thing: 0.4 } as const;
 const longOverBracket = 0.2;
 const more = { spread: 1, line: 1, thing: 1.1 } as const;
-const moreOverBracket = 1.3;
+const moreOverBracket = 1.35;
 /** Places on a patch at which its share on each member is taken. */
 const samples = 16;
 
