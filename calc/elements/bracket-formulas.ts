@@ -222,8 +222,8 @@ export const skinMoment = formula({
 export const skinStress = formula({
   symbol: 'f_t_perp',
   caption: 'stress in the skin, across the board',
-  expression: '6 * m_s / t^2',
-  symbols: { m_s: 'N', t: 'm' },
+  expression: '6 * (m_s + m_d) / t^2',
+  symbols: { m_s: 'N', m_d: 'N', t: 'm' },
   unit: 'Pa',
   source: mechanics('bending of a rectangle'),
 });

@@ -5,6 +5,12 @@
 export const exceptions: Readonly<Record<string, string>> = {
   'calc/elements/bracket-formulas.ts ratingFromTest':
     "A quotient of two numbers of the bracket's maker; common practice, no source prints a case.",
+  'calc/mechanics/box-formulas.ts skinAlong':
+    'Fitted, on the safe side, to boxes of plates that meet along lines: test/reference/box-members.test.ts holds what comes of it.',
+  'calc/mechanics/box-formulas.ts skinSheared':
+    'Fitted, on the safe side, to boxes of plates that meet along lines: test/reference/box-members.test.ts holds what comes of it.',
+  'calc/mechanics/box-formulas.ts skinTogether':
+    'A plain sum of the stresses of a skin bent as a part of the box and by itself: the safe side.',
   'calc/mechanics/edge-strip-formulas.ts edgePatch':
     'Fitted, on the safe side, to plates loaded off their edge: test/reference/edge-strip.test.ts holds what comes of it.',
   'calc/mechanics/edge-strip-formulas.ts stripOverBracket':

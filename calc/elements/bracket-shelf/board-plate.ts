@@ -13,6 +13,11 @@ export interface Grain {
   readonly assumptions: readonly string[];
 }
 
+/** The same of the skins of a box, and how stiff they are in shear in their own plane. */
+export interface SkinGrain extends Grain {
+  readonly inPlaneG_Pa: number;
+}
+
 export type Edge = 'front' | 'back';
 
 /** A board between the strips along its edges as a plate of one thickness. */
@@ -70,6 +75,18 @@ export function boardPlateOf(
     parts,
     asOneFrom,
   };
+}
+
+/** Of a panel that is as stiff across as along: its shear in its own plane over E. Its twisting takes far less. */
+const alikePanel = 0.2;
+
+/** The skins of a box: across it, and sheared in their own plane. */
+export function skinGrainOf(name: string | undefined, skin: BoardPart): SkinGrain {
+  const grain = grainOf(name, skin);
+  const { material, E_Pa } = skin;
+  if (material.basis !== 'panel' || grain.ratio < 0.9) return { ...grain, inPlaneG_Pa: material.torsionG_Pa };
+  const words = `In its own plane a skin that is alike both ways is taken to have ${alikePanel} of its stiffness in shear (EN 12369-1 has 0.21 to 0.27 of particleboard and MDF, from memory).`;
+  return { ...grain, inPlaneG_Pa: alikePanel * E_Pa, assumptions: [...grain.assumptions, words] };
 }
 
 function grainOf(name: string | undefined, { material, height_m }: BoardPart): Grain {

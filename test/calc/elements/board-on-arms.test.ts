@@ -308,7 +308,24 @@ describe('the upper skin of a box between the members of its frame, a strip on s
     expect(on([jar('4 in'), jar('24 in')]).demand / psi).toBeCloseTo(bare + one, 4);
   });
 
-  it('what stands over a member does not bend it', () => {
-    expect(on([line('40 lbf/ft', { eccentricity: '11.5 in' })]).demand / psi).toBeCloseTo(bare, 4);
+  it('what stands over a member bends it as that goes down more than the other, a half of it at the most passing across', () => {
+    const found = on([line('40 lbf/ft', { eccentricity: '11.5 in' })]).demand / psi - bare;
+    // Two skins clamped at both ends of 10 in, a quarter more for how that is spread along the board.
+    const most = ((6 * 1.25 * (40 / 12)) / 2) * (10 / 4);
+    expect(found).toBeGreaterThan(0.01 * (most / 0.25 ** 2));
+    expect(found).toBeLessThan(most / 0.25 ** 2);
+    expect(on([line('40 lbf/ft', { eccentricity: '6 in' })]).demand / psi).toBeCloseTo(
+      bare + (6 * ((40 / 12) * (10 / 4))) / 0.25 ** 2,
+      4,
+    );
+  });
+
+  it('a thing whose patch is half over a member bends it with what is beside that', () => {
+    const jar: Load = {
+      ...{ kind: 'point', amount: '8 lbf', at: '20 in', eccentricity: '11 in', duration: 'permanent' },
+    };
+    // Of 4 in beside the front edge 2 in are over the gap and 1 in over the member: 8 × 2 / 4 at 1 in from it, spread to 6 in.
+    const beside = (6 * ((4 * 1 * 9) / 10 / 6)) / 0.25 ** 2;
+    expect(on([jar]).demand / psi - bare).toBeGreaterThan(beside);
   });
 });

@@ -1,6 +1,7 @@
 import { clearWoodValues } from './clear-wood.ts';
 import { connectionValues } from './connections.ts';
 import { counterOverhangValues } from './counter-overhang.ts';
+import { boxValues } from './box.ts';
 import { edgeStripValues } from './edge-strip.ts';
 import { eurocodeValues } from './eurocode-5.ts';
 import { ndsValues } from './nds-2018.ts';
@@ -19,6 +20,7 @@ export const publishedValues: readonly PublishedValue[] = [
   ...clearWoodValues,
   ...connectionValues,
   ...counterOverhangValues,
+  ...boxValues,
   ...edgeStripValues,
   ...eurocodeValues,
   ...ndsValues,

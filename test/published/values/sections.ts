@@ -66,11 +66,19 @@ const stresses: PublishedValue[] = [
       why: 'both over 9-1/4 in: M / S with S 3.469 in³ as printed, once and twice',
     },
   ),
-  published(skinStress, { m_s: (346.9 * poundInch) / (9.25 * inch), t: 1.5 * inch }, 100 * psi, {
-    ...printed,
-    source: `${dressedSource}, 2x10 flat`,
-    why: 'M / S with S 3.469 in³ as printed, over 9-1/4 in',
-  }),
+  published(
+    skinStress,
+    {
+      ...{ m_s: (246.9 * poundInch) / (9.25 * inch), m_d: (100 * poundInch) / (9.25 * inch) },
+      t: 1.5 * inch,
+    },
+    100 * psi,
+    {
+      ...printed,
+      source: `${dressedSource}, 2x10 flat`,
+      why: 'M / S with S 3.469 in³ as printed, over 9-1/4 in',
+    },
+  ),
   published(
     handStress,
     { M_P: 346.9 * poundInch, b_a: 1.25 * inch, c_l: 4 * inch, c_r: 4 * inch, t: 1.5 * inch },

@@ -10,6 +10,7 @@ import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import type { Peak } from '../forces.ts';
 import { byLoadAt, sharesOfMoment } from '../load-shares.ts';
+import { boxPeak, withSkinAlone, type BoxPeak } from './box-bending.ts';
 import { warpedPeak, warpedSteps, type BentParts, type Place, type WarpedPeak } from './warped-bending.ts';
 
 interface Candidate {
@@ -18,6 +19,8 @@ interface Candidate {
   readonly peak: Peak;
   /** Where the board warps as it twists. */
   readonly warped: WarpedPeak | null;
+  /** Of a box, whose members do not share a load evenly. */
+  readonly box: BoxPeak | null;
 }
 
 /** Bending of every part of the board in every combination; the worst is worked out on the sheet. */
@@ -35,18 +38,20 @@ export function bendingCheck(context: Context, { asked, places }: BentParts): Ju
 }
 
 function worstOf(context: Context, asked: readonly Asked[]): Candidate {
+  const ofBox = boxPeak(context, asked, ({ part }) => stressFactor(context, part));
+  if (ofBox !== null) return { ...ofBox.asked, peak: ofBox.box.peak, warped: null, box: ofBox.box };
   const candidates = asked.map(({ situation, part, by_Pa }) => {
     const { sagging, hogging } = situation.forces;
     const peak = sagging.value >= -hogging.value ? sagging : hogging;
     const ratio = (Math.abs(peak.value) * stressFactor(context, part)) / by_Pa;
-    return { part, situation, peak, warped: null, ratio };
+    return { part, situation, peak, warped: null, box: null, ratio };
   });
   return candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
 }
 
 function worstWarped(context: Context, places: readonly Place[]): Candidate {
   const { asked, warped } = warpedPeak(context, places);
-  return { ...asked, peak: warped.peak, warped };
+  return { ...asked, peak: warped.peak, warped, box: null };
 }
 
 /** Stress for each unit of moment, Pa/(N·m), of a board without strips. */
@@ -56,14 +61,14 @@ export function stressFactor({ shelf }: Context, part: BoardPart): number {
   return Math.abs(stressPerMoment(board.section, part, worstCorner(board.section, part)));
 }
 
-function judge(context: Context, { part, situation, peak, warped }: Candidate): Judged {
+function judge(context: Context, { part, situation, peak, warped, box }: Candidate): Judged {
   const { shelf } = context;
   const { warp } = shelf.board.twisting;
   const { combination } = situation;
   const resistance = context.resist(part.material, 'bending', combination.duration);
   const stress =
     warp === null || warped === null
-      ? stressSteps(context, part, Math.abs(peak.value))
+      ? boxSteps(context, box, stressSteps(context, part, Math.abs(peak.value)))
       : warpedSteps(context, situation, part, warp, warped);
   const demand = stress[stress.length - 1]?.value ?? null;
   return {
@@ -84,6 +89,12 @@ function judge(context: Context, { part, situation, peak, warped }: Candidate): 
     steps: [...stress.map(({ step }) => step), ...(resistance.ok ? [resistance.step] : [])],
     byLoad: byLoadAt(shelf, 'Moment at', peak.at_m, 'N.m', () => sharesOfMoment(situation, peak)),
   };
+}
+
+/** Of a box, how often each load counts, and what the upper skin is bent by itself. */
+function boxSteps(context: Context, box: BoxPeak | null, stress: Worked[]): Worked[] {
+  if (box === null) return stress;
+  return [...box.steps(), ...stress.flatMap((each) => withSkinAlone(context, box, each))];
 }
 
 /** That stress, worked out. */

@@ -1,11 +1,13 @@
 import { show } from '../../../../shared/quantity/index.ts';
 import { standardGravity } from '../../../../shared/quantity/index.ts';
-import { work } from '../../../formula/step.ts';
+import { work, type Worked } from '../../../formula/step.ts';
+import { skinSheared } from '../../../mechanics/box-formulas.ts';
 import { skinMoment, skinStress } from '../../bracket-formulas.ts';
 import { makeCheck, worstCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import { frameOf } from '../board.ts';
 import type { BoardPart } from '../board-part.ts';
+import { BoxMembers } from '../box-members.ts';
 import type { Context, Situation } from '../context.ts';
 import { patch_m, type Action, type Shelf } from '../shelf.ts';
 import { sureAcrossGrain } from './past-bracket.ts';
@@ -46,16 +48,14 @@ function judge(context: Context, situation: Situation, skin: BoardPart, gap: Gap
     {
       q: acting.reduce((sum, action) => sum + factor(action) * pressureOf(action, shelf), own_Npm2),
       s: gap.to_m - gap.from_m,
-      S_n: linesOn(gap, acting, factor),
-      P: Math.max(
-        0,
-        ...acting.map((action) => factor(action) * (action.load.kind === 'roaming' ? action.load.load_N : 0)),
-      ),
+      S_n: linesOn(gap, acting, factor) + thingsOn(gap, acting, factor),
+      P: roamingOn(acting, factor),
       c: patch_m,
     },
     system,
   );
-  const stress = work(skinStress, { m_s: moment.value, t }, system);
+  const sheared = skinShearedBy(context, situation);
+  const stress = work(skinStress, { m_s: moment.value, m_d: sheared.at(-1)?.value ?? 0, t }, system);
   const resistance = context.resist(skin.material, 'tension-across', combination.duration);
   const isPanel = skin.material.basis === 'panel';
   const check = makeCheck(
@@ -75,7 +75,8 @@ function judge(context: Context, situation: Situation, skin: BoardPart, gap: Gap
     },
     system,
   );
-  return { check, steps: [moment.step, stress.step, ...(resistance.ok ? [resistance.step] : [])] };
+  const steps = [moment, ...sheared, stress].map(({ step }) => step);
+  return { check, steps: [...steps, ...(resistance.ok ? [resistance.step] : [])] };
 }
 
 /** Pressure of a load that is spread over the depth; 0 for any other. */
@@ -85,24 +86,93 @@ function pressureOf({ spread, load }: Action, { depth_m }: Shelf): number {
   return load.kind === 'point' ? load.load_N / (depth_m * patch_m) : 0;
 }
 
-/**
- * Moments for each width of what stands on lines in a gap, a (s − a) / s each; a single thing spreads at 45° to both sides,
- * and things nearer one another than that add up.
- */
+function roamingOn(acting: readonly Action[], factor: Situation['factor']): number {
+  return Math.max(
+    0,
+    ...acting.map((action) => factor(action) * (action.load.kind === 'roaming' ? action.load.load_N : 0)),
+  );
+}
+
+/** Moment for each width of lines in a gap: a (s − a) / s each. */
 function linesOn(gap: Gap, acting: readonly Action[], factor: Situation['factor']): number {
   const s = gap.to_m - gap.from_m;
-  let lines = 0;
-  const points: { readonly at_m: number; readonly moment_N: number }[] = [];
+  return acting.reduce((sum, action) => {
+    const a = action.eccentricity_m - gap.from_m;
+    if (action.spread || action.load.kind !== 'line' || a <= 0 || a >= s) return sum;
+    return sum + (factor(action) * action.load.load_Npm * a * (s - a)) / s;
+  }, 0);
+}
+
+/**
+ * The same of single things: of each what of its patch is in the gap, in the middle of that. It spreads at 45° to both sides,
+ * and things nearer one another than that add up.
+ */
+function thingsOn(gap: Gap, acting: readonly Action[], factor: Situation['factor']): number {
+  const s = gap.to_m - gap.from_m;
+  const things: { readonly at_m: number; readonly moment_N: number }[] = [];
   for (const action of acting) {
     const { spread, load, eccentricity_m } = action;
-    const a = eccentricity_m - gap.from_m;
-    if (spread || load.kind === 'roaming' || a <= 0 || a >= s) continue;
-    const lever = (factor(action) * a * (s - a)) / s;
-    if (load.kind === 'line') lines += load.load_Npm * lever;
-    else
-      points.push({ at_m: load.at_m, moment_N: (load.load_N * lever) / (patch_m + 2 * Math.min(a, s - a)) });
+    if (spread || load.kind !== 'point') continue;
+    const from = Math.max(0, eccentricity_m - patch_m / 2 - gap.from_m);
+    const to = Math.min(s, eccentricity_m + patch_m / 2 - gap.from_m);
+    if (to <= from) continue;
+    const a = (from + to) / 2;
+    const load_N = (factor(action) * load.load_N * (to - from)) / patch_m;
+    const width_m = patch_m + 2 * Math.min(a, s - a);
+    things.push({ at_m: load.at_m, moment_N: (load_N * a * (s - a)) / s / width_m });
   }
   const beside = (at_m: number): number =>
-    points.reduce((sum, each) => sum + (Math.abs(each.at_m - at_m) < patch_m + s ? each.moment_N : 0), 0);
-  return lines + Math.max(0, ...points.map(({ at_m }) => beside(at_m)));
+    things.reduce((sum, each) => sum + (Math.abs(each.at_m - at_m) < patch_m + s ? each.moment_N : 0), 0);
+  return Math.max(0, ...things.map(({ at_m }) => beside(at_m)));
+}
+
+/** The largest moment across the upper skin of what stands on a patch; null where nothing does. */
+export function mostOnPatch({ shelf }: Context, { factor }: Situation): Worked | null {
+  const acting = shelf.actions.filter((action) => factor(action) > 0);
+  const P = roamingOn(acting, factor);
+  const found = gapsOf(frameOf(shelf.board)).map((gap) => ({
+    ...{ q: 0, s: gap.to_m - gap.from_m, S_n: thingsOn(gap, acting, factor), P, c: patch_m },
+  }));
+  const [first, ...rest] = found;
+  if (first === undefined) return null;
+  const most = rest.reduce((a, b) => (skinMoment.evaluate(b) > skinMoment.evaluate(a) ? b : a), first);
+  return work(
+    skinMoment,
+    most,
+    shelf.system,
+    'moment across the upper skin of what stands on a patch',
+    'm_P',
+  );
+}
+
+/** What a skin is bent by where loads bend one member more than the next; nothing where they don't. */
+function skinShearedBy({ shelf, solved }: Context, { factor }: Situation): Worked[] {
+  const members = BoxMembers.of(shelf);
+  if (members === null) return [];
+  const { bays } = solved[0].model;
+  const L = Math.max(...bays.map(({ kind, from_m, to_m }) => (to_m - from_m) * (kind === 'span' ? 1 : 2)));
+  const gaps = gapsOf(frameOf(shelf.board));
+  const above = (index: number): number =>
+    shelf.actions.reduce((sum, action) => {
+      const more = members.shareOf(index, action) - 1 / members.count;
+      return sum + factor(action) * asLine(action, L, gaps) * Math.max(0, more);
+    }, 0);
+  const all = Array.from({ length: members.count }, (_, index) => ({ index, q_m: above(index) }));
+  const { index, q_m } = all.reduce((a, b) => (b.q_m > a.q_m + least_Npm ? b : a));
+  if (q_m <= least_Npm) return [];
+  const { g, grain, E_s, t, G_f, b_f, h_i } = members.box;
+  const member = members.stiffnessOf(index, L);
+  const numbers = { q_m, g, r_A: grain.ratio, E_s, t, L, EI_m: member.value, G_f, b_f, h_i };
+  return [...member.steps(), work(skinSheared, numbers, shelf.system)];
+}
+
+/** Less comes of rounding. */
+const least_Npm = 1e-9;
+
+/** A load on single members, as an even line: a thing as the first sine of one. A hand, or a thing in a gap, bends the skin there. */
+function asLine({ spread, load, eccentricity_m }: Action, L: number, gaps: readonly Gap[]): number {
+  if (spread || load.kind === 'roaming') return 0;
+  if (load.kind === 'line') return load.load_Npm;
+  const [from, to] = [eccentricity_m - patch_m / 2, eccentricity_m + patch_m / 2];
+  return gaps.some(({ from_m, to_m }) => from_m <= from && to <= to_m) ? 0 : (2 * load.load_N) / L;
 }

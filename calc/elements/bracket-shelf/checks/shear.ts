@@ -16,6 +16,7 @@ import type { BoardPart } from '../board-part.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context, Situation } from '../context.ts';
 import { byLoadAt, sharesOfShear } from '../load-shares.ts';
+import { mostSheared, type MostSheared } from './box-shear.ts';
 
 /** A place in the section where shear is judged: a cut with its width, or a sliding layer. */
 export interface Cut {
@@ -34,16 +35,23 @@ export interface Cut {
 /** Shear in the board, unreduced near the brackets, and along every glue line. */
 export function shearChecks(context: Context): Judged[] {
   const cuts = cutsOf(context.shelf);
+  const sheared = context.situations.map((situation) => ({
+    situation,
+    most: mostSheared(context, situation),
+  }));
   const judged: Judged[] = [];
   for (const id of ['shear', 'glue-line'] as const) {
     const candidates = cuts
       .filter((cut) => cut.id === id)
       .flatMap((cut) =>
-        context.situations.map((situation) => ({ cut, situation, ratio: ratioOf(context, cut, situation) })),
+        sheared.map(({ situation, most }) => ({
+          ...{ cut, situation, most },
+          ratio: ratioOf(context, cut, situation, most.peak.value),
+        })),
       );
     if (candidates.length === 0) continue;
     const worst = candidates.reduce((a, b) => (b.ratio > a.ratio ? b : a));
-    judged.push(judge(context, worst.cut, worst.situation));
+    judged.push(judge(context, worst.cut, worst.situation, worst.most));
   }
   return judged;
 }
@@ -104,12 +112,10 @@ export function stressPerForce(board: Board, cut: Cut): number {
   return cut.width_m > 0 ? shearFlowPerForce(board.section, cut.moments) / cut.width_m : Infinity;
 }
 
-function ratioOf(context: Context, cut: Cut, situation: Situation): number {
+function ratioOf(context: Context, cut: Cut, situation: Situation, V: number): number {
   const weakest = weakestOf(context, cut, situation);
   if (weakest === undefined || !weakest.resistance.ok) return Infinity;
-  return (
-    (situation.forces.shear.value * stressPerForce(context.shelf.board, cut)) / weakest.resistance.value_Pa
-  );
+  return (V * stressPerForce(context.shelf.board, cut)) / weakest.resistance.value_Pa;
 }
 
 /** The part whose wood gives way first at a cut. */
@@ -124,13 +130,13 @@ function weakestOf(context: Context, cut: Cut, { combination }: Situation) {
   }, undefined);
 }
 
-function judge(context: Context, cut: Cut, situation: Situation): Judged {
+function judge(context: Context, cut: Cut, situation: Situation, most: MostSheared): Judged {
   const { shelf } = context;
-  const { shear } = situation.forces;
+  const { peak: shear } = most;
   const weakest = weakestOf(context, cut, situation);
   const resistance = weakest?.resistance;
   const stress = stressSteps(shelf.board, cut, shear.value, context);
-  const steps: Step[] = stress.map(({ step }) => step);
+  const steps: Step[] = [...most.steps(), ...stress].map(({ step }) => step);
   if (resistance?.ok) steps.push(resistance.step);
   const advice = cut.id === 'glue-line' ? 'Structural wood glue and a close fit are needed.' : '';
   return {
