@@ -135,7 +135,7 @@ export const warpedLever = formula({
   expression: 'r_w * omega * EI_eff / EI_w',
   symbols: { r_w: '1', omega: 'm2', EI_eff: 'N.m2', EI_w: warping },
   unit: '1',
-  source: vlasov('omega: sectorial coordinate of the corner; every part stays plane'),
+  source: vlasov('ω: sectorial coordinate of the corner; every part stays plane'),
 });
 
 /** How far a corner counts as being from the neutral axis for one load: a load beside the twist axis bends it more or less. */

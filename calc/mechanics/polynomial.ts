@@ -230,7 +230,8 @@ function bracketedRoot(
     b = c;
     fb = fc;
   }
-  return (a + b) / 2;
+  // Where several roots fall together only one end comes near: the other may never have moved.
+  return b;
 }
 
 /** A largest value and where it is. */

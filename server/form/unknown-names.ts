@@ -2,8 +2,8 @@ import { elementOf, formShapes, type Element } from './elements.ts';
 import type { Group, Shape } from './shape.ts';
 import type { Texts } from './texts.ts';
 
-/** Names that steer the form and are no fields of a check. */
-const steering = new Set(['do', 'at', 'was', 'find']);
+/** Names that steer the form, or say how it is saved in a job, and are no fields of a check. */
+const steering = /^(?:do|at|was|find|token|save\..*)$/;
 
 /**
  * The names in an address that the form of an element does not have. A load behind a misspelt name would otherwise be lost
@@ -11,7 +11,7 @@ const steering = new Set(['do', 'at', 'was', 'find']);
  */
 export function unknownNames(texts: Texts, element: Element = elementOf(texts)): string[] {
   const shape = formShapes[element];
-  return [...texts.keys()].filter((name) => !steering.has(name) && !isKnown(shape, name.split('.')));
+  return [...texts.keys()].filter((name) => !steering.test(name) && !isKnown(shape, name.split('.')));
 }
 
 function isKnown(shape: Shape, path: readonly string[]): boolean {

@@ -1,9 +1,10 @@
-const greek = new Set(
-  (
-    'alpha beta gamma delta epsilon zeta eta theta kappa lambda mu nu xi rho sigma tau phi chi psi omega ' +
-    'Gamma Delta Theta Lambda Sigma Phi Psi Omega'
-  ).split(' '),
-);
+/** Names of Greek letters that a symbol may begin with, as they are typed. */
+export const greekLetters: readonly string[] = (
+  'alpha beta gamma delta epsilon zeta eta theta kappa lambda mu nu xi rho sigma tau phi chi psi omega ' +
+  'Gamma Delta Theta Lambda Sigma Phi Psi Omega'
+).split(' ');
+
+const greek: ReadonlySet<string> = new Set(greekLetters);
 
 /** Subscripts that are a sign rather than a letter or a word. */
 const signs: Readonly<Record<string, string>> = { perp: String.raw`\perp`, para: String.raw`\parallel` };

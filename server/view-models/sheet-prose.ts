@@ -1,7 +1,11 @@
 import type { Typesetter } from '../typeset/index.ts';
+import { greekLetters } from '../typeset/symbol.ts';
 
 /** A symbol inside a sentence: a letter, or two capitals, with short subscripts, as in "C_D of the shortest load". */
-const symbolInProse = /(?<![\w-])(?:[A-Za-z]|[A-Z]{2})(?:_[A-Za-z0-9]{1,5}){1,2}(?:_prime)?(?![\w-])/g;
+const symbolInProse = new RegExp(
+  String.raw`(?<![\w-])(?:[A-Za-z]|[A-Z]{2}|${greekLetters.join('|')})(?:_[A-Za-z0-9]{1,5}){1,2}(?:_prime)?(?![\w-])`,
+  'g',
+);
 
 /** A stretch of a sentence: plain words, and then a symbol as the typesetter set it; either may be empty. */
 export interface ProsePiece {

@@ -69,6 +69,24 @@ describeInBrowser('the pages of jobs in a browser', ({ visit, home }) => {
     expect(await page.locator('[name="loads.3.amount"]').count()).toBe(1);
   });
 
+  it('what is fetched beside a check comes in a job too, and nothing of its save is in an address', async () => {
+    const page = await visit(check);
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(`${request.method()} ${request.url().replace(home(), '')}`));
+    const base = Number(await page.locator('[name="save.base"]').inputValue());
+    await page.locator('[name="loads.0.amount"]').fill('17 lbf/ft');
+    await page.locator(`[name="save.base"][value="${base + 1}"]`).waitFor({ state: 'attached' });
+    await page.locator('[id="check:bending"] > summary').click();
+    await page.locator('[id="check:bending"] .steps > li').first().waitFor();
+    await page.locator('[id="more:layouts"] > summary').click();
+    await page.locator('#layouts .strip').first().waitFor();
+    const fetched = asked.filter((each) => /^GET \/(?:working|layouts)\?/.test(each));
+    expect(new Set(fetched.map((each) => each.split('?')[0]))).toEqual(
+      new Set(['GET /working', 'GET /layouts']),
+    );
+    for (const address of fetched) expect(address).not.toMatch(/[?&](?:token|save\.)/);
+  });
+
   it('a check that is left and come back to shows what was kept, in its choices too', async () => {
     const page = await visit(check);
     const duration = page.locator('[name="loads.0.duration"]');

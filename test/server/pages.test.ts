@@ -130,6 +130,17 @@ describe('the pages', () => {
     });
   });
 
+  // Without a script the button beside a check of a job sends all of its form.
+  it.each(['/working?of=bending&', '/layouts?', '/reach?', '/check?'])(
+    'pass over what a check of a job is saved by: %s',
+    async (start) => {
+      const [address = '', body = ''] = demoAddress.replace('/check?', start).split('?');
+      const sent = `${body}&token=0a1b&save.editor=2c3d&save.base=4`;
+      const posted = await fetch(served.home + address, { method: 'POST', body: sent, redirect: 'manual' });
+      expect(posted.status).toBe(200);
+    },
+  );
+
   it('give the demo check a short address', async () => {
     const response = await get('/demo');
     expect(response.status).toBe(303);

@@ -21,6 +21,10 @@
   document.addEventListener('htmx:config:request', (event) => {
     const { ctx } = event.detail;
     delete ctx.request.headers['HX-Current-URL'];
+    // What a check is saved by is no part of the check, and its token belongs in no address.
+    if (ctx.request.method === 'GET') {
+      for (const name of [...ctx.request.body.keys()]) if (/^(?:token$|save\.)/.test(name)) ctx.request.body.delete(name);
+    }
     if (ctx.sourceElement !== byId('form')) return;
     const { type, target } = ctx.sourceEvent;
     formIsDue = formIsDue || type === 'submit' || target.matches('[data-reshapes]');

@@ -21,7 +21,7 @@ export interface ServiceMovements {
   readonly longTerm: ReadonlyMap<EffectName, LongTerm>;
 }
 
-/** A movement over the years and the two parts it is made of. */
+/** A movement over the years and the two parts that bending alone makes of it. */
 export interface LongTerm extends Worst {
   readonly stays_m: number;
   readonly comes_m: number;

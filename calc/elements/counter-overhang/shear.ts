@@ -5,7 +5,7 @@ import { shearedMovement } from '../../mechanics/plate-formulas.ts';
 import type { EffectName } from './effects.ts';
 import type { Overhang } from './overhang.ts';
 import type { TopModel } from './plate-model.ts';
-import type { LongTerm, ServiceMovements } from './service.ts';
+import type { ServiceMovements } from './service.ts';
 import { fieldUnderWorst } from './standing-worst.ts';
 import { evenLoads, ownWeight, personLoad, servedLoads } from './top-loads.ts';
 import type { Worst } from './trial.ts';
@@ -41,12 +41,7 @@ export function serviceWithShear(
   const membrane = membraneOf(overhang, model);
   if (membrane === null) return { carried_N, serving, longTerm };
   const creeping = new Map(
-    [...longTerm].map(([name, worst]): [EffectName, LongTerm] => {
-      const more = sheared(overhang, model, membrane, worst, true);
-      const share = more.sheared?.share ?? 0;
-      const [stays_m, comes_m] = [worst.stays_m, worst.comes_m].map((part) => part * (1 + share));
-      return [name, { ...more, stays_m: stays_m ?? worst.stays_m, comes_m: comes_m ?? worst.comes_m }];
-    }),
+    [...longTerm].map(([name, worst]) => [name, sheared(overhang, model, membrane, worst, true)]),
   );
   return { carried_N, serving: withShear(overhang, model, serving), longTerm: creeping };
 }

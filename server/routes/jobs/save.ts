@@ -132,13 +132,9 @@ async function sendNotSaved(
   response.type('html').send(html);
 }
 
-const steering = /^(?:save\..*|token)$/;
-
 /** The check that was sent, and which version of it, from which page, for the how manieth time. */
 function readSent(fields: URLSearchParams): Omit<CheckSave, 'standing'> & { readonly read: SentForm } {
-  const texts = textsOf(fields.toString());
-  for (const name of [...texts.keys()]) if (steering.test(name)) texts.delete(name);
-  const read = sentForm(texts);
+  const read = sentForm(textsOf(fields.toString()));
   const turn = wholeNumber(fields.get('save.turn'));
   return {
     read,

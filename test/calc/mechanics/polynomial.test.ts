@@ -52,6 +52,27 @@ describe('roots', () => {
     );
   });
 
+  it('finds one where three or five fall together, at nought too', () => {
+    for (const [from, to] of [
+      [-1.2, 2],
+      [-0.2, 1],
+      [-2, 1],
+    ] as const) {
+      for (const each of [
+        [0, 0, 0, -104],
+        [0, 0, 0, 0, 0, 3],
+      ]) {
+        const found = rootsBetween(each, from, to);
+        expect(found).toHaveLength(1);
+        expect(Math.abs(found[0] ?? NaN)).toBeLessThan(1e-3);
+      }
+      // (x − 1/4)³ and the top of 5 − (x − 1/4)⁴.
+      expect(rootsBetween([-1 / 64, 3 / 16, -3 / 4, 1], from, to)[0]).toBeCloseTo(1 / 4, 4);
+      expect(largest([5 - 1 / 256, 1 / 16, -3 / 8, 1, -1], from, to).value).toBeCloseTo(5, 12);
+      expect(largest([5, 0, 0, 0, -26], from, to).value).toBeCloseTo(5, 12);
+    }
+  });
+
   it('misses no change of sign that sampling sees', () => {
     fc.assert(
       fc.property(polynomial, (coefficients) => {

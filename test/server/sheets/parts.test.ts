@@ -5,6 +5,7 @@ import { runningHead } from '../../../server/sheets/running-head.ts';
 import { loadTemplates } from '../../../server/templates.ts';
 import { createTypesetter } from '../../../server/typeset/index.ts';
 import { prosePieces, tableValue } from '../../../server/view-models/sheet-prose.ts';
+import { findFormulas } from '../../ledger/find-formulas.ts';
 
 describe('the fingerprint', () => {
   const document = { title: 'A', board: { length: '96 in', depth: '9 in' }, loads: [{ amount: '1 lbf' }] };
@@ -49,7 +50,19 @@ describe('prose', () => {
     expect(set('C_D of the shortest load')).toMatch(
       /^<math [^>]*>.*<mi>C<\/mi><mi>D<\/mi>.*<\/math> of the shortest load$/s,
     );
+    expect(set('r_s over Delta_b')).toMatch(
+      /^<math .*<\/math> over <math .*>Δ<\/mi>.*<mi>b<\/mi>.*<\/math>$/s,
+    );
     for (const words of ['my_shelf_name', 'wood-screw-10', 'a_b-c', 'x']) expect(set(words)).toBe(words);
+  });
+
+  it('leaves no symbol of a formula as it is typed, in its caption nor in its source', async () => {
+    const typesetter = createTypesetter();
+    const words = (await findFormulas()).flatMap(({ formula: { caption, cited } }) =>
+      [caption, cited].flatMap((sentence) => prosePieces(sentence, typesetter).map((piece) => piece.words)),
+    );
+    const asTyped = /\w+_\w+|\b(?:alpha|delta|omega|phi|psi|rho|sigma|tau|theta)\b/i;
+    expect(words.filter((each) => asTyped.test(each))).toEqual([]);
   });
 
   it('escapes everything else', () => {

@@ -93,10 +93,14 @@ export function movementChecks(overhang: Overhang, analysed: Analysed): Judged[]
       nameOf: byItself,
       steps: (name) => {
         const worst = service.longTerm.get(name);
-        if (worst === undefined || worst.comes_m < 0) return [];
-        return [
-          work(longTermMovement, { K_cr, Delta_LT: worst.stays_m, Delta_ST: worst.comes_m }, system).step,
-        ];
+        if (worst === undefined || worst.comes_m < 0) return shearSteps(worst);
+        const numbers = { K_cr, Delta_LT: worst.stays_m, Delta_ST: worst.comes_m };
+        return worst.sheared === undefined
+          ? [work(longTermMovement, numbers, system).step]
+          : [
+              work(longTermMovement, numbers, system, 'movement by bending', 'Delta_b').step,
+              ...shearSteps(worst),
+            ];
       },
     },
   ];
