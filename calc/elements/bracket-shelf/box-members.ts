@@ -114,8 +114,11 @@ export class BoxMembers {
     return sum / samples;
   }
 
-  /** How many times a load counts at a member, and the lines that show it. */
-  countOf(index: number, action: Action | null, place: BoxPlace): Count {
+  /**
+   * How many times a load counts at a member, and the lines that show it; and, where nothing bends the skins by themselves, in what
+   * the member moves.
+   */
+  countOf(index: number, action: Action | null, place: BoxPlace): Count & { readonly moves: number } {
     const { bay_m: L, isOverBracket } = place;
     const { h, h_i, t, b_f, G_f } = this.box;
     const { EI_Nm2: EI_eff } = this.#shelf.board;
@@ -133,6 +136,7 @@ export class BoxMembers {
     const numbers = { k_f, k_s, r_m: this.shareOf(index, action), EI_eff, EI_m, phi: kept.value };
     return {
       value: countsAs.evaluate(numbers),
+      moves: countsAs.evaluate({ ...numbers, k_f: 1, k_s: 1 }),
       steps: (names) => [
         ...member.steps(),
         ...kept.steps(),

@@ -10,6 +10,7 @@ import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import { allowedBy } from '../../allowed-by.ts';
+import { mostOfMembers } from '../box-movement.ts';
 import { byLoadAt, sharesOfMovement, type LoadShares } from '../load-shares.ts';
 import { liveFactor, longTermFactor, type BayMovements, type MovedOn, type Movements } from '../movements.ts';
 import type { Shelf } from '../shelf.ts';
@@ -53,10 +54,21 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
     const allowed = allowedBy(limit, bay.span_m) ?? Infinity;
     return { bay, index, bent, twist, allowed, ratio: (bent.value + twist.value_m) / allowed };
   });
+  const factor = id === 'deflection-live' ? liveFactor : longTermFactor(shelf.board.creep.factor);
+  const isBox = shelf.document.board.box !== undefined;
+  const ofMembers = isBox
+    ? used.map(({ bay: { bay }, bent, index, allowed }) => {
+        const value = mostOfMembers(shelf, bay, sharesOfMovement(bent, index, factor), factor);
+        return { value, ratio: value / allowed };
+      })
+    : [];
+  const member = ofMembers.reduce<(typeof ofMembers)[number] | null>(
+    (most, each) => (most === null || each.ratio > most.ratio ? each : most),
+    null,
+  );
   const worst = used.reduce((a, b) => (b.ratio > a.ratio ? b : a));
   const { system } = shelf;
   const { bay, bent, twist, index } = worst;
-  const factor = id === 'deflection-live' ? liveFactor : longTermFactor(shelf.board.creep.factor);
   // Under load they are for the sheet alone, and worked out where that is laid out.
   const lasting = id === 'deflection-live' ? null : sharesOfMovement(bent, index, factor);
   const shares = (): LoadShares => lasting ?? sharesOfMovement(bent, index, factor);
@@ -82,7 +94,10 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
       clause: id === 'deflection-live' ? `limit ${limit.written}` : `NDS 3.5.2; limit ${limit.written}`,
       where: whereIs(bay.bay, system),
       combination: id === 'deflection-live' ? 'everything but the board itself' : service[0].combination.name,
-      note: noteOn(limit, bay, system),
+      ...(member !== null && member.ratio > worst.ratio && { sureUpTo: worst.ratio / member.ratio }),
+      note: [noteOnSpan(limit, bay, system), ...(member === null ? [] : [noteOnBox(member, system)])]
+        .filter((words) => words !== '')
+        .join(' '),
     },
     system,
   );
@@ -90,8 +105,18 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
   return [{ check, steps, byLoad: byLoadAt(shelf, what, bent.at_m, 'm', shares) }];
 }
 
+/** What a box moves is told of one section; its members and skins move each for itself (docs/decisions/010-boxes.md). */
+function noteOnBox(member: { readonly value: number; readonly ratio: number }, system: UnitSystem): string {
+  const most = show(member.value, 'm', system);
+  const told = `It is the movement of the box as one section. The member under a load may go down up to ${most}`;
+  const skins = 'how far a skin sags between members is not worked out.';
+  return member.ratio > 1
+    ? `${told}, more than the limit: more members or thicker skins would share it better. Nor is said ${skins}`
+    : `${told}; ${skins}`;
+}
+
 /** What a share of the span goes by at an end past its bracket, where it comes to little. */
-function noteOn(limit: Limit, { bay, span_m }: BayMovements, system: UnitSystem): string {
+function noteOnSpan(limit: Limit, { bay, span_m }: BayMovements, system: UnitSystem): string {
   if (limit.kind !== 'fraction' || bay.kind === 'span') return '';
   const out = show(bay.to_m - bay.from_m, 'm', system);
   return `The limit of an overhang goes by twice its length: ${limit.written} of 2 × ${out}, which is ${show(span_m, 'm', system)}.`;
