@@ -39,10 +39,11 @@ async function fetched(address: string): Promise<Buffer> {
 
 const read = async (document: unknown, more = ''): Promise<ReadPdf> =>
   readPdf(await fetched(pdfAddress(document, more)));
-/** Words without their spaces and hyphens: lines may end at either, and the reader drops a hyphen at the end of a line. */
+
 /** What stands beside the symbols of a sentence, which are set as symbols: L_b as L with a small b. */
 const besideSymbols = (sentence: string): string[] =>
-  sentence.split(/\b[A-Za-z]{1,2}(?:_[A-Za-z0-9]{1,5})+\b/);
+  sentence.split(/\b(?:[A-Za-z]{1,2}|Delta|omega)(?:_[A-Za-z0-9]{1,5})+\b/);
+/** Words without their spaces and hyphens: lines may end at either, and the reader drops a hyphen at the end of a line. */
 const letters = (text: string): string => squeezed(text).replace(/[ -]/g, '');
 
 describe.skipIf(findProgram('pdftotext') === undefined)('the sheet as a PDF', () => {
