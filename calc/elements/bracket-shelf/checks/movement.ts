@@ -62,7 +62,7 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
         return { value, ratio: value / allowed };
       })
     : [];
-  const member = ofMembers.reduce<(typeof ofMembers)[number] | null>(
+  const member = ofMembers.reduce<Movement | null>(
     (most, each) => (most === null || each.ratio > most.ratio ? each : most),
     null,
   );
@@ -95,7 +95,10 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
       where: whereIs(bay.bay, system),
       combination: id === 'deflection-live' ? 'everything but the board itself' : service[0].combination.name,
       ...(member !== null && member.ratio > worst.ratio && { sureUpTo: worst.ratio / member.ratio }),
-      note: [noteOnSpan(limit, bay, system), ...(member === null ? [] : [noteOnBox(member, system)])]
+      note: [
+        noteOnSpan(limit, bay, system),
+        ...(member === null ? [] : [noteOnBox(member, { value: moved.value, ratio: worst.ratio }, system)]),
+      ]
         .filter((words) => words !== '')
         .join(' '),
     },
@@ -106,13 +109,20 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
 }
 
 /** What a box moves is told of one section; its members and skins move each for itself (docs/decisions/010-boxes.md). */
-function noteOnBox(member: { readonly value: number; readonly ratio: number }, system: UnitSystem): string {
-  const most = show(member.value, 'm', system);
-  const told = `It is the movement of the box as one section. The member under a load may go down up to ${most}`;
+function noteOnBox(member: Movement, told: Movement, system: UnitSystem): string {
+  const section = 'It is the movement of the box as one section';
   const skins = 'how far a skin sags between members is not worked out.';
+  if (member.ratio <= told.ratio) return `${section}; ${skins}`;
+  const most = `${section}. The member under a load may go down up to ${show(member.value, 'm', system)}`;
   return member.ratio > 1
-    ? `${told}, more than the limit: more members or thicker skins would share it better. Nor is said ${skins}`
-    : `${told}; ${skins}`;
+    ? `${most}, more than the limit: more members or thicker skins would share it better. Nor is said ${skins}`
+    : `${most}; ${skins}`;
+}
+
+/** A movement, and its share of the limit. */
+interface Movement {
+  readonly value: number;
+  readonly ratio: number;
 }
 
 /** What a share of the span goes by at an end past its bracket, where it comes to little. */
