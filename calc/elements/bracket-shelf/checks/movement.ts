@@ -10,6 +10,7 @@ import { makeCheck } from '../../make-check.ts';
 import type { Judged } from '../../judged.ts';
 import type { Context } from '../context.ts';
 import { allowedBy } from '../../allowed-by.ts';
+import { BoxMembers } from '../box-members.ts';
 import { mostOfMembers } from '../box-movement.ts';
 import { byLoadAt, sharesOfMovement, type LoadShares } from '../load-shares.ts';
 import { liveFactor, longTermFactor, type BayMovements, type MovedOn, type Movements } from '../movements.ts';
@@ -55,13 +56,14 @@ function oneLimit({ shelf, service }: Context, kind: Kind, limit: Limit, { bays 
     return { bay, index, bent, twist, allowed, ratio: (bent.value + twist.value_m) / allowed };
   });
   const factor = id === 'deflection-live' ? liveFactor : longTermFactor(shelf.board.creep.factor);
-  const isBox = shelf.document.board.box !== undefined;
-  const ofMembers = isBox
-    ? used.map(({ bay: { bay }, bent, index, allowed }) => {
-        const value = mostOfMembers(shelf, bay, sharesOfMovement(bent, index, factor), factor);
-        return { value, ratio: value / allowed };
-      })
-    : [];
+  const members = BoxMembers.of(shelf);
+  const ofMembers =
+    members === null
+      ? []
+      : used.map(({ bay: { bay }, bent, index, allowed }) => {
+          const value = mostOfMembers(members, bay, sharesOfMovement(bent, index, factor), factor);
+          return { value, ratio: value / allowed };
+        });
   const member = ofMembers.reduce<Movement | null>(
     (most, each) => (most === null || each.ratio > most.ratio ? each : most),
     null,
